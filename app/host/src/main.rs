@@ -1,0 +1,2 @@
+//! The native program: build, serve, trace, grade.
+fn main() {}

@@ -1,0 +1,2 @@
+//! The page.
+fn main() {}

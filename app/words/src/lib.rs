@@ -1,0 +1,1 @@
+//! Words: turns typed facts into sentences.

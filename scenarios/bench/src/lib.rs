@@ -1,0 +1,1 @@
+//! bench (see DEVELOPERS.md).

@@ -1,0 +1,1 @@
+//! diagnosis (see DEVELOPERS.md).

@@ -1,0 +1,1 @@
+//! drill (see DEVELOPERS.md).

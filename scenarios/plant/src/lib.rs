@@ -1,0 +1,1 @@
+//! plant (see DEVELOPERS.md).

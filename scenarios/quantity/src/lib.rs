@@ -1,0 +1,15 @@
+//! Quantities, deterministic mathematics, the seeded generator and the digest.
+//!
+//! Everything above this crate speaks these types at its public edges. SI inside; the units people read
+//! on a screen are conversions here and nowhere else.
+
+pub mod det;
+mod digest;
+mod draw;
+mod provenance;
+mod units;
+
+pub use digest::{Chain, Digest};
+pub use draw::Draw;
+pub use provenance::{Constant, Tag};
+pub use units::*;

@@ -1,0 +1,1 @@
+//! solver (see DEVELOPERS.md).
