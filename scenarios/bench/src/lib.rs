@@ -1,1 +1,3 @@
 //! bench (see DEVELOPERS.md).
+
+pub mod person;

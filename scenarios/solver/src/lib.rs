@@ -1,1 +1,3 @@
 //! solver (see DEVELOPERS.md).
+
+pub mod skin;

@@ -1,0 +1,1 @@
+//! The body as a branch of the circuit: impedance by touch voltage, population, wetness and path.

@@ -1,0 +1,210 @@
+//! What can happen to people and things, with the numbers it is told with.
+//!
+//! Plain data: a harm is produced by an action in the simulated world, recorded, shown and judged. Its
+//! severity is computed from its numbers, never stored beside them.
+
+use quantity::{Amps, Joules, Ohms, Pressure, Seconds, Temperature, Volts, Volume, Watts};
+use serde::{Deserialize, Serialize};
+
+use super::burn::{Degree, Source};
+use super::shock::{Path, ShockZone};
+
+/// How bad it was, mildest first.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Severity {
+    /// Nothing hurt or spoilt, this time.
+    NearMiss,
+    /// Somebody hurt in a way that heals, or something spoilt.
+    Injury,
+    /// A life in danger, lasting injury, or a home ruined.
+    Grave,
+}
+
+/// Whom it happened to.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Who {
+    /// The one at work.
+    Technician,
+    /// A grown-up of the household.
+    Adult,
+    /// A child of the household.
+    Child,
+}
+
+/// A current through somebody.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Shock {
+    /// Whom.
+    pub who: Who,
+    /// Voltage over the body and what is worn, while touching.
+    pub volts: Volts,
+    /// Impedance of the body and what is worn at that voltage.
+    pub impedance: Ohms,
+    /// Current through the body.
+    pub current: Amps,
+    /// The way it took.
+    pub path: Path,
+    /// How long it lasted.
+    pub duration: Seconds,
+    /// The current left hand to feet that endangers the heart alike.
+    pub equivalent: Amps,
+    /// When it would cross the c1 curve; absent if never.
+    pub crosses_c1: Option<Seconds>,
+    /// The zone it ended in.
+    pub zone: ShockZone,
+}
+
+/// Heat on somebody's skin.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Burn {
+    /// Whom.
+    pub who: Who,
+    /// What touched the skin.
+    pub source: Source,
+    /// How hot it was.
+    pub temperature: Temperature,
+    /// For how long.
+    pub seconds: Seconds,
+    /// Burn integral at the basal layer; 1 is a second-degree burn.
+    pub omega: f64,
+    /// Highest temperature of the basal layer.
+    pub basal_peak: Temperature,
+    /// What it left.
+    pub degree: Degree,
+}
+
+/// Something that happened to people or things.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(tag = "harm", rename_all = "kebab-case", deny_unknown_fields)]
+pub enum Harm {
+    /// A current through somebody.
+    Shock(Shock),
+    /// Heat on somebody's skin.
+    Burn(Burn),
+    /// Water where it does damage.
+    Flood {
+        /// How much was spilt.
+        volume: Volume,
+    },
+    /// An element was run in air until its coil broke.
+    ElementBurntOut {
+        /// Power it had when it was switched on.
+        power: Watts,
+        /// Time from then until it broke.
+        after: Seconds,
+        /// Temperature its sheath had reached.
+        sheath: Temperature,
+    },
+    /// A fault current flowed through a lead, a tool or a wire end, and threw an arc.
+    ArcFlash {
+        /// Voltage that drove it.
+        volts: Volts,
+        /// Current while it lasted.
+        current: Amps,
+        /// Time until it was cleared.
+        cleared_after: Seconds,
+        /// Energy set free where it struck.
+        energy: Joules,
+        /// Gloves and eye protection were on.
+        protected: bool,
+    },
+    /// A meter was set on something it cannot stand: ohms or amperes across a live pair.
+    MeterOverloaded {
+        /// Voltage it met.
+        volts: Volts,
+    },
+    /// Water above boiling came out and flashed.
+    Steam {
+        /// Temperature of the water before it came out.
+        water: Temperature,
+        /// Gauge pressure that drove it.
+        pressure: Pressure,
+        /// Amount of water let out.
+        volume: Volume,
+    },
+    /// The tank was pushed past its working pressure with nothing to relieve it.
+    Overpressure {
+        /// Highest gauge pressure.
+        pressure: Pressure,
+        /// Working pressure on its plate.
+        working: Pressure,
+    },
+    /// A joint turned enough power into heat to char or light what is around it.
+    JointOverheated {
+        /// Power lost in the joint.
+        power: Watts,
+        /// How long it went on.
+        seconds: Seconds,
+    },
+    /// Legionella: the stored water was left where they grow.
+    TankLukewarm {
+        /// Temperature it was left at.
+        temperature: Temperature,
+    },
+}
+
+/// A wet towel's worth; more soaks floors. Model: no source.
+const PUDDLE: Volume = Volume::litres(2.0);
+/// Enough to reach the rooms below. Model: no source.
+const DELUGE: Volume = Volume::litres(100.0);
+/// A tank is proved at twice its working pressure: past this it may burst. Memory: UL 174, 300 psi for a
+/// working pressure of 150 psi.
+const PROOF_FACTOR: f64 = 2.0;
+/// Arc energy at arm's length that blinds or burns. Model: no source.
+const ARC_INJURES: Joules = Joules(500.0);
+
+impl Harm {
+    /// How bad it was.
+    pub fn severity(&self) -> Severity {
+        match *self {
+            Self::Shock(shock) => shock.severity(),
+            Self::Burn(burn) => burn.severity(),
+            Self::Flood { volume } if volume < PUDDLE => Severity::NearMiss,
+            Self::Flood { volume } if volume < DELUGE => Severity::Injury,
+            Self::Flood { .. } => Severity::Grave,
+            Self::ElementBurntOut { .. } => Severity::Injury,
+            Self::ArcFlash { energy, protected, .. } if protected || energy < ARC_INJURES => {
+                Severity::NearMiss
+            }
+            Self::ArcFlash { .. } => Severity::Injury,
+            Self::MeterOverloaded { .. } => Severity::NearMiss,
+            Self::Steam { .. } => Severity::Grave,
+            Self::Overpressure { pressure, working } if pressure.get() < working.get() * PROOF_FACTOR => {
+                Severity::NearMiss
+            }
+            Self::Overpressure { .. } => Severity::Grave,
+            Self::JointOverheated { .. } | Self::TankLukewarm { .. } => Severity::NearMiss,
+        }
+    }
+
+    /// Whether it concerns a person's body rather than things.
+    pub const fn bodily(&self) -> bool {
+        matches!(self, Self::Shock(_) | Self::Burn(_) | Self::Steam { .. } | Self::ArcFlash { .. })
+    }
+}
+
+impl Shock {
+    /// How bad: felt is a near miss, unable to let go an injury, past c1 grave.
+    pub const fn severity(&self) -> Severity {
+        match self.zone {
+            ShockZone::Imperceptible | ShockZone::Perceptible => Severity::NearMiss,
+            ShockZone::LetGoAtRisk | ShockZone::BeyondLetGo => Severity::Injury,
+            ShockZone::Fibrillation => Severity::Grave,
+        }
+    }
+}
+
+impl Burn {
+    /// How bad: none is a near miss, first and second degree an injury, third grave.
+    pub const fn severity(&self) -> Severity {
+        match self.degree {
+            Degree::None => Severity::NearMiss,
+            Degree::First | Degree::Second => Severity::Injury,
+            Degree::Third => Severity::Grave,
+        }
+    }
+}

@@ -1,0 +1,13 @@
+//! The person as physics: what a current, hot water or a flood does to someone.
+//!
+//! Everything here defers to the standards it names. A simulated figure never tells anybody that a real
+//! touch would be harmless.
+
+pub mod body;
+pub mod burn;
+pub mod harm;
+pub mod shock;
+
+pub use burn::{Degree, Exposure, Source};
+pub use harm::{Burn, Harm, Severity, Shock, Who};
+pub use shock::{Path, ShockZone, shock};
