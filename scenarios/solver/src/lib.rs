@@ -1,3 +1,4 @@
-//! solver (see DEVELOPERS.md).
+//! Numerical cores over plain indices: no trade word, no fault, no screen.
 
+pub mod network;
 pub mod skin;
