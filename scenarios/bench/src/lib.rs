@@ -1,3 +1,13 @@
-//! bench (see DEVELOPERS.md).
+//! What a technician can do and see: one world, `Session`, and one door to it, [`reduce`].
 
+pub mod action;
 pub mod person;
+mod reduce;
+pub mod session;
+pub mod shown;
+
+pub use action::*;
+pub use plant::household::Question;
+pub use reduce::reduce;
+pub use session::*;
+pub use shown::*;

@@ -1,1 +1,27 @@
-//! plant (see DEVELOPERS.md).
+//! The simulated heater and the house around it, as data with provenance.
+//!
+//! Knows parts, wires, water and people at home. Knows nothing of the technician, of screens or of scores.
+
+pub mod climate;
+pub mod electrical;
+pub mod fault;
+pub mod heater;
+pub mod home;
+pub mod household;
+pub mod named;
+pub mod parts;
+pub mod points;
+pub mod state;
+pub mod supply;
+pub mod thermal;
+pub mod waterworks;
+
+pub use fault::FaultId;
+pub use heater::{HeaterModel, Plate};
+pub use home::{Home, Setting};
+pub use parts::*;
+pub use points::{End, Place, Point, Screw, Wire};
+pub use state::Happening;
+pub use state::Plant;
+pub use supply::{Breaker, Circuit, Handle, Panel, Service};
+pub use waterworks::{DipTube, ExpansionTank, Plumbing, ReliefValve, Tap, Vessel};

@@ -2,3 +2,4 @@
 
 pub mod network;
 pub mod skin;
+pub mod tank;

@@ -1,0 +1,504 @@
+//! Everything a technician can do. This is also the alphabet of attempt files.
+
+use plant::fault::{Advice, FaultId, PartKind};
+use plant::heater::Rating;
+use plant::{End, Level, Place, Point, Screw, Tap, Wire};
+use quantity::{Amps, Pressure, Temperature, Volume};
+use serde::{Deserialize, Serialize};
+
+use plant::household::Question;
+
+/// One act. Written in files as `{"do": "meter", "function": "volts", "red": "H1", "black": "H3"}`.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(tag = "do", rename_all = "kebab-case", deny_unknown_fields)]
+pub enum Action {
+    /// Ask the customer something.
+    Ask {
+        /// What.
+        question: Question,
+    },
+    /// Tell the household that power and hot water will be off, and to touch nothing.
+    TellHousehold,
+    /// Read something written.
+    Read {
+        /// What.
+        what: Writing,
+    },
+    /// Look at a place as it is now.
+    Look {
+        /// Where.
+        at: Place,
+    },
+    /// Listen at a place.
+    Listen {
+        /// Where.
+        at: Place,
+    },
+    /// Smell at a place.
+    Smell {
+        /// Where.
+        at: Place,
+    },
+    /// Touch something with the hand: a wire, a screw, the shell, or water at a tap.
+    Touch {
+        /// What.
+        at: Touchable,
+    },
+    /// Wipe a fitting dry, to look again later.
+    Wipe {
+        /// Which fitting.
+        fitting: Fitting,
+    },
+    /// Insulating gloves on or off.
+    Gloves {
+        /// On.
+        on: bool,
+    },
+    /// Eye protection on or off.
+    EyeProtection {
+        /// On.
+        on: bool,
+    },
+    /// Move a breaker's handle. From tripped it goes off first; on from tripped does nothing.
+    Breaker {
+        /// Its slot in the load center, 0 the first.
+        slot: u32,
+        /// On or off.
+        on: bool,
+    },
+    /// Turn a dial up and listen: does anything start?
+    TryStart,
+    /// Own lock and tag on a breaker that is off, or take them off.
+    Lock {
+        /// Its slot.
+        slot: u32,
+        /// On.
+        on: bool,
+    },
+    /// Write the truth into the load center's directory.
+    Relabel {
+        /// Its slot.
+        slot: u32,
+        /// What it feeds.
+        feeds: plant::Circuit,
+    },
+    /// Take a cover off or put it back.
+    Cover {
+        /// Which.
+        which: Cover,
+        /// Off.
+        off: bool,
+    },
+    /// A reading with the two leads.
+    Meter {
+        /// What the meter is set to.
+        function: MeterFunction,
+        /// Red lead.
+        red: Point,
+        /// Black lead.
+        black: Point,
+    },
+    /// Hold the leads together and zero the ohms range.
+    ZeroLeads,
+    /// Read a source known to be live.
+    ProveMeter {
+        /// Which.
+        on: KnownSource,
+    },
+    /// Change the leads for the spare pair in the van.
+    SpareLeads,
+    /// Current by clamp.
+    Clamp {
+        /// Around what.
+        around: Clamped,
+    },
+    /// Press the limit's button.
+    PressReset,
+    /// Take a wire off its screw.
+    Lift {
+        /// Which end of which wire.
+        end: End,
+    },
+    /// Put a label on a wire end.
+    Label {
+        /// Which end of which wire.
+        end: End,
+    },
+    /// Land a lifted wire on a screw, any screw.
+    Land {
+        /// Which end of which wire.
+        end: End,
+        /// On which screw.
+        screw: Screw,
+        /// With a torque screwdriver to the marked value.
+        torqued: bool,
+    },
+    /// Cut a joint back to bright copper and make it again.
+    Remake {
+        /// Which end of which wire.
+        end: End,
+        /// With a torque screwdriver to the marked value.
+        torqued: bool,
+    },
+    /// Turn a thermostat's dial.
+    Dial {
+        /// Which.
+        level: Level,
+        /// To what.
+        to: Temperature,
+    },
+    /// Press a thermostat flat against the shell.
+    Seat {
+        /// Which.
+        level: Level,
+    },
+    /// Set the heater's cold valve.
+    ColdValve {
+        /// Opening, 0 shut to 1 full.
+        opening: f64,
+    },
+    /// Set a hot tap.
+    Tap {
+        /// Which.
+        tap: Tap,
+        /// Opening, 0 shut to 1 full.
+        opening: f64,
+    },
+    /// Run a hot tap into a bucket, with a watch and a thermometer, then shut it.
+    Bucket {
+        /// Which tap.
+        tap: Tap,
+        /// How much.
+        volume: Volume,
+    },
+    /// Hose from the drain to a safe place, on or off.
+    Hose {
+        /// On.
+        on: bool,
+    },
+    /// Set the drain valve.
+    Drain {
+        /// Opening, 0 shut to 1 full.
+        opening: f64,
+    },
+    /// Lift the relief valve's lever, or let it go.
+    ReliefLever {
+        /// Held up.
+        up: bool,
+    },
+    /// Let time pass.
+    Wait {
+        /// How long, in minutes; at most a day.
+        minutes: f64,
+    },
+    /// Let time pass until every thermostat is satisfied, at most four hours.
+    WaitForCutOut,
+    /// Thermometer.
+    Thermometer {
+        /// On or in what.
+        at: Probe,
+    },
+    /// Lazy-hand gauge on the drain or a tap, on or off.
+    Gauge {
+        /// On.
+        on: bool,
+    },
+    /// Read the gauge: pressure now and the highest since it was set.
+    ReadGauge,
+    /// Read an expansion tank's charge at its air valve.
+    TankCharge,
+    /// Change a part. The tank, the power and the covers are as the learner left them.
+    Replace {
+        /// The new part.
+        part: NewPart,
+    },
+    /// Write down what is wrong, and on what evidence.
+    Finding {
+        /// The one thing wrong; `None` for nothing wrong.
+        fault: Option<FaultId>,
+        /// Steps of this attempt that show it, 1 the first.
+        evidence: Vec<u32>,
+    },
+    /// Say something to the customer that may be the whole remedy.
+    Advise {
+        /// What.
+        advice: Advice,
+    },
+    /// Report something seen that is not the fault.
+    Report {
+        /// What.
+        what: Observation,
+    },
+    /// Stop here and call somebody.
+    StopAndCall {
+        /// Whom.
+        whom: Helper,
+    },
+    /// Tell the customer what was found, what was done, and that the water will be hot.
+    TellResult,
+    /// Hand over the job. Nothing follows.
+    HandOver,
+    /// The page's clock ran out. Appended by the page, marked unproven: a file cannot prove a wall clock.
+    TimeUp {
+        /// Real minutes allowed.
+        allowed: f64,
+    },
+}
+
+/// Something written that can be read.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Writing {
+    /// Rating plate on the jacket.
+    Plate,
+    /// Wiring diagram inside the upper cover.
+    Diagram,
+    /// Stamp on the upper element.
+    StampUpper,
+    /// Stamp on the lower element.
+    StampLower,
+    /// Directory of the load center.
+    Directory,
+    /// Both dials.
+    Dials,
+}
+
+/// Something a hand can be put on.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "what", deny_unknown_fields)]
+pub enum Touchable {
+    /// A screw or a wire end, bare, while the other hand rests on the tank.
+    Metal {
+        /// Which.
+        point: Point,
+    },
+    /// Water running from a tap.
+    Water {
+        /// Which tap.
+        tap: Tap,
+    },
+    /// A fitting, for wetness or warmth.
+    Fitting {
+        /// Which.
+        fitting: Fitting,
+    },
+    /// The relief valve's discharge pipe.
+    ReliefPipe,
+}
+
+/// A place that can be wet.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Fitting {
+    /// Flange of the upper element.
+    UpperElement,
+    /// Flange of the lower element.
+    LowerElement,
+    /// Nipples on top.
+    Nipples,
+    /// Drain valve.
+    DrainValve,
+    /// Relief valve and its outlet.
+    ReliefValve,
+    /// Bottom rim of the jacket.
+    BottomRim,
+}
+
+/// A cover, with what it takes to get behind it.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Cover {
+    /// Dead front of the load center.
+    PanelFront,
+    /// Lid of the heater's junction box.
+    JunctionBox,
+    /// Upper cover plate.
+    Upper,
+    /// Lower cover plate.
+    Lower,
+    /// Insulation behind the upper plate.
+    UpperInsulation,
+    /// Insulation behind the lower plate.
+    LowerInsulation,
+    /// Plastic shield over the upper screws.
+    UpperShield,
+    /// Plastic shield over the lower screws.
+    LowerShield,
+}
+
+/// What the meter is set to.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum MeterFunction {
+    /// Volts AC, 10 megohms.
+    Volts,
+    /// Volts AC, low impedance, about 3 kilohms.
+    LowVolts,
+    /// Ohms.
+    Ohms,
+    /// Continuity by tone.
+    Continuity,
+    /// Insulation at 500 V DC.
+    Insulation,
+}
+
+/// A source known to be live, to prove the meter on.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum KnownSource {
+    /// A receptacle on another circuit.
+    Receptacle,
+    /// Proving unit from the kit.
+    ProvingUnit,
+}
+
+/// What the clamp goes around.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "what", deny_unknown_fields)]
+pub enum Clamped {
+    /// One conductor.
+    Wire {
+        /// Which.
+        wire: Wire,
+    },
+    /// Both legs of the branch cable at once: they cancel, only a ground current remains.
+    BothLegs,
+}
+
+/// Where the thermometer goes.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "what", deny_unknown_fields)]
+pub enum Probe {
+    /// In the water of a running hot tap.
+    Tap {
+        /// Which.
+        tap: Tap,
+    },
+    /// On the shell beside a control, cover off.
+    Shell {
+        /// Which.
+        level: Level,
+    },
+    /// On a screw or wire end.
+    Metal {
+        /// Which.
+        point: Point,
+    },
+    /// On the cold pipe.
+    ColdPipe,
+    /// On the relief valve's discharge pipe.
+    ReliefPipe,
+    /// In water from the drain.
+    Drain,
+}
+
+/// A part from the van.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "kind", deny_unknown_fields)]
+pub enum NewPart {
+    /// An element with a new gasket.
+    Element {
+        /// Which.
+        level: Level,
+        /// Its stamp.
+        rating: Rating,
+        /// The seat is scraped and brushed first.
+        seat_cleaned: bool,
+    },
+    /// A thermostat; its dial comes set to 120 °F.
+    Thermostat {
+        /// Which.
+        level: Level,
+    },
+    /// A high limit.
+    Limit,
+    /// A two-pole breaker for the heater.
+    Breaker {
+        /// Its rating.
+        rating: Amps,
+    },
+    /// A fuse.
+    Fuse {
+        /// Its rating.
+        rating: Amps,
+    },
+    /// A dip tube.
+    DipTube,
+    /// A gasket alone.
+    Gasket {
+        /// Of which element.
+        level: Level,
+        /// The seat is scraped and brushed first.
+        seat_cleaned: bool,
+    },
+    /// A relief valve.
+    ReliefValve {
+        /// Its set pressure.
+        opens_at: Pressure,
+    },
+    /// An expansion tank.
+    ExpansionTank {
+        /// Its volume.
+        volume: Volume,
+        /// Its charge.
+        charge: Pressure,
+    },
+    /// A whole heater.
+    Heater {
+        /// Nominal storage.
+        nominal: Volume,
+        /// Rating of its elements.
+        rating: Rating,
+    },
+}
+
+impl NewPart {
+    /// Its kind.
+    pub const fn kind(&self) -> PartKind {
+        match self {
+            Self::Element { level: Level::Upper, .. } => PartKind::UpperElement,
+            Self::Element { level: Level::Lower, .. } => PartKind::LowerElement,
+            Self::Thermostat { level: Level::Upper } => PartKind::UpperThermostat,
+            Self::Thermostat { level: Level::Lower } => PartKind::LowerThermostat,
+            Self::Limit => PartKind::Limit,
+            Self::Breaker { .. } => PartKind::Breaker,
+            Self::Fuse { .. } => PartKind::Fuse,
+            Self::DipTube => PartKind::DipTube,
+            Self::Gasket { level: Level::Upper, .. } => PartKind::UpperGasket,
+            Self::Gasket { level: Level::Lower, .. } => PartKind::LowerGasket,
+            Self::ReliefValve { .. } => PartKind::ReliefValve,
+            Self::ExpansionTank { .. } => PartKind::ExpansionTank,
+            Self::Heater { .. } => PartKind::Heater,
+        }
+    }
+}
+
+/// Something seen that is worth telling though it is not the fault.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Observation {
+    /// A breaker feeds something other than its label says.
+    MislabelledBreaker,
+    /// A second source feeds the heater.
+    SecondSource,
+    /// The meter's own lead is broken.
+    BrokenLead,
+    /// No expansion control in a closed system.
+    NoExpansionControl,
+    /// Water hotter than 120 °F at the tap.
+    ScaldingWater,
+}
+
+/// Somebody to call instead of going on.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Helper {
+    /// A licensed electrician.
+    Electrician,
+    /// A licensed plumber.
+    Plumber,
+    /// The utility.
+    Utility,
+    /// An ambulance.
+    Ambulance,
+}

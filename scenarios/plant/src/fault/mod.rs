@@ -1,0 +1,269 @@
+//! The catalogue of faults. One file each; a fault is an effect on the physics, never a sentence.
+
+use std::collections::BTreeMap;
+
+use quantity::{Draw, Tag};
+use serde::{Deserialize, Serialize};
+
+use crate::home::Home;
+use crate::named::named;
+use crate::parts::Level;
+use crate::points::End;
+
+named! {
+    /// A fault, numbered as in section 9 of the trade sheet.
+    FaultId {
+        /// Lower element open.
+        F01 = "F01",
+        /// Upper element open.
+        F02 = "F02",
+        /// Tank shell corroded through.
+        F03 = "F03",
+        /// Demand beyond capacity.
+        F04 = "F04",
+        /// Upper thermostat welded calling.
+        F05 = "F05",
+        /// Lower thermostat welded calling.
+        F06 = "F06",
+        /// Limit tripped, cause gone.
+        F08 = "F08",
+        /// Limit, one pole burnt.
+        F09 = "F09",
+        /// Upper thermostat fails to transfer.
+        F10 = "F10",
+        /// Upper thermostat never feeds the upper element.
+        F11 = "F11",
+        /// Lower thermostat open.
+        F12 = "F12",
+        /// Lower element grounded mid-coil.
+        F13 = "F13",
+        /// Element grounded near an end.
+        F14 = "F14",
+        /// Breaker off or tripped, no fault behind it.
+        F18 = "F18",
+        /// Breaker, one pole not making.
+        F19 = "F19",
+        /// Burnt splice in the junction box.
+        F23 = "F23",
+        /// 240 V element on a 208 V supply.
+        F27 = "F27",
+        /// Dial set high.
+        F35 = "F35",
+        /// Dials unequal.
+        F36 = "F36",
+        /// Dip tube broken or missing.
+        F37 = "F37",
+        /// Thermal expansion in a closed system.
+        F45 = "F45",
+        /// Element gasket leaks.
+        F50 = "F50",
+    }
+}
+
+/// A number a fault is drawn with.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Parameter {
+    /// Its name in drill files.
+    pub name: &'static str,
+    /// Smallest value.
+    pub low: f64,
+    /// Largest value.
+    pub high: f64,
+    /// Its unit, as printed.
+    pub unit: &'static str,
+    /// Drawn evenly in the logarithm.
+    pub logarithmic: bool,
+    /// Whole numbers only.
+    pub whole: bool,
+}
+
+/// The numbers of one fault, by parameter name.
+pub type Parameters = BTreeMap<String, f64>;
+
+/// What has to be done about a fault by somebody whose licence allows it.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub enum Remedy {
+    /// A part has to be changed for one that matches the plate.
+    Replace(PartKind),
+    /// A wire end has to be cut back, made again and torqued.
+    Remake(&'static [End]),
+    /// Press the limit's button once the cause is known to be gone.
+    ResetLimit,
+    /// Close the breaker once the elements are known to be clear of ground.
+    CloseBreaker,
+    /// Both dials to 120 °F.
+    SetDials,
+    /// Nothing is broken: say so, and say what would help.
+    Advise(Advice),
+}
+
+named! {
+    /// A part that can be changed.
+    PartKind {
+        /// Upper element with its gasket.
+        UpperElement = "upper-element",
+        /// Lower element with its gasket.
+        LowerElement = "lower-element",
+        /// Upper thermostat.
+        UpperThermostat = "upper-thermostat",
+        /// Lower thermostat.
+        LowerThermostat = "lower-thermostat",
+        /// High limit.
+        Limit = "limit",
+        /// The heater's breaker.
+        Breaker = "breaker",
+        /// A fuse, where there is one.
+        Fuse = "fuse",
+        /// Dip tube.
+        DipTube = "dip-tube",
+        /// Gasket of the upper element alone.
+        UpperGasket = "upper-gasket",
+        /// Gasket of the lower element alone.
+        LowerGasket = "lower-gasket",
+        /// Relief valve.
+        ReliefValve = "relief-valve",
+        /// Expansion tank, a new one or a first one.
+        ExpansionTank = "expansion-tank",
+        /// The whole heater.
+        Heater = "heater",
+    }
+}
+
+named! {
+    /// Words to the customer that can be the right end of a call.
+    Advice {
+        /// The house asks for more hot water than this heater can make.
+        DemandExceedsCapacity = "demand-exceeds-capacity",
+        /// A 240 V heater on 208 V makes three quarters of its power: accept it or fit 208 V elements.
+        LowSupplyVoltage = "low-supply-voltage",
+        /// Why 120 °F, and a mixing valve for anything hotter.
+        SafeTemperature = "safe-temperature",
+        /// The heater is sound; what was found and measured.
+        NothingWrong = "nothing-wrong",
+    }
+}
+
+/// Whose work a remedy is. Who may do what is local law; this is the usual split, from memory.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Scope {
+    /// Parts and wires of the heater itself.
+    HeaterParts,
+    /// Inside the load center or on the branch circuit.
+    Panel,
+    /// Piping, vessel, relief, expansion.
+    Piping,
+    /// Words and settings.
+    Words,
+}
+
+/// Everything the catalogue knows about one fault.
+#[derive(Clone, Copy)]
+pub struct Fault {
+    /// Its number.
+    pub id: FaultId,
+    /// Relative weight in the field; see `tag`.
+    pub weight: f64,
+    /// Where the weight comes from.
+    pub tag: Tag,
+    /// The numbers it is drawn with.
+    pub parameters: &'static [Parameter],
+    /// Whether it can live in this house.
+    pub fits: fn(&Home) -> bool,
+    /// Its effect on the house. Sets fields only; time does the rest.
+    pub apply: fn(&Parameters, &mut Home),
+    /// What puts it right; more than one where either will do.
+    pub remedies: &'static [Remedy],
+    /// Whose work that is.
+    pub scope: Scope,
+    /// The part commonly changed in error for it.
+    pub tempting: PartKind,
+}
+
+/// A fault with its numbers, as a drill file writes it.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+pub struct FaultCase {
+    /// Which fault.
+    pub id: FaultId,
+    /// Its numbers; those left out are drawn.
+    #[serde(flatten)]
+    pub parameters: Parameters,
+}
+
+/// Why a fault case cannot be used.
+#[derive(Clone, PartialEq, Debug, thiserror::Error)]
+pub enum FaultError {
+    /// A number it does not have.
+    #[error("{id} has no parameter {name:?}; it has {known}")]
+    UnknownParameter {
+        /// The fault.
+        id: FaultId,
+        /// The name found.
+        name: String,
+        /// The names there are.
+        known: String,
+    },
+    /// A number outside its range.
+    #[error("{id}: {name} must lie between {low} and {high} {unit}, not {value}")]
+    OutOfRange {
+        /// The fault.
+        id: FaultId,
+        /// The parameter.
+        name: &'static str,
+        /// Smallest value.
+        low: f64,
+        /// Largest value.
+        high: f64,
+        /// Unit.
+        unit: &'static str,
+        /// The value found.
+        value: f64,
+    },
+    /// It cannot live in this house.
+    #[error("{id} cannot be in this house: see its file for the equipment it needs")]
+    DoesNotFit {
+        /// The fault.
+        id: FaultId,
+    },
+}
+
+impl Fault {
+    /// Checks given numbers and draws the others. The draw depends only on the stream, not on what was given.
+    pub fn complete(&self, given: &Parameters, draw: &mut Draw) -> Result<Parameters, FaultError> {
+        let known = || self.parameters.iter().map(|p| p.name).collect::<Vec<_>>().join(", ");
+        for name in given.keys() {
+            if !self.parameters.iter().any(|p| p.name == name) {
+                let name = name.chars().take(40).collect();
+                return Err(FaultError::UnknownParameter { id: self.id, name, known: known() });
+            }
+        }
+        let mut all = Parameters::new();
+        for p in self.parameters {
+            let drawn = p.draw(draw);
+            let value = given.get(p.name).copied().unwrap_or(drawn);
+            if !(p.low..=p.high).contains(&value) {
+                let Parameter { name, low, high, unit, .. } = *p;
+                return Err(FaultError::OutOfRange { id: self.id, name, low, high, unit, value });
+            }
+            all.insert(p.name.to_owned(), value);
+        }
+        Ok(all)
+    }
+}
+
+impl Parameter {
+    fn draw(&self, draw: &mut Draw) -> f64 {
+        let u = draw.unit();
+        if self.whole {
+            (self.low + (u * (self.high - self.low + 1.0)).floor()).min(self.high)
+        } else if self.logarithmic {
+            self.low * quantity::det::exp(u * quantity::det::ln(self.high / self.low))
+        } else {
+            self.low + u * (self.high - self.low)
+        }
+    }
+}
+
+/// Which of the two parts of a kind, read from a parameter named `level`: 0 upper, 1 lower.
+pub fn level_of(parameters: &Parameters) -> Level {
+    if parameters.get("level").is_some_and(|l| *l >= 0.5) { Level::Lower } else { Level::Upper }
+}

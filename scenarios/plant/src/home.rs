@@ -1,0 +1,32 @@
+//! A house: the heater with its connections, the people who use it, the place it stands in.
+
+use serde::{Deserialize, Serialize};
+
+use crate::climate::Climate;
+use crate::household::HouseholdKind;
+use crate::{HeaterModel, Plant};
+
+/// What a drill chooses before any fault: equipment, people, place, day.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Setting {
+    /// The heater.
+    pub heater: HeaterModel,
+    /// The people.
+    pub household: HouseholdKind,
+    /// The place.
+    pub climate: Climate,
+    /// Day of the year, 1 to 365.
+    pub day: u16,
+}
+
+/// A house at one moment.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+pub struct Home {
+    /// What was chosen.
+    pub setting: Setting,
+    /// The physical side.
+    pub plant: Plant,
+    /// How much more hot water the people use than their house was fitted for: 1 as fitted.
+    pub demand: f64,
+}

@@ -1,0 +1,182 @@
+//! What the people of the house can tell: facts of their simulated week, not sentences.
+
+use quantity::{Seconds, Temperature, Volume};
+use serde::{Deserialize, Serialize};
+
+use crate::named::named;
+
+named! {
+    /// A question to the customer.
+    Question {
+        /// When was the water last as it should be?
+        LastGood = "last-good",
+        /// Does it start hot and run out, or never get hot?
+        HowMuch = "how-much",
+        /// Is it ever too hot?
+        TooHot = "too-hot",
+        /// Has a breaker tripped, has anybody reset anything?
+        Tripped = "tripped",
+        /// Has anybody worked on it, or changed a setting?
+        WhoTouched = "who-touched",
+        /// Any water on the floor, any drip?
+        Water = "water",
+        /// Any noise or smell?
+        NoiseSmell = "noise-smell",
+        /// How many people, who uses most, when?
+        People = "people",
+        /// Does it happen at every tap?
+        EveryTap = "every-tap",
+        /// How is the electricity bill?
+        Bill = "bill",
+        /// How old is the heater?
+        Age = "age",
+        /// Is there any other supply to it: a timer, an off-peak meter, solar panels?
+        OtherSupply = "other-supply",
+    }
+}
+
+named! {
+    /// The class of a complaint, as the people feel it.
+    Symptom {
+        /// Hardly anything warm at all.
+        NoHot = "no-hot",
+        /// Hot at first, gone too soon.
+        RunsOut = "runs-out",
+        /// Never more than lukewarm.
+        Lukewarm = "lukewarm",
+        /// Dangerously hot.
+        TooHot = "too-hot",
+        /// A breaker trips.
+        Trips = "trips",
+        /// Water where none should be.
+        Wet = "wet",
+        /// A drip from the relief valve's pipe.
+        ReliefDrips = "relief-drips",
+        /// Nothing at the taps, but something else: a slow reheat, a bill.
+        Slow = "slow",
+    }
+}
+
+/// How much hot water there is.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "much")]
+pub enum HowMuch {
+    /// Never warm.
+    Never,
+    /// Runs out during a shower of this length.
+    RunsOut {
+        /// Into the shower.
+        after: Seconds,
+    },
+    /// Never above about this.
+    Lukewarm {
+        /// About.
+        about: Temperature,
+    },
+    /// Enough.
+    Enough,
+}
+
+named! {
+    /// Who meddled.
+    Meddler {
+        /// Nobody known of.
+        Nobody = "nobody",
+        /// Somebody of the house.
+        Household = "household",
+        /// A neighbour.
+        Neighbour = "neighbour",
+        /// A tradesperson, some time ago.
+        Tradesperson = "tradesperson",
+    }
+}
+
+/// An answer.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "answer")]
+pub enum Answer {
+    /// Days ago; `None` when nobody remembers.
+    LastGood {
+        /// Days.
+        days: Option<u16>,
+    },
+    /// How much hot water there is.
+    HowMuch(HowMuch),
+    /// The hottest anybody felt, where it burns.
+    TooHot {
+        /// About.
+        hottest: Option<Temperature>,
+    },
+    /// Trips of the breaker and pushes of the button in the week.
+    Tripped {
+        /// Breaker trips.
+        breaker: u16,
+        /// Times the heater's red button was pushed.
+        button: u16,
+        /// By whom.
+        by: Meddler,
+    },
+    /// Who meddled with it.
+    WhoTouched {
+        /// Who.
+        who: Meddler,
+        /// A dial was turned.
+        dial: bool,
+    },
+    /// Water found.
+    Water {
+        /// About how much a day; none when dry.
+        a_day: Volume,
+        /// At the relief valve's pipe rather than the floor.
+        at_relief: bool,
+    },
+    /// Noises and smells.
+    NoiseSmell {
+        /// A smell of something burnt.
+        burnt: bool,
+    },
+    /// The people.
+    People {
+        /// Adults.
+        adults: u16,
+        /// Children.
+        children: u16,
+        /// Guests or a new tub lately: demand over what the house was fitted for.
+        demand: f64,
+    },
+    /// It happens at every tap.
+    EveryTap,
+    /// The bill against the same weeks before.
+    Bill {
+        /// Factor on the usual electricity of the heater.
+        factor: f64,
+    },
+    /// Age.
+    Age {
+        /// Years.
+        years: u16,
+    },
+    /// Other supplies known of.
+    OtherSupply {
+        /// They know of one.
+        known: bool,
+    },
+}
+
+/// Everything the people can tell.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+pub struct Account {
+    /// What they called about.
+    pub symptom: Symptom,
+    /// What they say when the door opens, in order.
+    pub opening: Vec<Answer>,
+    /// Every answer, by question in the order of `Question::ALL`.
+    pub answers: Vec<Answer>,
+}
+
+impl Account {
+    /// The answer to a question.
+    pub fn answer(&self, question: Question) -> Option<Answer> {
+        self.answers.get(question as usize).copied()
+    }
+}

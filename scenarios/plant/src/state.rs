@@ -1,0 +1,87 @@
+//! The whole simulated heater and its connections, as one value that can be cloned, stored and compared.
+
+use quantity::{Seconds, Temperature};
+use serde::{Deserialize, Serialize};
+
+use crate::heater::Plate;
+use crate::parts::{Element, Limit, Thermostat, Wiring};
+use crate::supply::{Panel, Service};
+use crate::waterworks::{Plumbing, Vessel};
+
+/// Everything physical. State only: nothing here is scratch, and nothing here knows why it is so.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+pub struct Plant {
+    /// The rating plate.
+    pub plate: Plate,
+    /// The utility's side.
+    pub service: Service,
+    /// The load center.
+    pub panel: Panel,
+    /// Wires and their joints.
+    pub wiring: Wiring,
+    /// Upper and lower element.
+    pub elements: [Element; 2],
+    /// Upper and lower thermostat.
+    pub thermostats: [Thermostat; 2],
+    /// The high limit.
+    pub limit: Limit,
+    /// Insulation lies over the upper and the lower control: without it they feel the room.
+    pub insulated: [bool; 2],
+    /// Stray coupling of the branch cable to a live neighbour, in farads; what makes ghost volts.
+    pub cable_coupling: f64,
+    /// The tank beyond its water.
+    pub vessel: Vessel,
+    /// The water in it, layer by layer.
+    pub tank: solver::tank::Tank,
+    /// Valves, taps and pressures.
+    pub plumbing: Plumbing,
+    /// Air around the heater.
+    pub room: Temperature,
+    /// Simulated time since this plant was made.
+    pub clock: Seconds,
+}
+
+/// Something that happened by itself while time passed. Whether anybody noticed is the bench's business.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Happening {
+    /// A breaker tripped.
+    BreakerTripped {
+        /// Its slot.
+        slot: u32,
+    },
+    /// The high limit tripped.
+    LimitTripped {
+        /// Water beside it.
+        water: Temperature,
+    },
+    /// A thermostat changed over.
+    Switched {
+        /// Which one.
+        level: crate::Level,
+        /// It calls now.
+        calling: bool,
+    },
+    /// An element burnt out in air.
+    ElementBurntOut {
+        /// Which one.
+        level: crate::Level,
+        /// Seconds from power to failure.
+        after: Seconds,
+    },
+    /// A loose joint opened by its own heat.
+    JointBurnt {
+        /// Which wire end.
+        end: crate::End,
+    },
+    /// The relief valve opened.
+    ReliefOpened,
+    /// The relief valve closed again.
+    ReliefClosed,
+    /// Nothing flows from the drain any more though water is left: no air gets in.
+    DrainHeldByVacuum,
+    /// The tank is empty.
+    TankEmpty,
+    /// The tank is full to the top.
+    TankFull,
+}
