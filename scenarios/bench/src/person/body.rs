@@ -1,1 +1,252 @@
 //! The body as a branch of the circuit: impedance by touch voltage, population, wetness and path.
+//!
+//! The tables are for large areas of contact, as of a hand that grasps. A fingertip has more impedance;
+//! counting it like a hand errs towards the harm.
+
+use quantity::{Amps, Constant, Ohms, Tag, Volts};
+use serde::{Deserialize, Serialize};
+
+use super::shock::Path;
+
+/// The share of the population whose impedance is lower.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Percentile {
+    /// Five in a hundred have less: the careful assumption.
+    P5,
+    /// Half have less.
+    P50,
+    /// Ninety-five in a hundred have less.
+    P95,
+}
+
+/// What wets the skin, driest first.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Wetness {
+    /// Dry hands.
+    Dry,
+    /// Wet with tap water.
+    Water,
+    /// Wet with salt water or sweat.
+    Salt,
+}
+
+/// What a hand wears.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Glove {
+    /// Nothing, or gloves without a voltage rating.
+    Bare,
+    /// Rated insulating gloves, tested, sound and dry.
+    Rated,
+    /// Rated gloves that are wet through or inside: no protection is counted.
+    RatedWet,
+    /// Rated gloves with a cut or a hole: no protection is counted.
+    RatedDamaged,
+}
+
+/// What the feet stand in and on.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Footing {
+    /// Dry shoes on a dry floor.
+    Dry,
+    /// Damp shoes.
+    Damp,
+    /// Standing in water, kneeling on a wet floor, or bare feet on it.
+    Wet,
+}
+
+/// Insulating gloves, class 00, one hand.
+pub const GLOVE: Constant = Constant::new(
+    "rated glove",
+    5e6,
+    "ohm",
+    Tag::Computed("0.5 nF of 100 cm2 rubber 0.5 mm thick at 60 Hz; proof-test currents agree"),
+);
+/// Dry shoes on a dry floor, both feet.
+pub const DRY_SHOES: Constant = Constant::new(
+    "dry shoes",
+    200e3,
+    "ohm",
+    Tag::Memory("dry leather soles 0.1 to 0.5 megohm (table often reprinted from R. H. Lee, IEEE 1971)"),
+);
+/// Damp shoes, both feet.
+pub const DAMP_SHOES: Constant = Constant::new(
+    "damp shoes",
+    5e3,
+    "ohm",
+    Tag::Memory("wet leather soles 5 to 20 kilohm (same table); the lower end"),
+);
+
+/// Volts and the ohms of 5, 50 and 95 % of the population, hand to hand.
+type Row = (f64, [f64; 3]);
+
+/// IEC 60479-1:2005, table 1, from memory (7.2): dry.
+const DRY: [Row; 11] = [
+    (25.0, [1750.0, 3250.0, 6100.0]),
+    (50.0, [1375.0, 2500.0, 4600.0]),
+    (75.0, [1125.0, 2000.0, 3600.0]),
+    (100.0, [990.0, 1725.0, 3125.0]),
+    (125.0, [900.0, 1550.0, 2675.0]),
+    (150.0, [850.0, 1400.0, 2350.0]),
+    (175.0, [825.0, 1325.0, 2175.0]),
+    (200.0, [800.0, 1275.0, 2050.0]),
+    (225.0, [775.0, 1225.0, 1900.0]),
+    (400.0, [700.0, 950.0, 1275.0]),
+    (1000.0, [575.0, 775.0, 1050.0]),
+];
+/// Table 2, from memory (7.2): water-wet; from 125 V as dry.
+const WATER: [Row; 11] = [
+    (25.0, [1175.0, 2175.0, 4100.0]),
+    (50.0, [1100.0, 2000.0, 3675.0]),
+    (75.0, [1025.0, 1825.0, 3275.0]),
+    (100.0, [975.0, 1675.0, 2950.0]),
+    DRY[4],
+    DRY[5],
+    DRY[6],
+    DRY[7],
+    DRY[8],
+    DRY[9],
+    DRY[10],
+];
+/// Table 3, from memory (7.2): salt-wet; from 400 V as dry.
+const SALT: [Row; 7] = [
+    (25.0, [960.0, 1300.0, 1755.0]),
+    (50.0, [940.0, 1275.0, 1720.0]),
+    (100.0, [880.0, 1225.0, 1655.0]),
+    (125.0, [850.0, 1200.0, 1620.0]),
+    (225.0, [770.0, 1115.0, 1505.0]),
+    DRY[9],
+    DRY[10],
+];
+
+/// Impedance of the body alone, hand to hand: straight between the rows, held outside them.
+pub fn hand_to_hand(across: Volts, percentile: Percentile, wetness: Wetness) -> Ohms {
+    let rows: &[Row] = match wetness {
+        Wetness::Dry => &DRY,
+        Wetness::Water => &WATER,
+        Wetness::Salt => &SALT,
+    };
+    let pick = |row: &Row| match percentile {
+        Percentile::P5 => row.1[0],
+        Percentile::P50 => row.1[1],
+        Percentile::P95 => row.1[2],
+    };
+    let volts = across.get().abs();
+    let mut before: Option<&Row> = None;
+    for row in rows {
+        if volts <= row.0 {
+            return Ohms(before.map_or(pick(row), |low| {
+                pick(low) + (pick(row) - pick(low)) * (volts - low.0) / (row.0 - low.0)
+            }));
+        }
+        before = Some(row);
+    }
+    Ohms(before.map_or(f64::INFINITY, pick))
+}
+
+/// A person who touches something, as the circuit sees them.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Touch {
+    /// The way through the body.
+    pub path: Path,
+    /// Where in the population.
+    pub percentile: Percentile,
+    /// The skin that touches.
+    pub wetness: Wetness,
+    /// What the hands wear.
+    pub glove: Glove,
+    /// What the feet stand in, for a path that ends there.
+    pub footing: Footing,
+}
+
+impl Touch {
+    /// What is worn, in series with the body.
+    pub fn worn(&self) -> Ohms {
+        let glove = if self.glove == Glove::Rated { GLOVE.get() } else { 0.0 };
+        let shoes = match self.footing {
+            Footing::Dry => DRY_SHOES.get(),
+            Footing::Damp => DAMP_SHOES.get(),
+            Footing::Wet => 0.0,
+        };
+        Ohms(match self.path {
+            Path::HandHand => 2.0 * glove,
+            Path::LeftHandFeet | Path::RightHandFeet => glove + shoes,
+            Path::HandsFeet => 0.5 * glove + shoes,
+            Path::LeftHandTrunk | Path::RightHandTrunk => glove,
+        })
+    }
+
+    /// The body alone at a voltage across it.
+    pub fn body(&self, across: Volts) -> Ohms {
+        hand_to_hand(across, self.percentile, self.wetness) * self.path.impedance_factor()
+    }
+
+    /// Body and what is worn at a touch voltage over both.
+    pub fn impedance(&self, touch: Volts) -> Ohms {
+        let (worn, total) = (self.worn().get(), touch.get().abs());
+        if worn <= 0.0 {
+            return self.body(touch);
+        }
+        // The body's share grows with its own voltage, so halving finds the one that fits.
+        let (mut low, mut high) = (0.0, total);
+        for _ in 0..60 {
+            let across = 0.5 * (low + high);
+            let fits = across * (1.0 + worn / self.body(Volts(across)).get());
+            if fits < total { low = across } else { high = across }
+        }
+        Ohms(worn + self.body(Volts(0.5 * (low + high))).get())
+    }
+
+    /// The current a touch voltage drives.
+    pub fn current(&self, touch: Volts) -> Amps {
+        Amps(touch.get().abs() / self.impedance(touch).get())
+    }
+}
+
+/// A person and a circuit that agree.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Settled {
+    /// Touch voltage.
+    pub volts: Volts,
+    /// Impedance at that voltage.
+    pub impedance: Ohms,
+    /// Current.
+    pub current: Amps,
+    /// Times the circuit was solved.
+    pub solves: u32,
+}
+
+/// Most solves of a circuit for one touch.
+const MOST_SOLVES: u32 = 24;
+/// Two impedances closer than this share of each other are one.
+const SETTLED: f64 = 1e-9;
+
+/// Finds the impedance at which person and circuit agree. `circuit` is solved with the impedance as a
+/// branch and gives the size of the voltage over it. A stiff supply settles in two solves, a weak one in
+/// a few: the difference of what went in and what came out falls with the impedance, so a secant homes
+/// in on its zero.
+pub fn settle(touch: &Touch, mut circuit: impl FnMut(Ohms) -> Volts) -> Settled {
+    let mut tried = touch.impedance(Volts(120.0)).get();
+    let mut last: Option<(f64, f64)> = None;
+    for solves in 1..=MOST_SOLVES {
+        let volts = circuit(Ohms(tried));
+        let wanted = touch.impedance(volts).get();
+        let miss = wanted - tried;
+        if miss.abs() <= SETTLED * tried || miss.is_nan() || solves == MOST_SOLVES {
+            let current = Amps(volts.get().abs() / tried);
+            return Settled { volts, impedance: Ohms(tried), current, solves };
+        }
+        let slope = last.map_or(-1.0, |(z, m)| (miss - m) / (tried - z));
+        last = Some((tried, miss));
+        // A slope flatter than -1 cannot be: more impedance never lowers the voltage over it.
+        tried -= miss / slope.min(-1.0);
+    }
+    Settled { volts: Volts(0.0), impedance: Ohms(tried), current: Amps(0.0), solves: MOST_SOLVES }
+}
+
+#[cfg(test)]
+mod tests;

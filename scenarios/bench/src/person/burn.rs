@@ -179,3 +179,106 @@ pub fn running(pieces: &[(Seconds, Temperature)], who: Who) -> Burn {
         degree: Degree::of(omega),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn water(celsius: f64, seconds: f64) -> Exposure {
+        Exposure::water(Temperature::celsius(celsius), Seconds(seconds))
+    }
+
+    /// 8.4, from memory of Henriques 1947.
+    #[test]
+    fn degrees_by_integral() {
+        let cases = [
+            (0.529, Degree::None),
+            (0.53, Degree::First),
+            (0.99, Degree::First),
+            (1.0, Degree::Second),
+            (9999.0, Degree::Second),
+            (1e4, Degree::Third),
+        ];
+        for (omega, degree) in cases {
+            assert_eq!(Degree::of(omega), degree);
+        }
+        for degree in [Degree::None, Degree::First, Degree::Second, Degree::Third] {
+            assert_eq!(Degree::of(degree.omega()), degree);
+        }
+    }
+
+    /// Check case 24, computed (8.5).
+    #[test]
+    fn check_case_24() {
+        for (celsius, seconds) in [(49.0, 517.0), (55.0, 22.4), (60.0, 4.62), (65.0, 1.76)] {
+            let found = water(celsius, 3600.0).time_to(Degree::Second, Who::Adult).unwrap().get();
+            assert!((found / seconds - 1.0).abs() < 0.1, "{celsius} °C: {found} s");
+            assert_eq!(water(celsius, seconds * 1.1).suffer(Who::Technician).degree, Degree::Second);
+            assert!(water(celsius, seconds * 0.9).suffer(Who::Technician).degree < Degree::Second);
+        }
+    }
+
+    /// 8.2, published (label table of an owner's manual): 140 °F burns in under 5 s, 120 °F takes over
+    /// five minutes. CPSC memo of 1978 (8.1, published): first degree at 131 °F in 5 s; read as the order.
+    #[test]
+    fn label_of_the_heater() {
+        let at = |fahrenheit, seconds| {
+            Exposure::water(Temperature::fahrenheit(fahrenheit), Seconds(seconds)).suffer(Who::Adult).degree
+        };
+        assert_eq!(at(140.0, 5.0), Degree::Second);
+        assert_eq!(at(120.0, 300.0), Degree::None);
+        assert_eq!(at(120.0, 600.0), Degree::Second);
+    }
+
+    /// 8.5, from memory: a child burns in about half the time.
+    #[test]
+    fn a_child_burns_in_half_the_time() {
+        let time = |who| water(55.0, 600.0).time_to(Degree::Second, who).unwrap().get();
+        assert!((time(Who::Child) / time(Who::Adult) - 0.5).abs() < 0.01);
+        assert!(water(55.0, 15.0).suffer(Who::Child).degree > water(55.0, 15.0).suffer(Who::Adult).degree);
+    }
+
+    #[test]
+    fn hotter_longer_younger_is_never_milder() {
+        for source in [Source::Water, Source::Splash, Source::Steam, Source::Metal] {
+            for step in 0..40 {
+                let temperature = Temperature::celsius(40.0 + 2.0 * f64::from(step));
+                for tick in 0..20 {
+                    let exposure =
+                        Exposure { source, temperature, seconds: Seconds(0.2 + 0.7 * f64::from(tick)) };
+                    let omega = |e: Exposure, who| e.suffer(who).omega;
+                    let here = omega(exposure, Who::Adult);
+                    let hotter =
+                        Exposure { temperature: temperature.plus(quantity::Kelvins(0.5)), ..exposure };
+                    let longer = Exposure { seconds: exposure.seconds + Seconds(0.2), ..exposure };
+                    assert!(omega(hotter, Who::Adult) >= here, "{exposure:?}");
+                    assert!(omega(longer, Who::Adult) >= here, "{exposure:?}");
+                    assert!(omega(exposure, Who::Child) >= here, "{exposure:?}");
+                }
+            }
+        }
+    }
+
+    /// A splash cools on the skin, so it burns less than a stream; steam burns more.
+    #[test]
+    fn sources_in_order() {
+        let omega = |source| {
+            let temperature = Temperature::celsius(99.0);
+            Exposure { source, temperature, seconds: Seconds(1.0) }.suffer(Who::Adult).omega
+        };
+        assert!(omega(Source::Splash) < omega(Source::Water));
+        assert!(omega(Source::Water) <= omega(Source::Steam));
+    }
+
+    /// A tap that turns hot: the cold stretch adds nothing, and its chill helps a little.
+    #[test]
+    fn a_tap_that_turns_hot() {
+        let cold = (Seconds(10.0), Temperature::celsius(15.0));
+        let hot = (Seconds(6.0), Temperature::celsius(60.0));
+        let burn = running(&[cold, hot], Who::Adult);
+        assert_eq!(burn.temperature, hot.1);
+        assert_eq!(burn.seconds, Seconds(16.0));
+        assert!(burn.omega < running(&[hot], Who::Adult).omega);
+        assert_eq!(running(&[hot], Who::Adult).degree, Degree::Second);
+    }
+}

@@ -6,8 +6,9 @@
 use quantity::{Amps, Joules, Ohms, Pressure, Seconds, Temperature, Volts, Volume, Watts};
 use serde::{Deserialize, Serialize};
 
+use super::body::Settled;
 use super::burn::{Degree, Source};
-use super::shock::{Path, ShockZone};
+use super::shock::{self, Path, ShockZone};
 
 /// How bad it was, mildest first.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
@@ -188,6 +189,22 @@ impl Harm {
 }
 
 impl Shock {
+    /// The shock of a touch that has been brought to agree with its circuit.
+    pub fn of(who: Who, path: Path, settled: Settled, duration: Seconds) -> Self {
+        let judged = shock::shock(settled.current, path, duration);
+        Self {
+            who,
+            volts: settled.volts.abs(),
+            impedance: settled.impedance,
+            current: settled.current,
+            path,
+            duration,
+            equivalent: judged.equivalent,
+            crosses_c1: judged.crosses_c1,
+            zone: judged.zone,
+        }
+    }
+
     /// How bad: felt is a near miss, unable to let go an injury, past c1 grave.
     pub const fn severity(&self) -> Severity {
         match self.zone {
@@ -208,3 +225,6 @@ impl Burn {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

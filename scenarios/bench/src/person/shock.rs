@@ -84,6 +84,34 @@ pub const LET_GO_ALL: Constant =
 pub const LET_GO_MEN: Constant =
     Constant::new("let-go, adult men", 10e-3, "A", Tag::Memory("IEC 60479-1, 5.4 (7.4)"));
 
+/// Time until a startled hand is off what it only touched.
+pub const STARTLE: Constant = Constant::new(
+    "startle and withdrawal",
+    0.3,
+    "s",
+    Tag::Model("about the reaction time of an alert adult; no source"),
+);
+/// Time until somebody who cannot let go falls away or is freed.
+pub const HELD: Constant = Constant::new(
+    "held fast",
+    5.0,
+    "s",
+    Tag::Model("somebody near opens the circuit, or a fall does; no source"),
+);
+
+/// How long a touch lasts: a hand that only touches is startled away; one that grasps stays for as long
+/// as the current holds it. An unfelt current ends nothing, so `meant` is how long the touch was to be.
+pub fn contact_time(current: Amps, grasps: bool, meant: Seconds) -> Seconds {
+    let size = current.get().abs();
+    if size < REACTION.get() {
+        meant
+    } else if grasps && size >= LET_GO_ALL.get() {
+        Seconds(HELD.get())
+    } else {
+        Seconds(STARTLE.get())
+    }
+}
+
 /// The c1 curve, seconds and amperes left hand to feet, straight in the logarithms of both. 40 mA at 5 s
 /// published (a page that reproduces the figure, 7.5); the other points from memory of IEC 60479-1,
 /// figure 20.
@@ -231,6 +259,15 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn who_grasps_is_held() {
+        let time = |ma, grasps| contact_time(Amps(ma * 1e-3), grasps, Seconds(60.0)).get();
+        assert_eq!(time(0.2, true), 60.0);
+        assert_eq!(time(2.0, true), STARTLE.get());
+        assert_eq!(time(76.0, false), STARTLE.get());
+        assert_eq!(time(76.0, true), HELD.get());
     }
 
     /// The curve and its inverse are one curve.

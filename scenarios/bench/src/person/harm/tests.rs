@@ -1,0 +1,110 @@
+//! Severities follow from the numbers, and every harm survives being written down.
+
+use super::*;
+use crate::person::body::{Footing, Glove, Percentile, Touch, Wetness, settle};
+use crate::person::burn::Exposure;
+
+fn touch(path: Path, glove: Glove, wetness: Wetness) -> Touch {
+    Touch { path, percentile: Percentile::P50, wetness, glove, footing: Footing::Wet }
+}
+
+fn shocked(path: Path, glove: Glove, wetness: Wetness, volts: f64, seconds: f64) -> Shock {
+    let settled = settle(&touch(path, glove, wetness), |_| Volts(volts));
+    Shock::of(Who::Technician, path, settled, Seconds(seconds))
+}
+
+fn one_of_each() -> Vec<Harm> {
+    vec![
+        Harm::Shock(shocked(Path::HandHand, Glove::Bare, Wetness::Dry, 120.0, 0.3)),
+        Harm::Burn(Exposure::water(Temperature::celsius(60.0), Seconds(5.0)).suffer(Who::Adult)),
+        Harm::Flood { volume: Volume::litres(30.0) },
+        Harm::ElementBurntOut {
+            power: Watts(4500.0),
+            after: Seconds(40.0),
+            sheath: Temperature::celsius(900.0),
+        },
+        Harm::ArcFlash {
+            volts: Volts(240.0),
+            current: Amps(2000.0),
+            cleared_after: Seconds(0.016),
+            energy: Joules(300.0),
+            protected: false,
+        },
+        Harm::MeterOverloaded { volts: Volts(240.0) },
+        Harm::Steam {
+            water: Temperature::celsius(120.0),
+            pressure: Pressure::psi(150.0),
+            volume: Volume::litres(4.0),
+        },
+        Harm::Overpressure { pressure: Pressure::psi(180.0), working: Pressure::psi(150.0) },
+        Harm::JointOverheated { power: Watts(302.0), seconds: Seconds(600.0) },
+        Harm::TankLukewarm { temperature: Temperature::celsius(38.0) },
+    ]
+}
+
+#[test]
+fn written_and_read_again() {
+    for harm in one_of_each() {
+        let text = serde_json::to_string(&harm).unwrap();
+        assert_eq!(serde_json::from_str::<Harm>(&text).unwrap(), harm, "{text}");
+        let spoilt = text.replacen('{', "{\"extra\":1,", 1);
+        assert!(serde_json::from_str::<Harm>(&spoilt).is_err(), "{spoilt}");
+    }
+    let text = serde_json::to_string(&Harm::ElementBurntOut {
+        power: Watts(4500.0),
+        after: Seconds(40.0),
+        sheath: Temperature(1173.0),
+    });
+    assert_eq!(text.unwrap(), r#"{"harm":"element-burnt-out","power":4500.0,"after":40.0,"sheath":1173.0}"#);
+}
+
+/// 7.6: 120 V hand to hand is far above let-go yet below c1; wet, hand to feet and held, it is past c1.
+#[test]
+fn shocks() {
+    let severity =
+        |path, glove, wetness, volts, seconds| shocked(path, glove, wetness, volts, seconds).severity();
+    let hands = Path::HandHand;
+    assert_eq!(severity(hands, Glove::Bare, Wetness::Dry, 120.0, 5.0), Severity::Injury);
+    assert_eq!(severity(Path::LeftHandFeet, Glove::Bare, Wetness::Water, 120.0, 5.0), Severity::Grave);
+    assert_eq!(severity(hands, Glove::Bare, Wetness::Dry, 240.0, 0.3), Severity::Injury);
+    assert_eq!(severity(hands, Glove::Bare, Wetness::Dry, 240.0, 0.7), Severity::Grave);
+    assert_eq!(severity(hands, Glove::Rated, Wetness::Salt, 240.0, 5.0), Severity::NearMiss);
+    assert_eq!(severity(hands, Glove::Bare, Wetness::Dry, 0.0, 5.0), Severity::NearMiss);
+}
+
+#[test]
+fn things() {
+    let flood = |litres| Harm::Flood { volume: Volume::litres(litres) }.severity();
+    assert_eq!(
+        [flood(1.0), flood(30.0), flood(170.0)],
+        [Severity::NearMiss, Severity::Injury, Severity::Grave]
+    );
+    let arc = |energy, protected| {
+        let (volts, current, cleared_after) = (Volts(240.0), Amps(2000.0), Seconds(0.02));
+        Harm::ArcFlash { volts, current, cleared_after, energy: Joules(energy), protected }.severity()
+    };
+    assert_eq!(arc(100.0, false), Severity::NearMiss);
+    assert_eq!(arc(5000.0, false), Severity::Injury);
+    assert_eq!(arc(5000.0, true), Severity::NearMiss);
+    let pressed =
+        |psi| Harm::Overpressure { pressure: Pressure::psi(psi), working: Pressure::psi(150.0) }.severity();
+    assert_eq!([pressed(180.0), pressed(310.0)], [Severity::NearMiss, Severity::Grave]);
+}
+
+#[test]
+fn more_is_never_milder() {
+    let mut last = Severity::NearMiss;
+    for litres in 0..300 {
+        let now = Harm::Flood { volume: Volume::litres(f64::from(litres)) }.severity();
+        assert!(now >= last);
+        last = now;
+    }
+    let mut last = Severity::NearMiss;
+    for tick in 0..100 {
+        let seconds = Seconds(0.1 * f64::from(tick));
+        let burn = Exposure::water(Temperature::celsius(75.0), seconds).suffer(Who::Adult);
+        assert!(burn.severity() >= last, "{burn:?}");
+        last = burn.severity();
+    }
+    assert_eq!(last, Severity::Grave);
+}
