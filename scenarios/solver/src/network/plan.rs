@@ -103,8 +103,8 @@ impl Plan {
         Ok(solution)
     }
 
-    /// Solves a network of the planned wiring without allocating, once `scratch` and `solution` have
-    /// grown to its size. After an error `solution` is as it was before.
+    /// Solves a network of the planned wiring. Once `scratch` and `solution` have grown to its size this
+    /// allocates nothing, unless a node floats. After an error `solution` is as it was before.
     pub fn solve_into(
         &self,
         network: &Network,

@@ -33,9 +33,8 @@ pub enum SpiceError {
 /// digits as a double has. Values are RMS. `names` are the nodes' names; a node named `0` is the netlist's
 /// reference and has to be one that is fixed at 0 V. Branches with no admittance are left out.
 ///
-/// Three options go with it. `noopac`: everything is linear, and the operating point would fail at nodes
-/// that only capacitors hold. `pivtol`: the smallest pivot taken, far below the 1e-13 that would call a
-/// node held by a leakage singular. `gmin`: no conductances other than ours.
+/// The option `noopac` goes with it: everything is linear, and the operating point that ngspice would look
+/// for first fails at nodes that only capacitors hold (seen with ngspice 39: "singular matrix").
 pub fn netlist(network: &Network, names: &[String], title: &str, hertz: f64) -> Result<String, SpiceError> {
     check_names(network, names)?;
     if !(hertz > 0.0 && hertz.is_finite()) {
@@ -60,7 +59,7 @@ pub fn netlist(network: &Network, names: &[String], title: &str, hertz: f64) -> 
             lines.push(format!("C{number} {a} {b} {:e}", im / (std::f64::consts::TAU * hertz)));
         }
     }
-    lines.push(".options noopac gmin=1e-30 pivtol=1e-30".to_string());
+    lines.push(".options noopac".to_string());
     lines.push(format!(".ac lin 1 {hertz} {hertz}"));
     lines.push(".end".to_string());
     let mut text = String::new();
@@ -135,7 +134,7 @@ V1 L1 0 dc 0 ac 1.2e2 1.8e2
 R1 L1 U1 5e-3
 R2 U1 0 4e0
 C2 U1 0 2e-12
-.options noopac gmin=1e-30 pivtol=1e-30
+.options noopac
 .ac lin 1 60 60
 .end
 ";
