@@ -226,9 +226,11 @@ const MOST_SOLVES: u32 = 24;
 const SETTLED: f64 = 1e-9;
 
 /// Finds the impedance at which person and circuit agree. `circuit` is solved with the impedance as a
-/// branch and gives the size of the voltage over it. A stiff supply settles in two solves, a weak one in
-/// a few: the difference of what went in and what came out falls with the impedance, so a secant homes
-/// in on its zero.
+/// branch and gives the size of the voltage over it:
+/// `settle(&touch, |z| plant.energise(&[Bridge { a, b, resistance: z }]).volts(a, b))`.
+///
+/// A stiff supply settles in two solves, a weak one in a few: the difference of what went in and what
+/// came out falls with the impedance, so a secant homes in on its zero.
 pub fn settle(touch: &Touch, mut circuit: impl FnMut(Ohms) -> Volts) -> Settled {
     let mut tried = touch.impedance(Volts(120.0)).get();
     let mut last: Option<(f64, f64)> = None;

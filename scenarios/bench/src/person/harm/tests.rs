@@ -19,17 +19,12 @@ fn one_of_each() -> Vec<Harm> {
         Harm::Burn(Exposure::water(Temperature::celsius(60.0), Seconds(5.0)).suffer(Who::Adult)),
         Harm::Flood { volume: Volume::litres(30.0) },
         Harm::ElementBurntOut {
+            element: Level::Upper,
             power: Watts(4500.0),
             after: Seconds(40.0),
             sheath: Temperature::celsius(900.0),
         },
-        Harm::ArcFlash {
-            volts: Volts(240.0),
-            current: Amps(2000.0),
-            cleared_after: Seconds(0.016),
-            energy: Joules(300.0),
-            protected: false,
-        },
+        Harm::arc(Volts(240.0), Amps(2000.0), Seconds(0.016), false),
         Harm::MeterOverloaded { volts: Volts(240.0) },
         Harm::Steam {
             water: Temperature::celsius(120.0),
@@ -51,11 +46,15 @@ fn written_and_read_again() {
         assert!(serde_json::from_str::<Harm>(&spoilt).is_err(), "{spoilt}");
     }
     let text = serde_json::to_string(&Harm::ElementBurntOut {
+        element: Level::Lower,
         power: Watts(4500.0),
         after: Seconds(40.0),
         sheath: Temperature(1173.0),
     });
-    assert_eq!(text.unwrap(), r#"{"harm":"element-burnt-out","power":4500.0,"after":40.0,"sheath":1173.0}"#);
+    assert_eq!(
+        text.unwrap(),
+        r#"{"harm":"element-burnt-out","element":"lower","power":4500.0,"after":40.0,"sheath":1173.0}"#
+    );
 }
 
 /// 7.6: 120 V hand to hand is far above let-go yet below c1; wet, hand to feet and held, it is past c1.
@@ -79,13 +78,11 @@ fn things() {
         [flood(1.0), flood(30.0), flood(170.0)],
         [Severity::NearMiss, Severity::Injury, Severity::Grave]
     );
-    let arc = |energy, protected| {
-        let (volts, current, cleared_after) = (Volts(240.0), Amps(2000.0), Seconds(0.02));
-        Harm::ArcFlash { volts, current, cleared_after, energy: Joules(energy), protected }.severity()
-    };
-    assert_eq!(arc(100.0, false), Severity::NearMiss);
-    assert_eq!(arc(5000.0, false), Severity::Injury);
-    assert_eq!(arc(5000.0, true), Severity::NearMiss);
+    // 1 kA, 5 kA and 10 kA for one cycle of 60 Hz: 2, 10 and 20 kJ in the arc.
+    let arc =
+        |amps, protected| Harm::arc(Volts(240.0), Amps(amps), Seconds(1.0 / 60.0), protected).severity();
+    assert_eq!([arc(100.0, false), arc(1e3, false)], [Severity::NearMiss, Severity::Injury]);
+    assert_eq!([arc(5e3, true), arc(10e3, true)], [Severity::NearMiss, Severity::Injury]);
     let pressed =
         |psi| Harm::Overpressure { pressure: Pressure::psi(psi), working: Pressure::psi(150.0) }.severity();
     assert_eq!([pressed(180.0), pressed(310.0)], [Severity::NearMiss, Severity::Grave]);
