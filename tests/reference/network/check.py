@@ -67,13 +67,14 @@ def read_solution(path):
     volts = {}
     for number, line in enumerate(path.read_text().splitlines(), 1):
         words = line.split()
-        if not words or words[0].startswith("#"):
+        if not words or words[0].startswith(("#", "*")):
             continue
         if len(words) != 3:
             raise Wrong(f"{path}:{number}: `node real imaginary` expected: {line}")
         if words[0].lower() in volts:
             raise Wrong(f"{path}:{number}: node {words[0]} twice")
         volts[words[0].lower()] = complex(float(words[1]), float(words[2]))
+    volts.setdefault("0", 0j)  # a file need not list the reference
     return volts
 
 
