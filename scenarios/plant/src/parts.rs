@@ -216,3 +216,6 @@ impl Wiring {
 
 /// Resistance of a sound joint: 1 milliohm (model; well below the 5 milliohms of a sound contact).
 pub const SOUND_JOINT: Ohms = Ohms(0.001);
+
+/// Resistance left in a joint that has burnt off: an open gap with a trace of char (model).
+pub const BURNT_OFF: Ohms = Ohms(1e9);

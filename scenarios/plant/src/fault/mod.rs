@@ -1,5 +1,28 @@
 //! The catalogue of faults. One file each; a fault is an effect on the physics, never a sentence.
 
+mod f01;
+mod f02;
+mod f03;
+mod f04;
+mod f05;
+mod f06;
+mod f08;
+mod f09;
+mod f10;
+mod f11;
+mod f12;
+mod f13;
+mod f14;
+mod f18;
+mod f19;
+mod f23;
+mod f27;
+mod f35;
+mod f36;
+mod f37;
+mod f45;
+mod f50;
+
 use std::collections::BTreeMap;
 
 use quantity::{Draw, Tag};
@@ -266,4 +289,70 @@ impl Parameter {
 /// Which of the two parts of a kind, read from a parameter named `level`: 0 upper, 1 lower.
 pub fn level_of(parameters: &Parameters) -> Level {
     if parameters.get("level").is_some_and(|l| *l >= 0.5) { Level::Lower } else { Level::Upper }
+}
+
+/// One number of a fault; 0 when a hand-made case lacks it, which `Fault::complete` never leaves so.
+fn parameter(parameters: &Parameters, name: &str) -> f64 {
+    parameters.get(name).copied().unwrap_or(0.0)
+}
+
+impl FaultId {
+    /// Its catalogue entry.
+    pub const fn fault(self) -> &'static Fault {
+        match self {
+            Self::F01 => &f01::FAULT,
+            Self::F02 => &f02::FAULT,
+            Self::F03 => &f03::FAULT,
+            Self::F04 => &f04::FAULT,
+            Self::F05 => &f05::FAULT,
+            Self::F06 => &f06::FAULT,
+            Self::F08 => &f08::FAULT,
+            Self::F09 => &f09::FAULT,
+            Self::F10 => &f10::FAULT,
+            Self::F11 => &f11::FAULT,
+            Self::F12 => &f12::FAULT,
+            Self::F13 => &f13::FAULT,
+            Self::F14 => &f14::FAULT,
+            Self::F18 => &f18::FAULT,
+            Self::F19 => &f19::FAULT,
+            Self::F23 => &f23::FAULT,
+            Self::F27 => &f27::FAULT,
+            Self::F35 => &f35::FAULT,
+            Self::F36 => &f36::FAULT,
+            Self::F37 => &f37::FAULT,
+            Self::F45 => &f45::FAULT,
+            Self::F50 => &f50::FAULT,
+        }
+    }
+
+    /// Whether one repair serves both: changing the same part, or the same words.
+    pub fn same_repair(self, other: Self) -> bool {
+        self == other || self.fault().remedies == other.fault().remedies
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_entry_is_its_own() {
+        FaultId::ALL.iter().for_each(|&id| {
+            assert_eq!(id.fault().id, id);
+            assert!(id.fault().weight > 0.0 && !id.fault().remedies.is_empty());
+        });
+    }
+
+    #[test]
+    fn given_numbers_stay_and_others_are_drawn_within_range() {
+        let fault = FaultId::F13.fault();
+        let given = Parameters::from([("fraction".to_owned(), 0.5)]);
+        let all = fault.complete(&given, &mut Draw::new(3, "fault")).unwrap();
+        assert_eq!(all["fraction"], 0.5);
+        assert!((0.05..=0.5).contains(&all["ohms"]));
+        let wrong = Parameters::from([("fraction".to_owned(), 0.9)]);
+        assert!(fault.complete(&wrong, &mut Draw::new(3, "fault")).is_err());
+        let unknown = Parameters::from([("colour".to_owned(), 0.9)]);
+        assert!(fault.complete(&unknown, &mut Draw::new(3, "fault")).is_err());
+    }
 }

@@ -1,0 +1,30 @@
+//! Lower element open. The wire inside the coil has burnt through, usually under scale. Only the top third
+//! is ever heated, so hot water runs out fast. Rated volts stand across the element and no current flows;
+//! with its wires off it reads over range.
+
+use quantity::Tag;
+
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope};
+use crate::home::Home;
+use crate::parts::Level;
+
+/// The catalogue entry.
+pub const FAULT: Fault = Fault {
+    id: FaultId::F01,
+    weight: 150.0,
+    tag: Tag::CommonPractice,
+    parameters: &[],
+    fits,
+    apply,
+    remedies: &[Remedy::Replace(PartKind::LowerElement)],
+    scope: Scope::HeaterParts,
+    tempting: PartKind::LowerThermostat,
+};
+
+fn fits(_: &Home) -> bool {
+    true
+}
+
+fn apply(_: &Parameters, home: &mut Home) {
+    home.plant.elements[Level::Lower.index()].open = true;
+}

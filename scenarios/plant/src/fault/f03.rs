@@ -1,0 +1,35 @@
+//! Tank shell corroded through near the bottom. Water creeps out under the jacket while every fitting stays
+//! dry; with both valves shut the pressure falls by itself. The tank cannot be mended.
+
+use quantity::Tag;
+
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter};
+use crate::home::Home;
+
+/// The catalogue entry.
+pub const FAULT: Fault = Fault {
+    id: FaultId::F03,
+    weight: 90.0,
+    tag: Tag::CommonPractice,
+    parameters: &[Parameter {
+        name: "diameter",
+        low: 0.0004,
+        high: 0.0015,
+        unit: "m",
+        logarithmic: true,
+        whole: false,
+    }],
+    fits,
+    apply,
+    remedies: &[Remedy::Replace(PartKind::Heater)],
+    scope: Scope::Piping,
+    tempting: PartKind::LowerGasket,
+};
+
+fn fits(_: &Home) -> bool {
+    true
+}
+
+fn apply(parameters: &Parameters, home: &mut Home) {
+    home.plant.vessel.shell_hole = parameter(parameters, "diameter");
+}

@@ -1,0 +1,29 @@
+//! Lower thermostat welded between D1 and D2. Once the top is satisfied the lower element heats the whole
+//! tank without end; the limit opens late.
+
+use quantity::Tag;
+
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope};
+use crate::home::Home;
+use crate::parts::Level;
+
+/// The catalogue entry.
+pub const FAULT: Fault = Fault {
+    id: FaultId::F06,
+    weight: 20.0,
+    tag: Tag::CommonPractice,
+    parameters: &[],
+    fits,
+    apply,
+    remedies: &[Remedy::Replace(PartKind::LowerThermostat)],
+    scope: Scope::HeaterParts,
+    tempting: PartKind::Limit,
+};
+
+fn fits(_: &Home) -> bool {
+    true
+}
+
+fn apply(_: &Parameters, home: &mut Home) {
+    home.plant.thermostats[Level::Lower.index()].stuck = Some(true);
+}

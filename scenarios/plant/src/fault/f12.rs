@@ -1,0 +1,29 @@
+//! Lower thermostat open: D1 to D2 never makes. Supply volts stand across it while the bottom is cold, none
+//! at the lower element. Only the top third is heated.
+
+use quantity::Tag;
+
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope};
+use crate::home::Home;
+use crate::parts::{Contact, Level};
+
+/// The catalogue entry.
+pub const FAULT: Fault = Fault {
+    id: FaultId::F12,
+    weight: 25.0,
+    tag: Tag::CommonPractice,
+    parameters: &[],
+    fits,
+    apply,
+    remedies: &[Remedy::Replace(PartKind::LowerThermostat)],
+    scope: Scope::HeaterParts,
+    tempting: PartKind::LowerElement,
+};
+
+fn fits(_: &Home) -> bool {
+    true
+}
+
+fn apply(_: &Parameters, home: &mut Home) {
+    home.plant.thermostats[Level::Lower.index()].cold_contact = Contact::Open;
+}

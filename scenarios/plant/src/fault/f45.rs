@@ -1,0 +1,37 @@
+//! A closed cold line and no expansion tank. Each heat-up without a draw drives the pressure to the relief
+//! valve, which drips by night. Static pressure is ordinary.
+
+use quantity::{Pressure, Tag};
+
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter};
+use crate::home::Home;
+
+/// The catalogue entry.
+pub const FAULT: Fault = Fault {
+    id: FaultId::F45,
+    weight: 25.0,
+    tag: Tag::CommonPractice,
+    parameters: &[Parameter {
+        name: "psi",
+        low: 55.0,
+        high: 78.0,
+        unit: "psi",
+        logarithmic: false,
+        whole: false,
+    }],
+    fits,
+    apply,
+    remedies: &[Remedy::Replace(PartKind::ExpansionTank)],
+    scope: Scope::Piping,
+    tempting: PartKind::ReliefValve,
+};
+
+fn fits(_: &Home) -> bool {
+    true
+}
+
+fn apply(parameters: &Parameters, home: &mut Home) {
+    home.plant.plumbing.closed = true;
+    home.plant.plumbing.expansion = None;
+    home.plant.plumbing.main = Pressure::psi(parameter(parameters, "psi"));
+}
