@@ -1,5 +1,5 @@
-//! Numerical cores over plain indices: no trade word, no fault, no screen.
+//! Plain numerics: networks, water properties, a layered tank. Bare f64, SI, plain indices, no trade words.
 
 pub mod network;
-pub mod skin;
 pub mod tank;
+pub mod water;

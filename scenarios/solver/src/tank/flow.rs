@@ -1,0 +1,198 @@
+//! Water moved in and out of the stack as whole pieces, so that fronts stay sharp.
+
+use quantity::det;
+
+use super::{Slug, State};
+use crate::water;
+
+/// Mass in kg and its enthalpy in J.
+#[derive(Clone, Copy, Default, Debug)]
+pub(super) struct Parcel {
+    pub mass: f64,
+    pub energy: f64,
+}
+
+impl Parcel {
+    fn add(&mut self, mass: f64, enthalpy: f64) {
+        self.mass += mass;
+        self.energy += mass * enthalpy;
+    }
+}
+
+impl State {
+    /// Takes a volume off the top. Returns what came and the volume that was not there.
+    ///
+    /// Inside the topmost slug the enthalpy is taken as linear, between the edge that left last and the
+    /// slug below: the outlet then follows a front smoothly instead of in steps of a whole slug.
+    pub(super) fn take_top(&mut self, mut volume: f64) -> (Parcel, f64) {
+        let mut out = Parcel::default();
+        while volume > 0.0 {
+            let n = self.slugs.len();
+            let below = n.checked_sub(2).and_then(|i| self.slugs.get(i)).copied();
+            let Some(top) = self.slugs.last_mut() else { break };
+            let size = top.volume();
+            let slope = match below {
+                Some(b) if size > 0.0 => {
+                    let upper = (self.edge - top.enthalpy) / (0.5 * size);
+                    let lower = (top.enthalpy - b.enthalpy) / (0.5 * (size + b.volume()));
+                    upper.min(lower).max(0.0)
+                }
+                _ => 0.0,
+            };
+            if size <= volume {
+                out.add(top.mass, top.enthalpy);
+                self.edge = top.enthalpy - 0.5 * slope * size;
+                volume -= size;
+                self.slugs.pop();
+            } else {
+                let mass = top.mass * volume / size;
+                let rest = top.mass - mass;
+                let enthalpy = top.enthalpy + 0.5 * slope * (size - volume);
+                self.edge = top.enthalpy + slope * (0.5 * size - volume);
+                out.add(mass, enthalpy);
+                *top = Slug { mass: rest, enthalpy: top.enthalpy - (enthalpy - top.enthalpy) * mass / rest };
+                volume = 0.0;
+            }
+        }
+        (out, volume)
+    }
+
+    /// Takes a volume off the bottom. Returns what came and the volume that was not there.
+    pub(super) fn take_bottom(&mut self, mut volume: f64) -> (Parcel, f64) {
+        let mut out = Parcel::default();
+        let mut gone = 0;
+        for slug in &mut self.slugs {
+            if volume <= 0.0 {
+                break;
+            }
+            let size = slug.volume();
+            if size <= volume {
+                out.add(slug.mass, slug.enthalpy);
+                volume -= size;
+                gone += 1;
+            } else {
+                let mass = slug.mass * volume / size;
+                out.add(mass, slug.enthalpy);
+                slug.mass -= mass;
+                volume = 0.0;
+            }
+        }
+        self.slugs.drain(..gone);
+        (out, volume.max(0.0))
+    }
+
+    /// Takes a volume at a height, as far as the water reaches it. Returns what came and what was not there.
+    pub(super) fn take_at(&mut self, height: f64, mut volume: f64) -> (Parcel, f64) {
+        let mut out = Parcel::default();
+        let cut = height.max(0.0) * self.area;
+        let mut base = 0.0;
+        let mut i = 0;
+        while let Some(slug) = self.slugs.get_mut(i) {
+            let size = slug.volume();
+            // The surface of a full tank lies at most a little under its top; count it as reached.
+            if base + size < cut {
+                base += size;
+                i += 1;
+                continue;
+            }
+            if size <= volume {
+                out.add(slug.mass, slug.enthalpy);
+                volume -= size;
+                self.slugs.remove(i);
+            } else {
+                let mass = slug.mass * volume / size;
+                out.add(mass, slug.enthalpy);
+                slug.mass -= mass;
+                return (out, 0.0);
+            }
+        }
+        (out, volume)
+    }
+
+    /// Puts in a parcel at a height, or on the surface if that is lower.
+    ///
+    /// Colder than what lies below, it stirs that part of the tank: the pool below the inlet takes it up as
+    /// a stirred vessel does (exactly, for any size of parcel), and what the pool no longer has room for
+    /// comes out above the inlet as a new slug.
+    pub(super) fn inject(&mut self, height: f64, parcel: Parcel, layer: f64) {
+        if parcel.mass <= 0.0 {
+            return;
+        }
+        let enthalpy = parcel.energy / parcel.mass;
+        let boundary = self.cut(height, layer);
+        let (mut low, mut mass, mut energy, mut volume) = (boundary, 0.0, 0.0, 0.0);
+        while let Some(slug) = low.checked_sub(1).and_then(|i| self.slugs.get(i)) {
+            let blend = (energy + parcel.energy) / (mass + parcel.mass);
+            if slug.enthalpy < blend {
+                break;
+            }
+            mass += slug.mass;
+            energy += slug.mass * slug.enthalpy;
+            volume += slug.volume();
+            low -= 1;
+        }
+        let mut out = parcel;
+        if mass > 0.0 {
+            let stirred = enthalpy + (energy / mass - enthalpy) * det::exp(-parcel.mass / mass);
+            let kept = volume / water::specific_volume(stirred);
+            let over = mass + parcel.mass - kept;
+            if over > 0.0 {
+                out = Parcel { mass: over, energy: energy + parcel.energy - kept * stirred };
+            } else {
+                out = Parcel::default();
+            }
+            let (pool, heat) = (mass + parcel.mass - out.mass, energy + parcel.energy - out.energy);
+            for slug in self.slugs.iter_mut().skip(low).take(boundary - low) {
+                slug.mass *= pool / mass;
+                slug.enthalpy = heat / pool;
+            }
+        }
+        self.emerge(boundary, out, layer);
+    }
+
+    /// Adds what comes up at a boundary: to the slug that is still growing there, or as a new one.
+    fn emerge(&mut self, boundary: usize, parcel: Parcel, layer: f64) {
+        if parcel.mass <= 0.0 {
+            return;
+        }
+        match self.slugs.get_mut(boundary) {
+            Some(slug) if self.growing && slug.mass < 1000.0 * layer => {
+                let mass = slug.mass + parcel.mass;
+                slug.enthalpy = (slug.mass * slug.enthalpy + parcel.energy) / mass;
+                slug.mass = mass;
+            }
+            _ => {
+                let slug = Slug { mass: parcel.mass, enthalpy: parcel.energy / parcel.mass };
+                self.slugs.insert(boundary.min(self.slugs.len()), slug);
+            }
+        }
+        self.growing = true;
+    }
+
+    /// Makes a boundary at a height; returns the number of slugs below it. An existing one within a tenth of
+    /// a layer will do.
+    fn cut(&mut self, height: f64, layer: f64) -> usize {
+        let cut = height.max(0.0) * self.area;
+        let slack = 0.1 * layer;
+        let mut base = 0.0;
+        for i in 0..self.slugs.len() {
+            let Some(slug) = self.slugs.get(i).copied() else { break };
+            let size = slug.volume();
+            if cut <= base + slack {
+                return i;
+            }
+            if cut < base + size - slack {
+                let mass = slug.mass * (cut - base) / size;
+                if let Some(slot) = self.slugs.get_mut(i) {
+                    slot.mass = mass;
+                }
+                self.slugs.insert(i + 1, Slug { mass: slug.mass - mass, enthalpy: slug.enthalpy });
+                // What lies above was not put there by the inlet.
+                self.growing = false;
+                return i + 1;
+            }
+            base += size;
+        }
+        self.slugs.len()
+    }
+}

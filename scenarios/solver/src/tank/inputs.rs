@@ -1,0 +1,140 @@
+//! What acts on the tank during a step, held constant for its duration.
+
+use super::{Error, State, check};
+
+/// A heat source in the water.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Source {
+    /// Height of its middle, m.
+    pub centre: f64,
+    /// Vertical extent over which it gives its heat evenly, m.
+    pub spread: f64,
+    /// Heat, W; only the share below the surface reaches the water.
+    pub watts: f64,
+}
+
+/// What comes in at the inlet.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub enum Filling {
+    /// As much as keeps the tank full; growth of the water leaves by the inlet.
+    KeepFull,
+    /// A given flow, m³/s of water at the inlet's temperature. Negative takes water out at the inlet's height.
+    Flow(f64),
+}
+
+/// The eddy that an incoming jet stirs up: a diffusivity that fades with the distance from the inlet.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Mixing {
+    /// Diffusivity at the inlet per unit of flow, m²/s per m³/s. Grows in proportion to the flow.
+    pub strength: f64,
+    /// Distance over which it falls to 1/e, m.
+    pub decay: f64,
+}
+
+impl Default for Mixing {
+    /// Model choice: turbulent jet of a 19 mm tube, diffusivity 0.005·velocity·bore times the bore's shape,
+    /// fading over 8 cm. That a flow-dependent eddy term is needed: Rendall et al., ANL publication 170017.
+    fn default() -> Self {
+        Self { strength: 0.26, decay: 0.08 }
+    }
+}
+
+/// Everything that acts on the tank.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Inputs {
+    /// Heat sources, any number.
+    pub sources: Vec<Source>,
+    /// Flow out at the top, m³/s; taken from the top of the water as long as there is any.
+    pub draw: f64,
+    /// Flow out at the bottom, m³/s.
+    pub drain: f64,
+    /// What comes in.
+    pub filling: Filling,
+    /// Height where it comes in, m (the real end of the inlet tube).
+    pub inlet_height: f64,
+    /// Its temperature, °C.
+    pub inlet_celsius: f64,
+    /// Temperature of the surroundings, °C.
+    pub ambient: f64,
+    /// Heat loss of the full tank, W/K, spread evenly over the height; the dry part loses nothing.
+    pub loss: f64,
+    /// Effective vertical conductivity of water and wall together, W/(m·K).
+    pub conductivity: f64,
+    /// The eddy at the inlet.
+    pub mixing: Mixing,
+}
+
+impl Inputs {
+    /// Nothing drawn and nothing heated; kept full from near the bottom at the ambient temperature.
+    ///
+    /// Inlet 0.18 m up (TRADE 4.15: the tube ends 6 to 8 in from the bottom), conductivity 1.5 W/(m·K)
+    /// (TRADE 4.14: 1 to 3 including the wall, from memory).
+    pub fn idle(ambient: f64, loss: f64) -> Self {
+        Self {
+            sources: Vec::new(),
+            draw: 0.0,
+            drain: 0.0,
+            filling: Filling::KeepFull,
+            inlet_height: 0.18,
+            inlet_celsius: ambient,
+            ambient,
+            loss,
+            conductivity: 1.5,
+            mixing: Mixing::default(),
+        }
+    }
+
+    pub(super) fn check(&self) -> Result<(), Error> {
+        for source in &self.sources {
+            check("source centre", source.centre, f64::MIN)?;
+            check("source spread", source.spread, 0.0)?;
+            check("source watts", source.watts, 0.0)?;
+        }
+        if let Filling::Flow(flow) = self.filling {
+            check("filling", flow, f64::MIN)?;
+        }
+        check("draw", self.draw, 0.0)?;
+        check("drain", self.drain, 0.0)?;
+        check("inlet height", self.inlet_height, f64::MIN)?;
+        check("inlet temperature", self.inlet_celsius, f64::MIN)?;
+        check("ambient", self.ambient, f64::MIN)?;
+        check("loss", self.loss, 0.0)?;
+        check("conductivity", self.conductivity, 0.0)?;
+        check("mixing strength", self.mixing.strength, 0.0)?;
+        check("mixing decay", self.mixing.decay, 1e-6)
+    }
+
+    /// Fastest flow, m³/s.
+    pub(super) fn fastest(&self) -> f64 {
+        let filling = match self.filling {
+            Filling::KeepFull => 0.0,
+            Filling::Flow(flow) => flow.abs(),
+        };
+        self.draw.max(self.drain).max(filling)
+    }
+
+    pub(super) fn heated(&self) -> bool {
+        self.sources.iter().any(|s| s.watts > 0.0)
+    }
+}
+
+/// A threshold watched on a probe: `advance` stops when the probe passes it.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Cross {
+    /// Index into [`State::probes`].
+    pub probe: u32,
+    /// Stop when the probe rises to this, °C.
+    pub rising: Option<f64>,
+    /// Stop when the probe falls to this, °C.
+    pub falling: Option<f64>,
+}
+
+impl Cross {
+    pub(super) fn check(&self, state: &State) -> Result<(), Error> {
+        if state.probes.get(self.probe as usize).is_none() {
+            return Err(Error::NoProbe(self.probe));
+        }
+        check("rising threshold", self.rising.unwrap_or(0.0), f64::MIN)?;
+        check("falling threshold", self.falling.unwrap_or(0.0), f64::MIN)
+    }
+}

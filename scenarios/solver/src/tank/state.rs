@@ -1,0 +1,179 @@
+//! The water in the tank: a stack of slugs, and the bodies on the wall.
+
+use serde::{Deserialize, Serialize};
+
+use super::{Probe, Tank};
+use crate::water;
+
+/// A piece of the stack with one temperature.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+pub struct Slug {
+    /// kg.
+    pub mass: f64,
+    /// J/kg above liquid at 0 °C.
+    pub enthalpy: f64,
+}
+
+impl Slug {
+    /// m³ at one atmosphere.
+    pub fn volume(&self) -> f64 {
+        self.mass * water::specific_volume(self.enthalpy)
+    }
+
+    /// °C.
+    pub fn celsius(&self) -> f64 {
+        water::temperature(self.enthalpy)
+    }
+}
+
+/// The state that is kept, copied and put back. Everything else is scratch.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+pub struct State {
+    /// The water, bottom first.
+    pub(super) slugs: Vec<Slug>,
+    /// Cross-section of the tank it stands in, m².
+    pub(super) area: f64,
+    /// Whether the slug above the inlet is one that the inlet is still filling.
+    pub(super) growing: bool,
+    /// Enthalpy at the very top edge while water is drawn, J/kg.
+    pub(super) edge: f64,
+    /// Time since flow or heat last changed, s: steps grow with it.
+    pub(super) quiet: f64,
+    /// Bodies on the wall. The caller may add, move and alter them between calls.
+    pub probes: Vec<Probe>,
+}
+
+impl Tank {
+    /// Full of water of one temperature.
+    pub fn full_at(&self, celsius: f64) -> State {
+        self.filled_to(self.height, celsius)
+    }
+
+    /// No water.
+    pub fn empty(&self) -> State {
+        self.filled_to(0.0, 20.0)
+    }
+
+    /// Water of one temperature up to a height in m.
+    pub fn filled_to(&self, level: f64, celsius: f64) -> State {
+        let level = if level.is_finite() { level.clamp(0.0, self.height) } else { 0.0 };
+        let celsius = if celsius.is_finite() { celsius.clamp(0.0, 150.0) } else { 20.0 };
+        let volume = level * self.area();
+        let count = (volume / self.layer()).round().max(1.0) as usize;
+        let enthalpy = water::enthalpy(celsius);
+        let mass = volume / water::specific_volume(enthalpy) / count as f64;
+        let slugs = if mass > 0.0 { vec![Slug { mass, enthalpy }; count] } else { Vec::new() };
+        State { slugs, area: self.area(), growing: false, edge: enthalpy, quiet: 0.0, probes: Vec::new() }
+    }
+
+    /// Full, with temperatures from the bottom up, each for an equal share of the height.
+    pub fn layered(&self, celsius: &[f64]) -> State {
+        let mut state = self.full_at(20.0);
+        let count = state.slugs.len().max(1);
+        let share = self.volume() / count as f64;
+        for (i, slug) in state.slugs.iter_mut().enumerate() {
+            let index = i * celsius.len() / count;
+            slug.enthalpy = water::enthalpy(celsius.get(index).copied().unwrap_or(20.0));
+            slug.mass = share / water::specific_volume(slug.enthalpy);
+        }
+        state
+    }
+}
+
+impl State {
+    /// The water, bottom first.
+    pub fn slugs(&self) -> &[Slug] {
+        &self.slugs
+    }
+
+    /// Water in the tank, kg.
+    pub fn mass(&self) -> f64 {
+        self.slugs.iter().map(|s| s.mass).sum()
+    }
+
+    /// Enthalpy of the water above liquid at 0 °C, J.
+    pub fn energy(&self) -> f64 {
+        self.slugs.iter().map(|s| s.mass * s.enthalpy).sum()
+    }
+
+    /// Volume of the water at one atmosphere, m³.
+    ///
+    /// Can pass the volume of the tank when water is pushed in or heated with no way out: by how much sets
+    /// the pressure.
+    pub fn water_volume(&self) -> f64 {
+        self.slugs.iter().map(Slug::volume).sum()
+    }
+
+    /// Height of the surface, m.
+    pub fn level(&self) -> f64 {
+        self.water_volume() / self.area
+    }
+
+    /// Temperature of all the water if it were stirred, °C.
+    pub fn mean(&self) -> Option<f64> {
+        let mass = self.mass();
+        (mass > 0.0).then(|| water::temperature(self.energy() / mass))
+    }
+
+    /// Whether there is water at this height, m. The top of a full tank counts as wet.
+    pub fn wetted(&self, height: f64) -> bool {
+        let level = self.level();
+        level > 0.0 && height <= level * 1.002
+    }
+
+    /// Share of a stretch around `centre` that is under water, 0 to 1.
+    pub fn wetted_share(&self, centre: f64, spread: f64) -> f64 {
+        let level = self.level() * 1.002;
+        if spread <= 0.0 {
+            return if level > 0.0 && centre <= level { 1.0 } else { 0.0 };
+        }
+        ((level - (centre - 0.5 * spread)) / spread).clamp(0.0, 1.0)
+    }
+
+    /// Water temperature at a height in m, °C; nothing above the surface.
+    pub fn temperature_at(&self, height: f64) -> Option<f64> {
+        if !height.is_finite() || !self.wetted(height) {
+            return None;
+        }
+        let mut base = 0.0;
+        let mut before: Option<(f64, f64)> = None;
+        for slug in &self.slugs {
+            let thick = slug.volume() / self.area;
+            let (middle, here) = (base + 0.5 * thick, slug.celsius());
+            if height <= middle {
+                return Some(match before {
+                    Some((low, t)) if middle > low => t + (here - t) * (height - low) / (middle - low),
+                    _ => here,
+                });
+            }
+            before = Some((middle, here));
+            base += thick;
+        }
+        before.map(|(_, t)| t)
+    }
+
+    /// Mean temperature of each of `count` equal layers of a tank of this height, bottom first; nothing where
+    /// a layer is wholly dry.
+    pub fn layers(&self, tank: &Tank, count: u32) -> Vec<Option<f64>> {
+        let share = tank.volume() / f64::from(count.max(1));
+        let mut out = Vec::with_capacity(count as usize);
+        let mut slugs = self.slugs.iter();
+        let mut left = slugs.next().map(|s| (s.volume(), s.celsius()));
+        for _ in 0..count {
+            let (mut need, mut have, mut sum) = (share, 0.0, 0.0);
+            while let Some((volume, celsius)) = left {
+                let take = volume.min(need);
+                have += take;
+                sum += take * celsius;
+                need -= take;
+                if volume > take {
+                    left = Some((volume - take, celsius));
+                    break;
+                }
+                left = slugs.next().map(|s| (s.volume(), s.celsius()));
+            }
+            out.push((have > 1e-9 * share).then(|| sum / have));
+        }
+        out
+    }
+}

@@ -1,0 +1,162 @@
+//! One step of fixed length, and how long it may be.
+
+use super::conduction::Scratch;
+use super::flow::Parcel;
+use super::{Filling, Inputs, Report, State, Tank};
+use crate::water;
+
+/// Work space of a run of steps; holds no state.
+#[derive(Default)]
+pub(super) struct Work {
+    conduction: Scratch,
+    runs: Vec<(f64, f64, u32)>,
+    waters: Vec<f64>,
+}
+
+impl Tank {
+    /// Longest step that keeps the splitting error small, s: short while water moves or heat comes in,
+    /// growing with the time that nothing has happened.
+    pub(super) fn step_length(&self, state: &State, inputs: &Inputs) -> f64 {
+        let fastest = inputs.fastest();
+        let full = if fastest > 0.0 {
+            f64::min(5.0, 0.4 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
+        } else if inputs.heated() {
+            12.0
+        } else {
+            (0.2 * state.quiet).clamp(10.0, 240.0)
+        };
+        full * self.step_scale
+    }
+
+    /// Advances by `dt` and adds to the report.
+    pub(super) fn step(
+        &self,
+        state: &mut State,
+        inputs: &Inputs,
+        dt: f64,
+        work: &mut Work,
+        report: &mut Report,
+    ) {
+        work.waters.clear();
+        work.waters
+            .extend(state.probes.iter().map(|p| p.target(state.temperature_at(p.height), inputs.ambient)));
+        let flow = self.move_water(state, inputs, dt, report);
+        self.heat(state, inputs, dt, report);
+        state.overturn(&mut work.runs);
+        report.lost += state.conduct(&mut work.conduction, inputs, self.height, flow, dt);
+        state.overturn(&mut work.runs);
+        state.tidy(self.layer(), self.layers);
+        for i in 0..state.probes.len() {
+            let Some(mut probe) = state.probes.get(i).copied() else { break };
+            let to = probe.target(state.temperature_at(probe.height), inputs.ambient);
+            let from = work.waters.get(i).copied().unwrap_or(to);
+            probe.celsius = super::lag(probe.celsius, from, to, probe.lag, dt);
+            if let Some(slot) = state.probes.get_mut(i) {
+                *slot = probe;
+            }
+        }
+        state.quiet = if inputs.fastest() > 0.0 || inputs.heated() { 0.0 } else { state.quiet + dt };
+        report.elapsed += dt;
+        report.steps += 1;
+    }
+
+    /// Flows of one step; returns the flow at the inlet in m³/s.
+    fn move_water(&self, state: &mut State, inputs: &Inputs, dt: f64, report: &mut Report) -> f64 {
+        if inputs.draw > 0.0 {
+            let (out, missing) = state.take_top(inputs.draw * dt);
+            report.drawn += out.mass;
+            report.drawn_energy += out.energy;
+            report.missing += missing;
+        } else {
+            state.edge = state.slugs.last().map_or(0.0, |s| s.enthalpy);
+        }
+        if inputs.drain > 0.0 {
+            let (out, missing) = state.take_bottom(inputs.drain * dt);
+            report.drained += out.mass;
+            report.drained_energy += out.energy;
+            report.missing += missing;
+        }
+        let wanted = match inputs.filling {
+            Filling::KeepFull => self.volume() - state.water_volume(),
+            Filling::Flow(flow) => flow * dt,
+        };
+        if wanted > 0.0 {
+            let enthalpy = water::enthalpy(inputs.inlet_celsius);
+            let mass = wanted / water::specific_volume(enthalpy);
+            let parcel = Parcel { mass, energy: mass * enthalpy };
+            // The sips of a cooling tank are too small to make slugs of.
+            state.growing &= inputs.fastest() > 0.0;
+            if inputs.fastest() > 0.0 {
+                state.inject(inputs.inlet_height, parcel, self.layer());
+            } else {
+                state.sip(inputs.inlet_height, parcel);
+            }
+            report.filled += mass;
+            report.filled_energy += parcel.energy;
+        } else if wanted < 0.0 {
+            state.growing = false;
+            let (out, missing) = state.take_at(inputs.inlet_height, -wanted);
+            report.expelled += out.mass;
+            report.expelled_energy += out.energy;
+            report.missing += missing;
+        }
+        if inputs.fastest() > 0.0 { (wanted / dt).max(0.0) } else { 0.0 }
+    }
+
+    /// Heat of the sources into the slugs they lie in.
+    fn heat(&self, state: &mut State, inputs: &Inputs, dt: f64, report: &mut Report) {
+        for source in &inputs.sources {
+            let heat = source.watts * dt;
+            if heat <= 0.0 {
+                continue;
+            }
+            // A point is given the thickness of a coil.
+            let spread = source.spread.max(0.01);
+            let low = source.centre - 0.5 * spread;
+            let wet = heat * state.wetted_share(source.centre, spread);
+            report.dry += heat - wet;
+            let area = state.area;
+            let top = state.level();
+            // The covered stretch; below a full tank's last thousandth all of it.
+            let end = (low + spread).min(top);
+            let length = end - low;
+            if wet <= 0.0 || length <= 0.0 {
+                report.dry += wet;
+                continue;
+            }
+            let mut base = 0.0;
+            let mut given = 0.0;
+            for slug in &mut state.slugs {
+                let thick = slug.volume() / area;
+                let over = (base + thick).min(end) - base.max(low);
+                if over > 0.0 {
+                    let part = wet * over / length;
+                    slug.enthalpy += part / slug.mass;
+                    given += part;
+                }
+                base += thick;
+            }
+            report.heated += given;
+            report.dry += wet - given;
+        }
+    }
+}
+
+impl State {
+    /// Mixes a small parcel into the slug at a height.
+    fn sip(&mut self, height: f64, parcel: Parcel) {
+        let mut base = 0.0;
+        let cut = height.max(0.0) * self.area;
+        let last = self.slugs.len().saturating_sub(1);
+        for (i, slug) in self.slugs.iter_mut().enumerate() {
+            base += slug.volume();
+            if base >= cut || i == last {
+                let mass = slug.mass + parcel.mass;
+                slug.enthalpy = (slug.mass * slug.enthalpy + parcel.energy) / mass;
+                slug.mass = mass;
+                return;
+            }
+        }
+        self.slugs.push(super::Slug { mass: parcel.mass, enthalpy: parcel.energy / parcel.mass });
+    }
+}

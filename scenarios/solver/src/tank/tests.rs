@@ -1,0 +1,4 @@
+//! Tests of the tank.
+mod check_cases;
+mod household;
+mod properties;
