@@ -32,7 +32,7 @@ pub struct Plant {
     /// The tank beyond its water.
     pub vessel: Vessel,
     /// The water in it, layer by layer.
-    pub tank: solver::tank::Tank,
+    pub tank: solver::tank::State,
     /// Valves, taps and pressures.
     pub plumbing: Plumbing,
     /// Air around the heater.

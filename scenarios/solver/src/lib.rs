@@ -1,5 +1,6 @@
-//! Plain numerics: networks, water properties, a layered tank. Bare f64, SI, plain indices, no trade words.
+//! Numerical cores over plain indices: no trade word, no fault, no screen.
 
 pub mod network;
+pub mod skin;
 pub mod tank;
 pub mod water;
