@@ -16,7 +16,7 @@ const FIRST_STEP: f64 = 2e-3;
 /// Steps between two doublings of the step.
 const STEPS_PER_DOUBLING: u32 = 4;
 /// Longest step in seconds.
-const LONGEST_STEP: f64 = 60.0;
+const LONGEST_STEP: f64 = 240.0;
 /// No piece lasts longer: about twelve days, so that no input runs for ever.
 const LONGEST_PIECE: f64 = 1e6;
 

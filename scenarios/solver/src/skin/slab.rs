@@ -115,7 +115,7 @@ fn depths(basal: f64, depth: f64) -> [f64; NODES + 1] {
     // The ratio that makes the growing cells fill the rest, by halving.
     let reach = |ratio: f64| (0..grown).fold((0.0, first), |(sum, d), _| (sum + d * ratio, d * ratio)).0;
     let (mut low, mut high) = (1.0, 4.0);
-    for _ in 0..60 {
+    for _ in 0..24 {
         let ratio = 0.5 * (low + high);
         if reach(ratio) < depth - basal { low = ratio } else { high = ratio }
     }

@@ -38,6 +38,7 @@ fn recommended_values() {
 #[test]
 fn within_the_published_windows() {
     let windows = [
+        (45.0, 2.0 * 3600.0, 3.0 * 3600.0),
         (47.0, 20.0 * 60.0, 45.0 * 60.0),
         (48.0, 15.0 * 60.0, 20.0 * 60.0),
         (49.0, 8.0 * 60.0, 10.0 * 60.0),
@@ -142,9 +143,9 @@ fn a_thin_layer_burns_less() {
     assert!(thin < thick && thick < endless, "{thin} {thick} {endless}");
 }
 
-/// The work, so that a slower method shows as a changed line: 66 steps of 32 nodes took 29 us native.
+/// The work, so that a slower method shows as a changed line: 65 steps of 32 nodes took 24 to 34 us native.
 #[test]
 fn work_is_counted() {
     let steps = |seconds| Skin::adult().exposure(&[water(49.0, seconds)]).steps;
-    assert_eq!([steps(0.5), steps(5.0), steps(60.0), steps(600.0), steps(7200.0)], [24, 37, 52, 66, 176]);
+    assert_eq!([steps(0.5), steps(5.0), steps(60.0), steps(600.0), steps(7200.0)], [24, 37, 52, 65, 94]);
 }
