@@ -105,7 +105,7 @@ pub enum Action {
         /// Which.
         on: KnownSource,
     },
-    /// Change the leads for the spare pair in the van.
+    /// Change the leads for the spare pair in the van, and put a fresh fuse in the meter.
     SpareLeads,
     /// Current by clamp.
     Clamp {

@@ -1,14 +1,15 @@
 //! One job under way: the house as found, the technician, what has been done so far.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
+use plant::fault::{Advice, FaultId};
 use plant::home::Home;
 use plant::household::Account;
-use plant::{Happening, Point};
-use quantity::{Pressure, Seconds, Temperature};
+use plant::{Happening, Point, Screw};
+use quantity::{Pressure, Seconds, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
-use crate::action::{Action, Cover, Fitting};
+use crate::action::{Action, Cover, Fitting, Observation};
 use crate::shown::{Ending, Outcome};
 
 /// What a drill hands to the bench.
@@ -100,8 +101,10 @@ pub struct Technician {
     pub meter_proved: Option<u32>,
     /// Points read at 0 V since, each with the step that did it.
     pub read_dead: BTreeMap<Point, u32>,
-    /// Points that were read live against a ground while power was on: a ground proved good.
-    pub ground_proved: bool,
+    /// When leg to leg was last read at 0 V, all sources locked, as a step number.
+    pub legs_dead: Option<u32>,
+    /// Grounds proved good: a live leg read 120 V to them, or they had continuity to the panel's ground.
+    pub grounds: BTreeSet<Screw>,
     /// Dead by the whole procedure, and since which step.
     pub proved_dead: Option<u32>,
     /// Household told.
@@ -112,10 +115,24 @@ pub struct Technician {
     pub gauge: bool,
     /// Fittings wiped dry, with the time.
     pub wiped: BTreeMap<Fitting, Seconds>,
-    /// A hot tap has been run solid since the last refill.
+    /// A hot tap has been run solid since air was last let in; true on arrival.
     pub purged: bool,
+    /// How long a hot tap has run with the tank full since air was last let in.
+    pub solid_for: Seconds,
     /// Cost of parts so far, in dollars.
     pub cost: f64,
+    /// When each breaker was switched off by the technician and left so, by slot.
+    pub off_since: BTreeMap<u32, Seconds>,
+    /// Findings written down, in order.
+    pub findings: Vec<Finding>,
+    /// Advice given.
+    pub advised: BTreeSet<Advice>,
+    /// Things reported beyond the fault.
+    pub reported: BTreeSet<Observation>,
+    /// Water the technician let out where it does damage.
+    pub spilled: Volume,
+    /// Times the coach stopped an act that would have hurt.
+    pub stops: u32,
 }
 
 impl Technician {
@@ -129,23 +146,42 @@ impl Technician {
             fuse_blown: false,
             meter_proved: None,
             read_dead: BTreeMap::new(),
-            ground_proved: false,
+            legs_dead: None,
+            grounds: BTreeSet::new(),
             proved_dead: None,
             household_told: false,
             result_told: false,
             gauge: false,
             wiped: BTreeMap::new(),
-            purged: false,
+            purged: true,
+            solid_for: Seconds(0.0),
             cost: 0.0,
+            off_since: BTreeMap::new(),
+            findings: Vec::new(),
+            advised: BTreeSet::new(),
+            reported: BTreeSet::new(),
+            spilled: Volume(0.0),
+            stops: 0,
         }
     }
+}
+
+/// A finding as written down.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
+pub struct Finding {
+    /// The step it was written at.
+    pub step: u32,
+    /// The one thing wrong; `None` for nothing wrong.
+    pub fault: Option<FaultId>,
+    /// Steps that show it.
+    pub evidence: Vec<u32>,
 }
 
 /// Which covers are off.
 #[derive(Clone, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
 pub struct Access {
     /// Covers taken off.
-    pub off: std::collections::BTreeSet<Cover>,
+    pub off: BTreeSet<Cover>,
 }
 
 /// A job under way. `reduce` makes the next one from it.

@@ -334,8 +334,6 @@ pub enum Refusal {
     NoFlow,
     /// Nothing to see from here.
     NothingToReach,
-    /// A finding has to be written before a repair.
-    NoFinding,
     /// A number makes no sense.
     OutOfRange,
     /// A step named as evidence does not exist yet.
@@ -428,6 +426,22 @@ pub enum Fact {
         needed: bool,
         /// Cost in dollars, part and nothing else.
         cost: f64,
+    },
+    /// A part was changed or a joint made again before any finding was written down.
+    RepairedWithoutFinding,
+    /// A piece of metal was shown to be a ground: by a live leg against it, or by continuity to the panel.
+    GroundProved {
+        /// Which.
+        on: Screw,
+    },
+    /// Power came on.
+    Energised {
+        /// The tank was full.
+        full: bool,
+        /// A hot tap had run solid since air was let in.
+        purged: bool,
+        /// Every cover was on and every wire landed.
+        covered: bool,
     },
     /// Something put right what was wrong.
     Cured {
