@@ -1,1 +1,9 @@
-//! drill (see DEVELOPERS.md).
+//! Drills: made from a seed and choices, handed out as codes or files, recorded as attempts, scored by replay.
+
+pub mod attempt;
+pub mod code;
+pub mod order;
+
+pub use attempt::{Attempt, AttemptError, Seal};
+pub use code::CodeError;
+pub use order::{Order, OrderError, RULES, Wanted};
