@@ -1,6 +1,6 @@
 //! Burns by hot water, steam and metal: the skin's burn integral put into degrees.
 
-use quantity::{Constant, Seconds, Tag, Temperature};
+use quantity::{Constant, Metres, Seconds, Tag, Temperature};
 use serde::{Deserialize, Serialize};
 use solver::skin::{Piece, Skin};
 
@@ -52,9 +52,20 @@ pub const FIRST_DEGREE: Constant =
 /// Burn integral from which it blisters.
 pub const SECOND_DEGREE: Constant =
     Constant::new("second-degree burn", 1.0, "1", Tag::Memory("Henriques 1947 (8.4)"));
-/// Burn integral from which it is burnt through.
+/// Burn integral of the basal layer from which it is burnt through, however short.
 pub const THIRD_DEGREE: Constant =
     Constant::new("third-degree burn", 1e4, "1", Tag::Memory("Henriques 1947 (8.4)"));
+/// Depth at which an integral of 1 means burnt through.
+///
+/// Waiting for 1e4 at the basal layer would call 60 °C water harmless to the deeper skin for half an hour,
+/// where the published tables have 5 to 8 s. At 0.15 mm the computed times lie among those of 8.1 (third
+/// degree) and of the full-thickness fit of 8.3, which differ by half between themselves.
+pub const DEEP: Constant = Constant::new(
+    "depth of a third-degree burn",
+    0.15e-3,
+    "m",
+    Tag::Computed("fitted to the third-degree times of 8.1 and 8.3"),
+);
 /// A child burns in this share of an adult's time. The page of 8.3 has 30 s against 36 s at 54 °C; half
 /// is the usual caution.
 pub const CHILD_TIME: Constant =
@@ -86,28 +97,23 @@ pub const REFLEX: Constant =
 const OMEGA_CEILING: f64 = 1e9;
 
 impl Degree {
-    /// The degree a burn integral stands for.
-    pub fn of(omega: f64) -> Self {
-        if omega >= THIRD_DEGREE.get() {
+    /// The degree that burn integrals at the basal layer and at [`DEEP`] stand for.
+    pub fn of(basal: f64, deep: f64) -> Self {
+        if deep >= SECOND_DEGREE.get() || basal >= THIRD_DEGREE.get() {
             Self::Third
-        } else if omega >= SECOND_DEGREE.get() {
+        } else if basal >= SECOND_DEGREE.get() {
             Self::Second
-        } else if omega >= FIRST_DEGREE.get() {
+        } else if basal >= FIRST_DEGREE.get() {
             Self::First
         } else {
             Self::None
         }
     }
+}
 
-    /// The burn integral at which it begins.
-    pub const fn omega(self) -> f64 {
-        match self {
-            Self::None => 0.0,
-            Self::First => FIRST_DEGREE.get(),
-            Self::Second => SECOND_DEGREE.get(),
-            Self::Third => THIRD_DEGREE.get(),
-        }
-    }
+/// Skin whose integral is taken where a third-degree burn is told.
+const fn deep_skin() -> Skin {
+    Skin { basal: Metres(DEEP.get()), ..Skin::adult() }
 }
 
 impl Source {
@@ -139,26 +145,26 @@ impl Exposure {
     /// What it does to somebody's skin, judged at the end of the exposure.
     pub fn suffer(self, who: Who) -> Burn {
         let piece = self.source.piece(self.temperature, self.seconds * pace(who));
-        let outcome = Skin::adult().exposure(&[piece]);
-        let omega = outcome.omega.min(OMEGA_CEILING);
-        Burn {
-            who,
-            source: self.source,
-            temperature: self.temperature,
-            seconds: self.seconds,
-            omega,
-            basal_peak: outcome.peak,
-            degree: Degree::of(omega),
-        }
+        judge(who, self, &[piece])
     }
 
     /// How long this much heat takes to a degree; `None` if not within the exposure.
     pub fn time_to(self, degree: Degree, who: Who) -> Option<Seconds> {
-        if degree == Degree::None {
-            return Some(Seconds(0.0));
-        }
-        let piece = self.source.piece(self.temperature, self.seconds * pace(who));
-        Skin::adult().until(&[piece], degree.omega()).reached.map(|t| t / pace(who))
+        let pieces = [self.source.piece(self.temperature, self.seconds * pace(who))];
+        let basal = |omega: Constant| Skin::adult().until(&pieces, omega.get()).reached;
+        let time = match degree {
+            Degree::None => Some(Seconds(0.0)),
+            Degree::First => basal(FIRST_DEGREE),
+            Degree::Second => basal(SECOND_DEGREE),
+            Degree::Third => {
+                let deep = deep_skin().until(&pieces, SECOND_DEGREE.get()).reached;
+                match (deep, basal(THIRD_DEGREE)) {
+                    (Some(deep), Some(basal)) => Some(if deep < basal { deep } else { basal }),
+                    (deep, basal) => deep.or(basal),
+                }
+            }
+        };
+        time.map(|t| t / pace(who))
     }
 }
 
@@ -166,17 +172,26 @@ impl Exposure {
 pub fn running(pieces: &[(Seconds, Temperature)], who: Who) -> Burn {
     let water: Vec<Piece> =
         pieces.iter().map(|(t, water)| Source::Water.piece(*water, *t * pace(who))).collect();
-    let outcome = Skin::adult().exposure(&water);
-    let omega = outcome.omega.min(OMEGA_CEILING);
-    let hottest = pieces.iter().map(|(_, water)| water.get()).fold(0.0, f64::max);
+    let told = Exposure::water(
+        Temperature(pieces.iter().map(|(_, water)| water.get()).fold(0.0, f64::max)),
+        pieces.iter().fold(Seconds(0.0), |sum, (t, _)| sum + *t),
+    );
+    judge(who, told, &water)
+}
+
+/// Runs the skin through the pieces and tells the outcome as the exposure.
+fn judge(who: Who, told: Exposure, pieces: &[Piece]) -> Burn {
+    let outcome = Skin::adult().exposure(pieces);
+    // Deeper skin is cooler: without a burn at the basal layer there is none below it.
+    let deep = if outcome.omega < SECOND_DEGREE.get() { 0.0 } else { deep_skin().exposure(pieces).omega };
     Burn {
         who,
-        source: Source::Water,
-        temperature: Temperature(hottest),
-        seconds: pieces.iter().fold(Seconds(0.0), |sum, (t, _)| sum + *t),
-        omega,
+        source: told.source,
+        temperature: told.temperature,
+        seconds: told.seconds,
+        omega: outcome.omega.min(OMEGA_CEILING),
         basal_peak: outcome.peak,
-        degree: Degree::of(omega),
+        degree: Degree::of(outcome.omega, deep),
     }
 }
 
@@ -188,22 +203,46 @@ mod tests {
         Exposure::water(Temperature::celsius(celsius), Seconds(seconds))
     }
 
-    /// 8.4, from memory of Henriques 1947.
+    /// 8.4, from memory of Henriques 1947; third degree by depth.
     #[test]
     fn degrees_by_integral() {
         let cases = [
-            (0.529, Degree::None),
-            (0.53, Degree::First),
-            (0.99, Degree::First),
-            (1.0, Degree::Second),
-            (9999.0, Degree::Second),
-            (1e4, Degree::Third),
+            (0.529, 0.0, Degree::None),
+            (0.53, 0.0, Degree::First),
+            (0.99, 0.1, Degree::First),
+            (1.0, 0.4, Degree::Second),
+            (9999.0, 0.99, Degree::Second),
+            (3.0, 1.0, Degree::Third),
+            (1e4, 0.5, Degree::Third),
         ];
-        for (omega, degree) in cases {
-            assert_eq!(Degree::of(omega), degree);
+        for (basal, deep, degree) in cases {
+            assert_eq!(Degree::of(basal, deep), degree);
         }
-        for degree in [Degree::None, Degree::First, Degree::Second, Degree::Third] {
-            assert_eq!(Degree::of(degree.omega()), degree);
+    }
+
+    /// Third degree of Moritz and Henriques 1947 as printed by a maker of scald valves (8.1, published)
+    /// and the full-thickness fit (8.3, published; its times computed). Where both speak, the range spans
+    /// them with a quarter to spare; the sources differ by more.
+    #[test]
+    fn third_degree_lies_among_the_published_times() {
+        let published = [
+            (47.0, 2700.0, 2700.0),
+            (48.0, 1200.0, 1200.0),
+            (49.0, 600.0, 600.0),
+            (51.0, 252.0, 252.0),
+            (55.0, 25.0, 30.0),
+            (58.3, 9.7, 9.7),
+            (60.0, 5.0, 7.8),
+            (65.0, 3.85, 3.85),
+            (68.0, 2.8, 2.8),
+        ];
+        for (celsius, low, high) in published {
+            let found = water(celsius, 1e5).time_to(Degree::Third, Who::Adult).unwrap().get();
+            assert!(found > low * 0.7 && found < high * 1.25, "{celsius} °C: {found} s");
+            let second = water(celsius, 1e5).time_to(Degree::Second, Who::Adult).unwrap().get();
+            assert!(second < found);
+            assert_eq!(water(celsius, found * 1.01).suffer(Who::Adult).degree, Degree::Third);
+            assert_eq!(water(celsius, found * 0.99).suffer(Who::Adult).degree, Degree::Second);
         }
     }
 
@@ -213,7 +252,7 @@ mod tests {
         for (celsius, seconds) in [(49.0, 517.0), (55.0, 22.4), (60.0, 4.62), (65.0, 1.76)] {
             let found = water(celsius, 3600.0).time_to(Degree::Second, Who::Adult).unwrap().get();
             assert!((found / seconds - 1.0).abs() < 0.1, "{celsius} °C: {found} s");
-            assert_eq!(water(celsius, seconds * 1.1).suffer(Who::Technician).degree, Degree::Second);
+            assert!(water(celsius, seconds * 1.1).suffer(Who::Technician).degree >= Degree::Second);
             assert!(water(celsius, seconds * 0.9).suffer(Who::Technician).degree < Degree::Second);
         }
     }
@@ -225,9 +264,9 @@ mod tests {
         let at = |fahrenheit, seconds| {
             Exposure::water(Temperature::fahrenheit(fahrenheit), Seconds(seconds)).suffer(Who::Adult).degree
         };
-        assert_eq!(at(140.0, 5.0), Degree::Second);
+        assert!(at(140.0, 5.0) >= Degree::Second);
         assert_eq!(at(120.0, 300.0), Degree::None);
-        assert_eq!(at(120.0, 600.0), Degree::Second);
+        assert!(at(120.0, 600.0) >= Degree::Second);
     }
 
     /// 8.5, from memory: a child burns in about half the time.
@@ -254,6 +293,10 @@ mod tests {
                     assert!(omega(hotter, Who::Adult) >= here, "{exposure:?}");
                     assert!(omega(longer, Who::Adult) >= here, "{exposure:?}");
                     assert!(omega(exposure, Who::Child) >= here, "{exposure:?}");
+                    let degree = |e: Exposure, who| e.suffer(who).degree;
+                    let adult = degree(exposure, Who::Adult);
+                    assert!(degree(hotter, Who::Adult) >= adult && degree(longer, Who::Adult) >= adult);
+                    assert!(degree(exposure, Who::Child) >= adult);
                 }
             }
         }
