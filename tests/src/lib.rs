@@ -1,1 +1,4 @@
-//! Shared helpers of the checks.
+//! Shared helpers of the checks: the browser that a check drives, and where things are.
+
+pub mod browser;
+pub mod tree;

@@ -8,6 +8,7 @@ mod digest;
 mod draw;
 mod provenance;
 mod units;
+pub mod witness;
 
 pub use digest::{Chain, Digest};
 pub use draw::Draw;

@@ -1,0 +1,102 @@
+//! Writes the files that stand beside the module: the shell, the styles, the assets, the licence.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use crate::house::House;
+use crate::{Failure, policy};
+
+/// The line of the shell that the policy's element replaces.
+const POLICY_MARK: &str = "<!-- content-security-policy -->";
+
+/// The folder of the styles: all of them become one file, in the order of their names.
+const STYLES: &str = "styles";
+
+/// Folders of the assets that are compiled into the module and not delivered beside it.
+const COMPILED_IN: &str = "words";
+
+/// Writes everything but the module into `out`.
+pub fn write_all(house: &House, out: &Path) -> Result<(), Failure> {
+    write(&out.join("index.html"), shell(&read(&house.shell())?).as_bytes())?;
+    write(&out.join("style.css"), styles(&house.assets().join(STYLES))?.as_bytes())?;
+    write(&out.join("licence.txt"), licence(house)?.as_bytes())?;
+    copy_assets(&house.assets(), &out.join("assets"))
+}
+
+/// The shell with the policy in its head.
+fn shell(source: &str) -> String {
+    source.replace(POLICY_MARK, &policy::content_security_element())
+}
+
+fn styles(folder: &Path) -> Result<String, Failure> {
+    let mut all = String::new();
+    for path in children(folder)?.iter().filter(|path| path.extension().is_some_and(|end| end == "css")) {
+        all.push_str(&read(path)?);
+    }
+    Ok(all)
+}
+
+fn licence(house: &House) -> Result<String, Failure> {
+    let mit = read(&house.root().join("LICENSE-MIT"))?;
+    let apache = read(&house.root().join("LICENSE-APACHE"))?;
+    Ok(format!(
+        "Tankwright is licensed under either of the two licences below, at your choice.\n\n{mit}\n\n{apache}"
+    ))
+}
+
+fn copy_assets(from: &Path, to: &Path) -> Result<(), Failure> {
+    for path in children(from)? {
+        let Some(name) = path.file_name() else { continue };
+        let target = to.join(name);
+        if path.is_file() {
+            write(&target, &fs::read(&path).map_err(|source| Failure::Read { path: path.clone(), source })?)?;
+        } else if name != STYLES && name != COMPILED_IN {
+            copy_assets(&path, &target)?;
+        }
+    }
+    Ok(())
+}
+
+/// What is in a folder, by name; a missing folder is empty.
+fn children(folder: &Path) -> Result<Vec<PathBuf>, Failure> {
+    if !folder.exists() {
+        return Ok(Vec::new());
+    }
+    let fail = |source| Failure::Read { path: folder.to_path_buf(), source };
+    let entries: Result<Vec<_>, _> = fs::read_dir(folder).map_err(fail)?.collect();
+    let mut paths: Vec<_> = entries.map_err(fail)?.into_iter().map(|entry| entry.path()).collect();
+    paths.sort();
+    Ok(paths)
+}
+
+fn read(path: &Path) -> Result<String, Failure> {
+    fs::read_to_string(path).map_err(|source| Failure::Read { path: path.to_path_buf(), source })
+}
+
+fn write(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
+    let fail = |source| Failure::Write { path: path.to_path_buf(), source };
+    if let Some(folder) = path.parent() {
+        fs::create_dir_all(folder).map_err(fail)?;
+    }
+    fs::write(path, bytes).map_err(fail)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_shell_has_the_policy_no_inline_code_and_relative_addresses() {
+        let shell = shell(&read(&House::find().unwrap().shell()).unwrap());
+        assert!(shell.contains("Content-Security-Policy"));
+        assert!(!shell.contains(POLICY_MARK));
+        assert!(!shell.contains("<style") && !shell.contains("style="));
+        for script in shell.match_indices("<script").map(|(at, _)| &shell[at..]) {
+            let tag = script.split('>').next().unwrap();
+            assert!(tag.contains("src="), "inline script: {tag}");
+        }
+        for address in ["src=\"/", "href=\"/", "://"] {
+            assert!(!shell.contains(address), "not relative: {address}");
+        }
+    }
+}

@@ -1,0 +1,4 @@
+//! Everything that drives a browser. A new group of checks is a file here and a line below.
+
+mod identity;
+mod opening;

@@ -1,0 +1,70 @@
+//! The accessibility checker, and pictures.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use base64::Engine as _;
+use serde_json::{Value, json};
+
+use super::Browser;
+use crate::tree;
+
+/// Runs the checker and answers with each violation on a line of its own.
+const CHECK: &str = "
+const done = arguments[arguments.length - 1];
+axe.run(document, { resultTypes: ['violations'] }).then(
+    (all) => done(all.violations.map((one) =>
+        one.id + ' (' + one.impact + '): ' + one.help + ' ' +
+        one.nodes.map((node) => node.target.join(' ') + ' [' + node.failureSummary + ']').join('; '))),
+    (error) => done(['the checker failed: ' + error]));
+";
+
+impl Browser {
+    /// Runs the accessibility checker over the page as it is; fails on any violation.
+    #[track_caller]
+    pub fn assert_accessible(&self) {
+        if self.run("return typeof axe;", &[]) == "undefined" {
+            self.run(&checker(), &[]);
+        }
+        let found = self.run_until_answered(CHECK, &[]);
+        let violations =
+            found.as_array().cloned().unwrap_or_else(|| vec![json!("the checker did not answer")]);
+        let lines: Vec<_> = violations.iter().filter_map(Value::as_str).collect();
+        assert!(lines.is_empty(), "not accessible:\n{}", lines.join("\n"));
+    }
+
+    /// Keeps a picture of what is in view as `tests/out/NAME.png`.
+    #[track_caller]
+    pub fn picture(&self, name: &str) -> PathBuf {
+        self.capture(name, json!({ "format": "png" }))
+    }
+
+    /// Keeps a picture of the whole page, below the fold too.
+    #[track_caller]
+    pub fn picture_of_all(&self, name: &str) -> PathBuf {
+        self.capture(name, json!({ "format": "png", "captureBeyondViewport": true }))
+    }
+
+    #[track_caller]
+    fn capture(&self, name: &str, how: Value) -> PathBuf {
+        let answer = self.command("Page.captureScreenshot", how);
+        let encoded = answer["data"].as_str().expect("a picture");
+        let bytes = base64::engine::general_purpose::STANDARD.decode(encoded).expect("a picture's bytes");
+        let path = tree::out().join(format!("{name}.png"));
+        fs::write(&path, bytes).expect("tests/out can be written");
+        path
+    }
+}
+
+/// The checker's source, put beside the Python packages by `tests/run tools`.
+fn checker() -> String {
+    let path = std::env::var_os("TANKWRIGHT_AXE").map(PathBuf::from);
+    let path = path.unwrap_or_else(|| tree::root().join("tests/.tools/axe.min.js"));
+    read(&path)
+}
+
+fn read(path: &Path) -> String {
+    fs::read_to_string(path).unwrap_or_else(|error| {
+        panic!("{}: {error}; `tests/run tools` installs the accessibility checker", path.display())
+    })
+}

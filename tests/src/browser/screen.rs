@@ -1,0 +1,62 @@
+//! What the page is shown on.
+
+use serde_json::{Value, json};
+
+use super::Browser;
+
+/// A screen, its colours, and whether it is touched.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct Screen {
+    /// Width of the page in CSS pixels.
+    pub width: u32,
+    /// Height of the page in CSS pixels.
+    pub height: u32,
+    /// Touched, on a phone, rather than pointed at.
+    pub touch: bool,
+    /// The reader asks for light writing on dark.
+    pub dark: bool,
+}
+
+impl Screen {
+    /// A desk's screen.
+    pub const DESK: Self = Self { width: 1440, height: 900, touch: false, dark: false };
+    /// A small laptop or a tablet on its side, with a pointer.
+    pub const LAPTOP: Self = Self { width: 1024, height: 768, touch: false, dark: false };
+    /// A phone held upright.
+    pub const PHONE: Self = Self { width: 390, height: 844, touch: true, dark: false };
+
+    /// The three of them in light and dark.
+    pub fn all() -> [Self; 6] {
+        let [a, b, c] = [Self::DESK, Self::LAPTOP, Self::PHONE];
+        [a, a.in_dark(), b, b.in_dark(), c, c.in_dark()]
+    }
+
+    /// The same with light writing on dark.
+    pub fn in_dark(self) -> Self {
+        Self { dark: true, ..self }
+    }
+
+    /// A name for files.
+    pub fn name(self) -> String {
+        format!("{}x{}-{}", self.width, self.height, if self.dark { "dark" } else { "light" })
+    }
+
+    /// What the driver is asked for besides its usual options.
+    pub(super) fn options(self) -> Option<Value> {
+        let metrics = json!({ "width": self.width, "height": self.height, "pixelRatio": 2.0, "touch": true });
+        self.touch.then(|| json!({ "deviceMetrics": metrics }))
+    }
+}
+
+impl Browser {
+    /// Sets size and colours; a phone's size is the driver's own business.
+    pub(super) fn apply(&self, screen: Screen) {
+        if !screen.touch {
+            self.command(
+                "Emulation.setDeviceMetricsOverride",
+                json!({ "width": screen.width, "height": screen.height, "deviceScaleFactor": 1, "mobile": false }),
+            );
+        }
+        self.set_dark(screen.dark);
+    }
+}

@@ -1,0 +1,134 @@
+//! The rules that hold the source tree together.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use tankwright_tests::tree;
+
+/// Longest production part of a file, and where a warning begins.
+const LONGEST: usize = 400;
+const LONG: usize = 300;
+
+/// Each crate may use those before it. Those on the right of the list are free to use all before them.
+const ORDER: [&str; 9] =
+    ["quantity", "solver", "plant", "bench", "diagnosis", "drill", "words", "tankwright-app", "tankwright"];
+
+/// Words that nothing in the simulated world may know.
+const NOT_IN_SCENARIOS: [&str; 8] =
+    ["std::time", "web_sys", "yew", "gloo", "js_sys", "wasm_bindgen", "HashMap", "HashSet"];
+
+fn rust_files() -> Vec<(PathBuf, String)> {
+    let files = tree::files_below(&tree::root());
+    let rust = files.into_iter().filter(|path| path.extension().is_some_and(|end| end == "rs"));
+    let read: Vec<_> =
+        rust.map(|path| (path.clone(), fs::read_to_string(&path).expect("a source file is text"))).collect();
+    assert!(read.len() > 20, "only {} files found", read.len());
+    read
+}
+
+/// The text before the file's tests.
+fn production(text: &str) -> &str {
+    text.split("#[cfg(test)]").next().unwrap_or(text)
+}
+
+#[test]
+fn every_file_says_what_it_is() {
+    let silent: Vec<_> = rust_files().into_iter().filter(|(_, text)| !text.starts_with("//! ")).collect();
+    assert!(
+        silent.is_empty(),
+        "no `//!` line first: {:?}",
+        silent.iter().map(|(path, _)| path).collect::<Vec<_>>()
+    );
+}
+
+#[test]
+fn files_are_short() {
+    let mut too_long = Vec::new();
+    for (path, text) in rust_files() {
+        let lines = production(&text).lines().count();
+        if lines > LONGEST {
+            too_long.push(format!("{} has {lines} lines before its tests", path.display()));
+        } else if lines > LONG {
+            println!("warning: {} has {lines} lines before its tests", path.display());
+        }
+    }
+    assert!(too_long.is_empty(), "split these: {too_long:#?}");
+}
+
+#[test]
+fn a_refusal_is_a_value_and_no_test_waits_for_a_panic() {
+    let forbidden = ["#[should", "_panic"].concat();
+    let found: Vec<_> = rust_files().into_iter().filter(|(_, text)| text.contains(&forbidden)).collect();
+    assert!(found.is_empty(), "{:?}", found.iter().map(|(path, _)| path).collect::<Vec<_>>());
+}
+
+#[test]
+fn the_simulated_world_knows_no_clock_no_chance_and_no_screen() {
+    let scenarios = tree::root().join("scenarios");
+    for (path, text) in rust_files() {
+        if !path.starts_with(&scenarios) {
+            continue;
+        }
+        for word in NOT_IN_SCENARIOS {
+            let code = production(&text).lines().filter(|line| !line.trim_start().starts_with("//"));
+            let line = code.into_iter().find(|line| line.contains(word));
+            assert!(line.is_none(), "{}: {word} in {line:?}", path.display());
+        }
+    }
+}
+
+#[test]
+fn crates_depend_in_one_direction() {
+    let manifests = tree::files_below(&tree::root()).into_iter().filter(|path| path.ends_with("Cargo.toml"));
+    let mut seen = 0;
+    for path in manifests {
+        let text = fs::read_to_string(&path).unwrap();
+        let Some(rank) = package_name(&text).and_then(|name| ORDER.iter().position(|known| *known == name))
+        else {
+            continue;
+        };
+        seen += 1;
+        for used in dependencies(&text) {
+            if let Some(above) = ORDER.iter().position(|known| *known == used) {
+                assert!(above < rank, "{} may not use {used}", path.display());
+            }
+        }
+    }
+    assert_eq!(seen, ORDER.len(), "a crate is missing or new: put it into its place");
+}
+
+fn package_name(manifest: &str) -> Option<&str> {
+    manifest.lines().find_map(|line| line.strip_prefix("name = ")).map(|name| name.trim_matches('"'))
+}
+
+/// Names in the sections for dependencies; those for tests alone are free.
+fn dependencies(manifest: &str) -> Vec<&str> {
+    let mut inside = false;
+    let mut names = Vec::new();
+    for line in manifest.lines() {
+        if line.starts_with('[') {
+            inside = line.ends_with("dependencies]") && !line.contains("dev-");
+        } else if inside && let Some((name, _)) = line.split_once(['.', ' ', '=']) {
+            names.push(name.trim());
+        }
+    }
+    names
+}
+
+#[test]
+fn generated_and_private_things_stay_out_of_the_tree() {
+    let ignored = fs::read_to_string(tree::root().join(".gitignore")).unwrap();
+    for folder in ["/target", "/dist", "/tests/.tools", "/tests/out"] {
+        assert!(ignored.lines().any(|line| line == folder), "{folder} is not ignored");
+    }
+    let home = ["/ho", "me/"].concat();
+    let root = ["/ro", "ot/"].concat();
+    for (path, text) in rust_files() {
+        assert!(
+            !text.contains(&home) && !text.contains(&root),
+            "{} names a machine's folder",
+            path.display()
+        );
+    }
+    assert!(Path::new(&tree::root()).join("LICENSE-MIT").is_file());
+}
