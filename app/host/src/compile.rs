@@ -98,6 +98,7 @@ fn bind(module: &Path, effort: Effort, out: &Path) -> Result<(), Failure> {
         .input_path(module)
         .out_name("tankwright")
         .typescript(false)
+        .omit_default_module_path(false)
         .keep_debug(names)
         .remove_name_section(!names)
         .remove_producers_section(true);

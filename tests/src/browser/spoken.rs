@@ -30,6 +30,10 @@ impl Browser {
         let parsed = self.log("performance").into_iter().filter_map(|entry| {
             let event: Value = serde_json::from_str(entry["message"].as_str()?).ok()?;
             let event = &event["message"];
+            // The browser's own first sheet, before any page of ours.
+            if event["params"]["documentURL"].as_str().is_some_and(|asker| asker.starts_with("chrome:")) {
+                return None;
+            }
             let url = match event["method"].as_str()? {
                 "Network.requestWillBeSent" => &event["params"]["request"]["url"],
                 "Network.webSocketCreated" | "Network.webTransportCreated" => &event["params"]["url"],
