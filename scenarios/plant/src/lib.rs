@@ -3,6 +3,7 @@
 //! Knows parts, wires, water and people at home. Knows nothing of the technician, of screens or of scores.
 
 pub mod climate;
+pub mod controls;
 pub mod electrical;
 pub mod fault;
 pub mod heater;

@@ -1,6 +1,6 @@
 //! The parts of the heater as they are now: elements, thermostats, limit, wire joints.
 
-use quantity::{Kelvins, Ohms, Temperature};
+use quantity::{Kelvins, Metres, Ohms, Seconds, Temperature};
 use serde::{Deserialize, Serialize};
 
 use crate::heater::Rating;
@@ -46,6 +46,8 @@ pub struct Element {
     pub leak: Option<SheathFault>,
     /// Sheath temperature while it stands in air; follows the water while wetted.
     pub sheath: Temperature,
+    /// How long it has now been powered in air.
+    pub in_air: Seconds,
     /// It once glowed in air: plating burnt off, blades sagged.
     pub scorched: bool,
     /// Its gasket.
@@ -61,6 +63,7 @@ impl Element {
             open: false,
             leak: None,
             sheath: Temperature::celsius(20.0),
+            in_air: Seconds(0.0),
             scorched: false,
             gasket: Gasket::sound(),
         }
@@ -169,6 +172,8 @@ pub struct Joint {
     pub on: Option<Screw>,
     /// Resistance of the joint.
     pub resistance: Ohms,
+    /// How far its own heat has brought it above the air around it.
+    pub rise: Kelvins,
     /// Tightened to the marked torque.
     pub torqued: bool,
     /// Browned insulation, blued copper: visible with the cover off.
@@ -181,6 +186,7 @@ pub struct Joint {
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Wiring {
     joints: Vec<[Joint; 2]>,
+    lengths: Vec<Metres>,
     /// Whether the second cable (`second-a`, `second-b`) exists.
     pub second_source: bool,
 }
@@ -194,18 +200,35 @@ impl Wiring {
                 wire.home().map(|screw| Joint {
                     on: Some(screw),
                     resistance: SOUND_JOINT,
+                    rise: Kelvins(0.0),
                     torqued: true,
                     charred: false,
                     labelled: false,
                 })
             })
             .collect();
-        Self { joints, second_source }
+        let lengths = crate::Wire::ALL.iter().map(|wire| wire.usual_length()).collect();
+        Self { joints, lengths, second_source }
     }
 
     /// The joint at a wire's end.
     pub fn joint(&self, end: End) -> &Joint {
         &self.joints[end.wire.index()][(end.side & 1) as usize]
+    }
+
+    /// How long a wire is.
+    pub fn length(&self, wire: crate::Wire) -> Metres {
+        self.lengths.get(wire.index()).copied().unwrap_or_default()
+    }
+
+    /// How long a wire is, to change it.
+    pub fn length_mut(&mut self, wire: crate::Wire) -> &mut Metres {
+        &mut self.lengths[wire.index()]
+    }
+
+    /// Whether a wire is there at all.
+    pub fn exists(&self, wire: crate::Wire) -> bool {
+        self.second_source || !matches!(wire, crate::Wire::SecondA | crate::Wire::SecondB)
     }
 
     /// The joint at a wire's end, to change it.

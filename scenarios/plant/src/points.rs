@@ -6,6 +6,7 @@
 use std::fmt;
 use std::str::FromStr;
 
+use quantity::Metres;
 use serde::{Deserialize, Serialize};
 
 use crate::named::{UnknownName, named};
@@ -121,6 +122,25 @@ impl Wire {
             Self::LowerSwitched => [Screw::D2, Screw::LEa],
             Self::LowerPermanent => [Screw::H4, Screw::LEb],
         }
+    }
+
+    /// Its usual length (model: a branch run of 10 m as in the ghost-voltage row of trade sheet 6.13;
+    /// inside the jacket, as far apart as the parts of a 40-gallon heater are).
+    pub const fn usual_length(self) -> Metres {
+        Metres(match self {
+            Self::CableA | Self::CableB | Self::CableG | Self::SecondA | Self::SecondB => 10.0,
+            Self::FeedA | Self::FeedB => 0.5,
+            Self::Bond => 0.3,
+            Self::Strap => 0.03,
+            Self::UpperSwitched | Self::UpperPermanent | Self::LowerSwitched => 0.15,
+            Self::Transfer => 0.8,
+            Self::LowerPermanent => 0.9,
+        })
+    }
+
+    /// Whether it is a conductor of a cable from the load center, not a lead of the heater.
+    pub const fn is_cable(self) -> bool {
+        matches!(self, Self::CableA | Self::CableB | Self::CableG | Self::SecondA | Self::SecondB)
     }
 
     /// Its place in `Wire::ALL` and in every table by wire.

@@ -1,8 +1,24 @@
 //! The heater as a network: lowered from the wiring as it is, solved with whatever bridges it.
 
-use quantity::{Amps, Ohms, Volts, Watts};
+pub mod constants;
+mod fingerprint;
+mod live;
+mod lower;
+mod nodes;
+mod plans;
+pub mod spice;
+#[cfg(test)]
+mod tests;
 
-use crate::{Level, Plant, Point, Wire};
+pub use live::Live;
+
+use quantity::Ohms;
+
+use crate::{Plant, Point};
+use lower::{Supply, lower};
+
+/// Frequency of the supply.
+pub const HERTZ: f64 = 60.0;
 
 /// Something set across two points for the moment: a meter with its leads, a person.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -15,51 +31,24 @@ pub struct Bridge {
     pub resistance: Ohms,
 }
 
-/// A solution of the network at one moment, at 60 Hz.
-#[derive(Clone, Debug)]
-pub struct Live {}
-
 impl Plant {
     /// Solves the network with bridges in place.
     pub fn energise(&self, bridges: &[Bridge]) -> Live {
-        let _ = bridges;
-        Live {}
+        let lowered = lower(self, bridges, Supply::Alternating);
+        // The lowering makes only networks that have a solution; a dead one stands in all the same.
+        let solution = plans::solve(&lowered.network).unwrap_or_default();
+        Live { lowered, solution }
     }
 
-    /// Resistance between two points with every source at zero, for direct current; `None` without a path.
+    /// Resistance between two points with every source at zero, for direct current, breakers as they
+    /// stand; `None` without a path, which is to say beyond 100 gigaohms.
     pub fn resistance(&self, a: Point, b: Point) -> Option<Ohms> {
-        let _ = (a, b);
-        None
+        let lowered = lower(self, &[], Supply::Direct);
+        let (a, b) = (lowered.nodes.point(a)?, lowered.nodes.point(b)?);
+        let ohms = solver::network::two_terminal(&lowered.network, a, b).ok()?.ohms();
+        (ohms < NO_PATH).then_some(Ohms(ohms))
     }
 }
 
-impl Live {
-    /// Voltage between two points.
-    pub fn volts(&self, a: Point, b: Point) -> Volts {
-        let _ = (a, b);
-        Volts(0.0)
-    }
-
-    /// Current in a wire.
-    pub fn amps(&self, wire: Wire) -> Amps {
-        let _ = wire;
-        Amps(0.0)
-    }
-
-    /// Current that a clamp around both legs of the branch cable shows: their phasor sum.
-    pub fn both_legs(&self) -> Amps {
-        Amps(0.0)
-    }
-
-    /// Current through a bridge, by its place in the list.
-    pub fn bridge_amps(&self, index: usize) -> Amps {
-        let _ = index;
-        Amps(0.0)
-    }
-
-    /// Heat an element gives, all its parts together.
-    pub fn element_watts(&self, level: Level) -> Watts {
-        let _ = level;
-        Watts(0.0)
-    }
-}
+/// Resistance taken for no path at all (model: beyond every insulation tester, below surface leakage).
+const NO_PATH: f64 = 1e11;

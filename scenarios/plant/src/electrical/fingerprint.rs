@@ -1,0 +1,65 @@
+//! A number that changes whenever the network would.
+
+use crate::supply::{Circuit, Handle, ServiceKind};
+use crate::{Contact, End, Plant, Wire};
+
+/// Runs of the multiply-and-add kind: order matters, so equal values in other places differ.
+struct Mix(u64);
+
+impl Mix {
+    fn add(&mut self, word: u64) {
+        // Constants of the splitmix64 finaliser (Steele, Lea and Flood, 2014).
+        let mut z = (self.0 ^ word).wrapping_add(0x9e37_79b9_7f4a_7c15);
+        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        self.0 = z ^ (z >> 31);
+    }
+
+    fn number(&mut self, value: f64) {
+        self.add(value.to_bits());
+    }
+
+    fn contact(&mut self, contact: Contact, closed: bool) {
+        match (contact, closed) {
+            (Contact::Sound, true) => self.add(1),
+            (Contact::Worn(r), true) => self.number(r.get()),
+            (Contact::Open, _) | (_, false) => self.add(2),
+        }
+    }
+}
+
+impl Plant {
+    /// A fingerprint of everything the network is made of: while it stays the same, so does every solution
+    /// with the same bridges. Far cheaper than a solution.
+    pub fn electrical_state(&self) -> u64 {
+        let mut mix = Mix(u64::from(self.service.kind == ServiceKind::Wye208));
+        mix.number(self.service.leg.get());
+        mix.number(self.service.impedance.get());
+        mix.number(self.cable_coupling);
+        for breaker in &self.panel.breakers {
+            if matches!(breaker.feeds, Circuit::Heater | Circuit::SecondSource) {
+                mix.add(breaker.feeds as u64);
+                breaker.poles.iter().for_each(|pole| mix.contact(*pole, breaker.handle == Handle::On));
+            }
+        }
+        mix.add(u64::from(self.wiring.second_source));
+        for end in End::all() {
+            let joint = self.wiring.joint(end);
+            mix.add(joint.on.map_or(u64::MAX, |screw| screw.index() as u64));
+            mix.number(joint.resistance.get());
+        }
+        Wire::ALL.iter().for_each(|wire| mix.number(self.wiring.length(*wire).get()));
+        self.limit.poles.iter().for_each(|pole| mix.contact(*pole, !self.limit.tripped));
+        for thermostat in &self.thermostats {
+            mix.contact(thermostat.cold_contact, thermostat.blade_calls());
+            mix.contact(thermostat.hot_contact, !thermostat.blade_calls());
+        }
+        for element in &self.elements {
+            mix.number(element.coil().get());
+            mix.add(u64::from(element.open));
+            let leak = element.leak.map_or([-1.0; 2], |leak| [leak.fraction, leak.resistance.get()]);
+            leak.iter().for_each(|number| mix.number(*number));
+        }
+        mix.0
+    }
+}

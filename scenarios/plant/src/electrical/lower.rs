@@ -1,0 +1,248 @@
+//! From parts and wires as they are to branches between nodes.
+
+use quantity::{Ohms, Volts};
+use solver::network::{Complex, Network};
+
+use super::constants::{
+    AWG_10, AWG_12, CABLE_STRAY, ELEMENT_INSULATION, LEAD_STRAY, LEAST_RESISTANCE, NIPPLE_WATER,
+    SERVICE_BOND, SOUND_CONTACT, SURFACE_LEAKAGE,
+};
+use super::nodes::{LEGS, NEUTRAL, Nodes};
+use super::{Bridge, HERTZ};
+use crate::supply::{Circuit, Handle, ServiceKind};
+use crate::{Contact, End, Level, Plant, Screw, Wire};
+
+/// Where a part of the plant lies in the list of branches.
+pub(super) type Place = Option<usize>;
+
+/// A plant as a network, with the places of its parts.
+#[derive(Clone, Debug)]
+pub(super) struct Lowered {
+    /// Nodes by point.
+    pub nodes: Nodes,
+    /// The network.
+    pub network: Network,
+    /// Each leg of the service up to the bus.
+    pub legs: [Place; 2],
+    /// Poles of each breaker, by slot.
+    pub poles: Vec<[Place; 2]>,
+    /// Each wire's own copper.
+    pub wires: [Place; Wire::ALL.len()],
+    /// Each wire end's joint.
+    pub joints: [[Place; 2]; Wire::ALL.len()],
+    /// Coil pieces and leak of each element.
+    pub elements: [[Place; 3]; 2],
+    /// Bridges, in their order.
+    pub bridges: Vec<Place>,
+}
+
+/// Whether capacitances take part.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub(super) enum Supply {
+    /// 60 Hz.
+    Alternating,
+    /// Direct current: capacitances left out.
+    Direct,
+}
+
+/// Conductance of a resistance; one that is no resistance at all is an open circuit.
+fn conductance(r: Ohms) -> Complex {
+    let r = r.get();
+    Complex::real(if r >= 0.0 { (1.0 / r.max(LEAST_RESISTANCE.get())).max(0.0) } else { 0.0 })
+}
+
+/// Admittance of a contact whose blade stands closed or open.
+fn contact(state: Contact, closed: bool) -> Complex {
+    let open = Complex::real(SURFACE_LEAKAGE.get());
+    match (state, closed) {
+        (Contact::Sound, true) => conductance(Ohms(SOUND_CONTACT.get())),
+        (Contact::Worn(r), true) => conductance(r) + open,
+        (Contact::Open, _) | (_, false) => open,
+    }
+}
+
+/// Lowers a plant with whatever bridges it.
+pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowered {
+    let nodes = Nodes::of(plant);
+    let mut network = Network::new(nodes.count);
+    network.branches.reserve(160);
+    let mut this = Lowered {
+        nodes,
+        network,
+        legs: [None; 2],
+        poles: Vec::with_capacity(plant.panel.breakers.len()),
+        wires: [None; Wire::ALL.len()],
+        joints: [[None; 2]; Wire::ALL.len()],
+        elements: [[None; 3]; 2],
+        bridges: Vec::with_capacity(bridges.len()),
+    };
+    this.service(plant);
+    this.breakers(plant);
+    this.wires(plant);
+    this.controls(plant);
+    this.element(plant, Level::Upper, Screw::UEa, Screw::UEb);
+    this.element(plant, Level::Lower, Screw::LEa, Screw::LEb);
+    if supply == Supply::Alternating {
+        this.strays(plant);
+    }
+    for bridge in bridges {
+        let (a, b) = (this.nodes.point(bridge.a), this.nodes.point(bridge.b));
+        let place = this.join(a, b, conductance(bridge.resistance));
+        this.bridges.push(place);
+    }
+    this
+}
+
+impl Lowered {
+    /// Adds a branch between two nodes that are there.
+    fn join(&mut self, a: Option<u32>, b: Option<u32>, admittance: Complex) -> Place {
+        Some(self.network.connect(a?, b?, admittance))
+    }
+
+    /// Adds a branch between two screws.
+    fn screws(&mut self, a: Screw, b: Screw, admittance: Complex) -> Place {
+        self.join(self.nodes.screw(a), self.nodes.screw(b), admittance)
+    }
+
+    /// Transformer, service conductors and the bonds at the service.
+    fn service(&mut self, plant: &Plant) {
+        let service = plant.service;
+        let Volts(leg) = service.leg;
+        // Phase angles: trade sheet 1.8.
+        let angle = match service.kind {
+            ServiceKind::Split240 => 180.0,
+            ServiceKind::Wye208 => -120.0,
+        };
+        self.network.fix(NEUTRAL, Complex::ZERO);
+        self.network.fix(LEGS[0], Complex::real(leg));
+        self.network.fix(LEGS[1], Complex::polar(leg, angle));
+        let line = conductance(service.impedance);
+        for ((place, from), to) in [0, 1].into_iter().zip(LEGS).zip([Screw::M1, Screw::M2]) {
+            let branch = self.join(Some(from), self.nodes.screw(to), line);
+            if let Some(entry) = self.legs.get_mut(place) {
+                *entry = branch;
+            }
+        }
+        self.join(Some(NEUTRAL), self.nodes.screw(Screw::N), line);
+        let bond = conductance(Ohms(SERVICE_BOND.get()));
+        self.screws(Screw::N, Screw::G, bond);
+        self.screws(Screw::N, Screw::Pipe, bond);
+        self.screws(Screw::Shell, Screw::Pipe, conductance(Ohms(NIPPLE_WATER.get())));
+    }
+
+    /// Breaker poles from the bus to the screws they feed.
+    fn breakers(&mut self, plant: &Plant) {
+        for breaker in &plant.panel.breakers {
+            let load = match breaker.feeds {
+                Circuit::Heater => Some([Screw::B1, Screw::B2]),
+                Circuit::SecondSource => Some([Screw::S1, Screw::S2]),
+                Circuit::Range | Circuit::Dryer => None,
+            };
+            let on = breaker.handle == Handle::On;
+            let [one, two] = breaker.poles.map(|pole| contact(pole, on));
+            let places = match load {
+                Some([b1, b2]) => [self.screws(Screw::M1, b1, one), self.screws(Screw::M2, b2, two)],
+                None => [None; 2],
+            };
+            self.poles.push(places);
+        }
+    }
+
+    /// Wires with their copper and joints.
+    fn wires(&mut self, plant: &Plant) {
+        for &wire in Wire::ALL.iter().filter(|wire| plant.wiring.exists(**wire)) {
+            let per_metre = if wire.is_cable() { AWG_10 } else { AWG_12 }.get();
+            let copper = conductance(Ohms(plant.wiring.length(wire).get() * per_metre));
+            let ends = [End { wire, side: 0 }, End { wire, side: 1 }];
+            let [near, far] = ends.map(|end| self.nodes.end(end));
+            let place = self.join(near, far, copper);
+            let joints = ends.map(|end| {
+                let joint = plant.wiring.joint(end);
+                let screw = joint.on.and_then(|screw| self.nodes.screw(screw));
+                self.join(self.nodes.end(end), screw, conductance(joint.resistance))
+            });
+            if let Some(entry) = self.wires.get_mut(wire.index()) {
+                *entry = place;
+            }
+            if let Some(entry) = self.joints.get_mut(wire.index()) {
+                *entry = joints;
+            }
+        }
+    }
+
+    /// Limit and thermostats, and what leaks over their bases.
+    fn controls(&mut self, plant: &Plant) {
+        let [one, two] = plant.limit.poles.map(|pole| contact(pole, !plant.limit.tripped));
+        self.screws(Screw::H1, Screw::H2, one);
+        self.screws(Screw::H3, Screw::H4, two);
+        let [upper, lower] = &plant.thermostats;
+        self.screws(Screw::U1, Screw::U2, contact(upper.cold_contact, upper.blade_calls()));
+        self.screws(Screw::U1, Screw::U4, contact(upper.hot_contact, !upper.blade_calls()));
+        self.screws(Screw::D1, Screw::D2, contact(lower.cold_contact, lower.blade_calls()));
+        for screw in [Screw::Ja, Screw::Jb, Screw::Jg, Screw::H1, Screw::H3, Screw::U1, Screw::D1] {
+            self.screws(screw, Screw::Shell, Complex::real(SURFACE_LEAKAGE.get()));
+        }
+        for screw in [Screw::B1, Screw::B2, Screw::S1, Screw::S2] {
+            self.screws(screw, Screw::G, Complex::real(SURFACE_LEAKAGE.get()));
+        }
+    }
+
+    /// An element's coil, whole or with a tap to its sheath, and its insulation.
+    fn element(&mut self, plant: &Plant, level: Level, a: Screw, b: Screw) {
+        let Some(element) = plant.elements.get(level.index()) else { return };
+        let (a, b, shell) = (self.nodes.screw(a), self.nodes.screw(b), self.nodes.screw(Screw::Shell));
+        let sound = |share: f64| conductance(element.coil() * share);
+        let broken = Complex::real(SURFACE_LEAKAGE.get());
+        let pieces = match (element.leak, self.nodes.tap(level)) {
+            (Some(leak), tap @ Some(_)) => {
+                let x = leak.fraction.clamp(0.0, 1.0);
+                // A coil that is broken as well is broken on the far side of the fault, as seen from
+                // its nearer end: that end still reaches the sheath.
+                let (near, far) = match element.open {
+                    false => (sound(x), sound(1.0 - x)),
+                    true if x <= 0.5 => (sound(x), broken),
+                    true => (broken, sound(1.0 - x)),
+                };
+                [
+                    self.join(a, tap, near),
+                    self.join(tap, b, far),
+                    self.join(tap, shell, conductance(leak.resistance)),
+                ]
+            }
+            _ => [self.join(a, b, if element.open { broken } else { sound(1.0) }), None, None],
+        };
+        let insulation = conductance(Ohms(ELEMENT_INSULATION.get()));
+        self.join(a, shell, insulation);
+        self.join(b, shell, insulation);
+        if let Some(entry) = self.elements.get_mut(level.index()) {
+            *entry = pieces;
+        }
+    }
+
+    /// Stray capacitances: each lead to both feed leads and the shell, each cable to ground and to its
+    /// live neighbour.
+    fn strays(&mut self, plant: &Plant) {
+        let lead = Complex::capacitor(LEAD_STRAY.get(), HERTZ);
+        let cable = Complex::capacitor(CABLE_STRAY.get(), HERTZ);
+        let coupling = plant.cable_coupling;
+        let [feed_a, feed_b] = [Wire::FeedA, Wire::FeedB].map(|wire| self.nodes.end(End { wire, side: 1 }));
+        let shell = self.nodes.screw(Screw::Shell);
+        for &wire in Wire::ALL {
+            let node = self.nodes.end(End { wire, side: 0 });
+            if wire.is_cable() {
+                self.join(node, Some(NEUTRAL), cable);
+                if coupling > 0.0 && coupling < 1.0 && matches!(wire, Wire::CableA | Wire::CableB) {
+                    self.join(node, Some(LEGS[0]), Complex::capacitor(coupling, HERTZ));
+                }
+                continue;
+            }
+            self.join(node, shell, lead);
+            if wire != Wire::Bond && wire != Wire::FeedB {
+                self.join(node, feed_b, lead);
+                if wire != Wire::FeedA {
+                    self.join(node, feed_a, lead);
+                }
+            }
+        }
+    }
+}
