@@ -1,5 +1,6 @@
 //! Numerical cores over plain indices: no trade word, no fault, no screen.
 
+pub mod hydraulic;
 pub mod network;
 pub mod skin;
 pub mod tank;

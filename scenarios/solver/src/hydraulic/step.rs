@@ -1,0 +1,181 @@
+//! Stepping the stores: short enough to follow a moving surface, as long as asked otherwise.
+
+use super::newton::{self, Frame, Solution};
+use super::{Error, Law, Moved, Network, Node};
+use crate::water::ATMOSPHERE;
+
+impl Network {
+    /// Advances by `duration` seconds. On an error nothing has changed.
+    pub fn advance(&mut self, duration: f64) -> Result<Moved, Error> {
+        if !duration.is_finite() || duration < 0.0 {
+            return Err(Error::Bad { field: "duration", value: duration });
+        }
+        self.check()?;
+        let mut trial = self.clone();
+        let mut moved = Moved {
+            volumes: vec![0.0; self.branches.len()],
+            peaks: self.stores.iter().map(|s| s.pressure).collect(),
+            ..Moved::default()
+        };
+        // A bound on the work: a surface moves by a five-hundredth of its vessel at least per step.
+        for _ in 0..20_000 {
+            let left = duration - moved.elapsed;
+            if left <= 1e-9 {
+                break;
+            }
+            trial.substep(left, &mut moved)?;
+        }
+        *self = trial;
+        Ok(moved)
+    }
+
+    fn surfaces(&self) -> Vec<f64> {
+        self.stores.iter().map(|s| s.bottom + s.level()).collect()
+    }
+
+    /// One step of at most `left` seconds.
+    fn substep(&mut self, left: f64, moved: &mut Moved) -> Result<(), Error> {
+        let mut at_air: Vec<bool> = self.stores.iter().map(|s| s.vented && !s.is_full()).collect();
+        for (store, air) in self.stores.iter_mut().zip(&at_air) {
+            if *air {
+                store.open_to_air();
+            }
+        }
+        let surfaces = self.surfaces();
+        let mut solution = self.settle(left, &surfaces, &mut at_air, moved)?;
+        let dt = self.follow(left, &surfaces, &at_air, &solution);
+        let moving = self.stores.iter().any(|s| !s.is_full()) || at_air.iter().any(|a| *a);
+        if moving || dt < left {
+            // The surface half way: a falling head is followed to second order.
+            let net = self.net_flows(&solution);
+            let middle: Vec<f64> = self
+                .stores
+                .iter()
+                .enumerate()
+                .map(|(i, s)| {
+                    let rise =
+                        if at_air[i] || !s.is_full() { 0.5 * dt * net[i] * s.height / s.volume } else { 0.0 };
+                    // Not below half the depth, or the last of the water would never run out.
+                    let least = s.bottom + 0.5 * (surfaces[i] - s.bottom);
+                    (surfaces[i] + rise).clamp(least, s.bottom + s.height)
+                })
+                .collect();
+            solution = self.settle(dt, &middle, &mut at_air, moved)?;
+        }
+        let dt = self.land(dt, &at_air, &solution);
+        self.commit(dt, &at_air, &solution, moved);
+        Ok(())
+    }
+
+    /// Solves, letting relief valves pop and air break in where a vented vessel would fall below the air's
+    /// pressure. Each can happen once per valve and vessel, so it ends.
+    fn settle(
+        &mut self,
+        dt: f64,
+        surfaces: &[f64],
+        at_air: &mut [bool],
+        moved: &mut Moved,
+    ) -> Result<Solution, Error> {
+        loop {
+            let frame = Frame { dt, surfaces, at_air };
+            let solution = newton::solve(self, &frame)?;
+            moved.iterations += solution.iterations;
+            let felt: Vec<Option<f64>> = (0..self.branches.len())
+                .map(|i| {
+                    let relief = self.branches.get(i).is_some_and(|b| newton::is_relief(&b.law));
+                    relief.then(|| newton::across(self, &frame, &solution, i))
+                })
+                .collect();
+            let mut again = false;
+            for (branch, dp) in self.branches.iter_mut().zip(felt) {
+                if let (Law::Relief(relief), Some(dp)) = (&mut branch.law, dp) {
+                    again |= relief.follow(dp);
+                }
+            }
+            for (node, pressure) in self.nodes.iter().zip(&solution.pressures) {
+                if let Node::Store { store } = *node {
+                    let index = store as usize;
+                    if self.stores[index].vented && !at_air[index] && *pressure < -1.0 {
+                        at_air[index] = true;
+                        again = true;
+                    }
+                }
+            }
+            if !again {
+                return Ok(solution);
+            }
+        }
+    }
+
+    /// Net flow into each store, m³/s.
+    fn net_flows(&self, solution: &Solution) -> Vec<f64> {
+        let mut net = vec![0.0; self.stores.len()];
+        for (b, q) in self.branches.iter().zip(&solution.flows) {
+            for (end, sign) in [(b.from, -1.0), (b.to, 1.0)] {
+                if let Some(Node::Store { store }) = self.nodes.get(end.node as usize) {
+                    net[*store as usize] += sign * q;
+                }
+            }
+        }
+        net
+    }
+
+    /// Step over which no surface moves far.
+    fn follow(&self, left: f64, surfaces: &[f64], at_air: &[bool], solution: &Solution) -> f64 {
+        let net = self.net_flows(solution);
+        let mut dt = left;
+        for (i, s) in self.stores.iter().enumerate() {
+            if s.is_full() && !at_air[i] {
+                continue;
+            }
+            let speed = (net[i] * s.height / s.volume).abs();
+            if speed > 0.0 {
+                let depth = surfaces[i] - s.bottom;
+                let far = if net[i] < 0.0 { 0.1 * depth } else { 0.05 * s.height };
+                dt = dt.min(far.max(0.002 * s.height) / speed);
+            }
+        }
+        dt
+    }
+
+    /// Ends the step where a vessel open to the air has just become full or empty.
+    fn land(&self, mut dt: f64, at_air: &[bool], solution: &Solution) -> f64 {
+        let net = self.net_flows(solution);
+        for (i, s) in self.stores.iter().enumerate() {
+            if !at_air[i] {
+                continue;
+            }
+            let room = if net[i] > 0.0 { s.volume - s.water } else { s.water };
+            if net[i] != 0.0 && room < net[i].abs() * dt {
+                dt = (room / net[i].abs()).max(1e-9);
+            }
+        }
+        dt
+    }
+
+    fn commit(&mut self, dt: f64, at_air: &[bool], solution: &Solution, moved: &mut Moved) {
+        let net = self.net_flows(solution);
+        for (total, q) in moved.volumes.iter_mut().zip(&solution.flows) {
+            *total += q * dt;
+        }
+        for (node, pressure) in self.nodes.iter_mut().zip(&solution.pressures) {
+            match node {
+                Node::Free { pressure: kept, .. } => *kept = *pressure,
+                Node::Store { store } => {
+                    let index = *store as usize;
+                    let vessel = &mut self.stores[index];
+                    vessel.water = (vessel.water + net[index] * dt).max(0.0);
+                    vessel.pressure = *pressure;
+                    if at_air[index] {
+                        let air = ATMOSPHERE * (vessel.volume - vessel.water);
+                        vessel.set_air(air);
+                    }
+                    moved.peaks[index] = moved.peaks[index].max(*pressure);
+                }
+                Node::Fixed { .. } | Node::Air { .. } => {}
+            }
+        }
+        moved.elapsed += dt;
+        moved.steps += 1;
+    }
+}
