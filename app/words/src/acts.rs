@@ -1,0 +1,142 @@
+//! Acts, as a log writes them.
+
+use bench::{Action, Clamped, Cover, Probe, Touchable};
+
+use crate::Voice;
+use crate::book::Fill;
+use crate::names::kebab;
+
+impl Voice {
+    /// What was done, in a few words.
+    pub fn action(&self, act: &Action) -> String {
+        let u = self.units();
+        let say = |id: &str, fills: &[(&str, Fill)]| self.filled(id, fills);
+        let toggle = |id: &str, on: bool| self.text(&format!("act-{id}-{}", if on { "on" } else { "off" }));
+        match act {
+            Action::Ask { question } => self.question(*question),
+            Action::TellHousehold => self.text("act-tell-household"),
+            Action::Read { what } => say("act-read", &[("what", self.writing(*what).into())]),
+            Action::Look { at } => say("act-look", &[("at", self.place(*at).into())]),
+            Action::Listen { at } => say("act-listen", &[("at", self.place(*at).into())]),
+            Action::Smell { at } => say("act-smell", &[("at", self.place(*at).into())]),
+            Action::Touch { at } => say("act-touch", &[("at", self.touchable(at).into())]),
+            Action::Wipe { fitting } => say("act-wipe", &[("fitting", self.fitting(*fitting).into())]),
+            Action::Gloves { on } => toggle("gloves", *on),
+            Action::EyeProtection { on } => toggle("eyes", *on),
+            Action::Breaker { slot, on } => self.slot_act("breaker", *slot, *on),
+            Action::TryStart => self.text("act-try-start"),
+            Action::Lock { slot, on } => self.slot_act("lock", *slot, *on),
+            Action::Relabel { slot, feeds } => {
+                say("act-relabel", &[("slot", (slot + 1).into()), ("feeds", self.circuit(*feeds).into())])
+            }
+            Action::Cover { which, off } => self.cover_act(*which, *off),
+            Action::Meter { function, red, black } => say(
+                "act-meter",
+                &[
+                    ("function", self.meter_function(*function).into()),
+                    ("red", self.point(*red).into()),
+                    ("black", self.point(*black).into()),
+                ],
+            ),
+            Action::ZeroLeads => self.text("act-zero-leads"),
+            Action::ProveMeter { on } => say("act-prove-meter", &[("on", self.known_source(*on).into())]),
+            Action::SpareLeads => self.text("act-spare-leads"),
+            Action::Clamp { around: Clamped::BothLegs } => self.text("act-clamp-both"),
+            Action::Clamp { around: Clamped::Wire { wire } } => {
+                say("act-clamp", &[("wire", self.wire(*wire).into())])
+            }
+            Action::PressReset => self.text("act-press-reset"),
+            Action::Lift { end } => say("act-lift", &[("end", self.end(*end).into())]),
+            Action::Label { end } => say("act-label", &[("end", self.end(*end).into())]),
+            Action::Land { end, screw, torqued } => say(
+                if *torqued { "act-land-torqued" } else { "act-land" },
+                &[("end", self.end(*end).into()), ("screw", self.screw(*screw).into())],
+            ),
+            Action::Remake { end, torqued } => say(
+                if *torqued { "act-remake-torqued" } else { "act-remake" },
+                &[("end", self.end(*end).into())],
+            ),
+            Action::Dial { level, to } => {
+                say("act-dial", &[("level", self.level(*level).into()), ("to", u.temperature(*to).into())])
+            }
+            Action::Seat { level } => say("act-seat", &[("level", self.level(*level).into())]),
+            Action::ColdValve { opening } => self.valve("cold", None, *opening),
+            Action::Tap { tap, opening } => self.valve("tap", Some(self.tap(*tap)), *opening),
+            Action::Bucket { tap, volume } => {
+                say("act-bucket", &[("tap", self.tap(*tap).into()), ("volume", u.volume(*volume).into())])
+            }
+            Action::Hose { on } => toggle("hose", *on),
+            Action::Drain { opening } => self.valve("drain", None, *opening),
+            Action::ReliefLever { up } => toggle("lever", *up),
+            Action::Wait { minutes } => {
+                say("act-wait", &[("time", u.duration(quantity::Seconds::minutes(*minutes)).into())])
+            }
+            Action::WaitForCutOut => self.text("act-wait-for-cut-out"),
+            Action::Thermometer { at } => say("act-thermometer", &[("at", self.probe(at).into())]),
+            Action::Gauge { on } => toggle("gauge", *on),
+            Action::ReadGauge => self.text("act-read-gauge"),
+            Action::TankCharge => self.text("act-tank-charge"),
+            Action::Replace { part } => say("act-replace", &[("part", self.new_part(part).into())]),
+            Action::Finding { fault, .. } => {
+                let fault = fault.map_or_else(|| self.text("fault-none"), |f| self.fault(f));
+                say("act-finding", &[("fault", fault.into())])
+            }
+            Action::Advise { advice } => say("act-advise", &[("advice", self.advice(*advice).into())]),
+            Action::Report { what } => say("act-report", &[("what", self.observation(*what).into())]),
+            Action::StopAndCall { whom } => say("act-stop-and-call", &[("whom", self.helper(*whom).into())]),
+            Action::TellResult => self.text("act-tell-result"),
+            Action::HandOver => self.text("act-hand-over"),
+            Action::TimeUp { allowed } => say("act-time-up", &[("minutes", (*allowed).into())]),
+        }
+    }
+
+    fn slot_act(&self, what: &str, slot: u32, on: bool) -> String {
+        let id = format!("act-{what}-{}", if on { "on" } else { "off" });
+        self.filled(&id, &[("slot", (slot + 1).into())])
+    }
+
+    fn cover_act(&self, which: Cover, off: bool) -> String {
+        let id = if off { "act-cover-off" } else { "act-cover-on" };
+        self.filled(id, &[("cover", self.cover(which).into())])
+    }
+
+    fn valve(&self, what: &str, name: Option<String>, opening: f64) -> String {
+        let state = match opening {
+            o if o <= 0.0 => "shut",
+            o if o < 0.999 => "part",
+            _ => "open",
+        };
+        let mut fills = vec![("percent", Fill::Count((opening * 100.0).round()))];
+        fills.extend(name.map(|n| ("tap", n.into())));
+        self.filled(&format!("act-{what}-{state}"), &fills)
+    }
+
+    fn touchable(&self, at: &Touchable) -> String {
+        match at {
+            Touchable::Metal { point } => self.point(*point),
+            Touchable::Water { tap } => self.filled("touch-water", &[("tap", self.tap(*tap).into())]),
+            Touchable::Fitting { fitting } => self.fitting(*fitting),
+            Touchable::ReliefPipe => self.text("probe-relief-pipe"),
+        }
+    }
+
+    /// Where a thermometer goes.
+    pub fn probe(&self, at: &Probe) -> String {
+        match at {
+            Probe::Tap { tap } => self.tap(*tap),
+            Probe::Shell { level } => self.filled("probe-shell", &[("level", self.level(*level).into())]),
+            Probe::Metal { point } => self.point(*point),
+            Probe::ColdPipe => self.text("probe-cold-pipe"),
+            Probe::ReliefPipe => self.text("probe-relief-pipe"),
+            Probe::Drain => self.text("probe-drain"),
+        }
+    }
+
+    /// A short kind of act, for tables: the word its file uses.
+    pub fn act_kind(&self, act: &Action) -> String {
+        match serde_json::to_value(act) {
+            Ok(serde_json::Value::Object(map)) => map.get("do").map(kebab).unwrap_or_default(),
+            _ => String::new(),
+        }
+    }
+}

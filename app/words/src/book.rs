@@ -1,0 +1,116 @@
+//! A language's sentences.
+
+use std::cell::RefCell;
+use std::collections::BTreeSet;
+
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+
+const ENGLISH: &str = include_str!("../../../assets/words/en.ftl");
+
+/// What fills a place in a sentence.
+#[derive(Clone, PartialEq, Debug)]
+pub enum Fill {
+    /// Text, put in as it is.
+    Text(String),
+    /// A count, which may choose a plural.
+    Count(f64),
+}
+
+impl From<String> for Fill {
+    fn from(text: String) -> Self {
+        Self::Text(text)
+    }
+}
+impl From<&str> for Fill {
+    fn from(text: &str) -> Self {
+        Self::Text(text.to_owned())
+    }
+}
+impl From<f64> for Fill {
+    fn from(count: f64) -> Self {
+        Self::Count(count)
+    }
+}
+impl From<u32> for Fill {
+    fn from(count: u32) -> Self {
+        Self::Count(f64::from(count))
+    }
+}
+impl From<u16> for Fill {
+    fn from(count: u16) -> Self {
+        Self::Count(f64::from(count))
+    }
+}
+
+/// The sentences of one language.
+pub struct Book {
+    bundle: FluentBundle<FluentResource>,
+    missing: RefCell<BTreeSet<String>>,
+}
+
+impl Book {
+    /// The English one.
+    pub fn english() -> Self {
+        let language = unic_langid::LanguageIdentifier::default();
+        let language = "en-US".parse().unwrap_or(language);
+        let mut bundle = FluentBundle::new(vec![language]);
+        bundle.set_use_isolating(false);
+        // A book with a slip in one sentence still has all the others; a test refuses slips.
+        let resource = match FluentResource::try_new(ENGLISH.to_owned()) {
+            Ok(resource) | Err((resource, _)) => resource,
+        };
+        bundle.add_resource_overriding(resource);
+        Self { bundle, missing: RefCell::default() }
+    }
+
+    /// A sentence. One that is not in the book comes out as its own name, and is remembered as missing.
+    pub fn say(&self, id: &str, fills: &[(&str, Fill)]) -> String {
+        let Some(pattern) = self.bundle.get_message(id).and_then(|m| m.value()) else {
+            self.missing.borrow_mut().insert(id.to_owned());
+            return id.to_owned();
+        };
+        let mut args = FluentArgs::new();
+        for (name, fill) in fills {
+            let value = match fill {
+                Fill::Text(text) => FluentValue::from(text.clone()),
+                Fill::Count(count) => FluentValue::from(*count),
+            };
+            args.set((*name).to_owned(), value);
+        }
+        let mut errors = Vec::new();
+        let said = self.bundle.format_pattern(pattern, Some(&args), &mut errors);
+        if !errors.is_empty() {
+            self.missing.borrow_mut().insert(format!("{id}: {errors:?}"));
+        }
+        said.into_owned()
+    }
+
+    /// Whether a sentence is there.
+    pub fn has(&self, id: &str) -> bool {
+        self.bundle.has_message(id)
+    }
+
+    /// What was asked for and not found, for tests.
+    pub fn missing(&self) -> BTreeSet<String> {
+        self.missing.borrow().clone()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_book_has_no_slip() {
+        if let Err((_, errors)) = FluentResource::try_new(ENGLISH.to_owned()) {
+            panic!("{errors:?}");
+        }
+    }
+
+    #[test]
+    fn a_missing_sentence_is_its_name() {
+        let book = Book::english();
+        assert_eq!(book.say("no-such-thing", &[]), "no-such-thing");
+        assert_eq!(book.missing().len(), 1);
+    }
+}

@@ -1,0 +1,162 @@
+//! Names of things from the closed lists.
+
+use bench::{
+    Cover, Fitting, Helper, KnownSource, Licence, MeterFunction, Mode, NewPart, Observation, Trap, Writing,
+};
+use plant::climate::Climate;
+use plant::fault::{Advice, FaultId, PartKind};
+use plant::heater::Rating;
+use plant::household::{HouseholdKind, Question, Symptom};
+use plant::{Circuit, End, Handle, HeaterModel, Level, Place, Point, Screw, Tap, Wire};
+use serde::Serialize;
+
+use crate::Voice;
+
+/// The name that serde writes for a plain variant, or the tag of one with fields.
+pub(crate) fn kebab<T: Serialize>(value: &T) -> String {
+    match serde_json::to_value(value) {
+        Ok(serde_json::Value::String(name)) => name,
+        _ => String::new(),
+    }
+}
+
+macro_rules! named {
+    ($($(#[$doc:meta])* $method:ident($type:ty) = $prefix:literal;)*) => {
+        impl Voice {
+            $($(#[$doc])* pub fn $method(&self, of: $type) -> String {
+                self.text(&format!(concat!($prefix, "-{}"), kebab(&of)))
+            })*
+        }
+    };
+}
+
+named! {
+    /// A place.
+    place(Place) = "place";
+    /// A heater model.
+    heater(HeaterModel) = "heater";
+    /// A household.
+    household(HouseholdKind) = "household";
+    /// A climate.
+    climate(Climate) = "climate";
+    /// A fault, as a verdict: what is wrong.
+    fault(FaultId) = "fault";
+    /// What puts a fault right.
+    fault_remedy(FaultId) = "remedy";
+    /// A part.
+    part_kind(PartKind) = "part";
+    /// Advice to the customer.
+    advice(Advice) = "advice";
+    /// An observation to report.
+    observation(Observation) = "observation";
+    /// Somebody to call.
+    helper(Helper) = "helper";
+    /// A licence.
+    licence(Licence) = "licence";
+    /// A mode.
+    mode(Mode) = "mode";
+    /// A trap.
+    trap(Trap) = "trap";
+    /// A circuit.
+    circuit(Circuit) = "circuit";
+    /// A handle's position.
+    handle(Handle) = "handle";
+    /// Upper or lower.
+    level(Level) = "level";
+    /// A tap.
+    tap(Tap) = "tap";
+    /// A cover.
+    cover(Cover) = "cover";
+    /// A fitting.
+    fitting(Fitting) = "fitting";
+    /// Something written.
+    writing(Writing) = "writing";
+    /// A meter function.
+    meter_function(MeterFunction) = "meter";
+    /// A known source.
+    known_source(KnownSource) = "source";
+    /// A wire.
+    wire(Wire) = "wire";
+    /// A question, as asked.
+    question(Question) = "question";
+    /// A class of complaint.
+    symptom(Symptom) = "symptom";
+}
+
+impl Voice {
+    /// A screw as the drawing names it; bare metal and bars by what they are.
+    pub fn screw(&self, of: Screw) -> String {
+        match of {
+            Screw::Shell | Screw::Pipe | Screw::N | Screw::G => self.text(&format!("screw-{}", of.name())),
+            other => other.name().to_owned(),
+        }
+    }
+
+    /// A wire's end.
+    pub fn end(&self, of: End) -> String {
+        self.filled(
+            "wire-end",
+            &[("wire", self.wire(of.wire).into()), ("screw", self.screw(of.home()).into())],
+        )
+    }
+
+    /// A point for a lead or a hand.
+    pub fn point(&self, of: Point) -> String {
+        match of {
+            Point::Screw(screw) => self.screw(screw),
+            Point::End(end) => self.end(end),
+        }
+    }
+
+    /// A rating.
+    pub fn rating(&self, of: Rating) -> String {
+        format!("{} W, {} V", of.watts.get().round(), of.volts.get().round())
+    }
+
+    /// A part from the van with what was chosen.
+    pub fn new_part(&self, of: &NewPart) -> String {
+        let kind = self.part_kind(of.kind());
+        let u = self.units();
+        let detail = match of {
+            NewPart::Element { rating, .. } => self.rating(*rating),
+            NewPart::Breaker { rating } | NewPart::Fuse { rating } => format!("{} A", rating.get().round()),
+            NewPart::ReliefValve { opens_at } => u.pressure(*opens_at),
+            NewPart::ExpansionTank { volume, charge } => {
+                format!("{}, {}", u.volume(*volume), u.pressure(*charge))
+            }
+            NewPart::Heater { nominal, rating } => {
+                format!("{}, {}", u.volume(*nominal), self.rating(*rating))
+            }
+            NewPart::Thermostat { .. } | NewPart::Limit | NewPart::DipTube | NewPart::Gasket { .. } => {
+                return kind;
+            }
+        };
+        self.filled("part-with", &[("part", kind.into()), ("detail", detail.into())])
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Units;
+
+    #[test]
+    fn every_name_has_its_words() {
+        let v = Voice::english(Units::Customary);
+        Place::ALL.iter().for_each(|x| drop(v.place(*x)));
+        HeaterModel::ALL.iter().for_each(|x| drop(v.heater(*x)));
+        HouseholdKind::ALL.iter().for_each(|x| drop(v.household(*x)));
+        Climate::ALL.iter().for_each(|x| drop(v.climate(*x)));
+        FaultId::ALL.iter().for_each(|x| drop((v.fault(*x), v.fault_remedy(*x))));
+        PartKind::ALL.iter().for_each(|x| drop(v.part_kind(*x)));
+        Advice::ALL.iter().for_each(|x| drop(v.advice(*x)));
+        Circuit::ALL.iter().for_each(|x| drop(v.circuit(*x)));
+        Handle::ALL.iter().for_each(|x| drop(v.handle(*x)));
+        Tap::ALL.iter().for_each(|x| drop(v.tap(*x)));
+        Question::ALL.iter().for_each(|x| drop(v.question(*x)));
+        Symptom::ALL.iter().for_each(|x| drop((v.symptom(*x), v.text(&format!("complaint-{x}")))));
+        Screw::ALL.iter().for_each(|x| drop(v.screw(*x)));
+        End::all().for_each(|x| drop(v.end(x)));
+        assert_eq!(v.missing(), Vec::<String>::new());
+    }
+}

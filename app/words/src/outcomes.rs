@@ -1,0 +1,149 @@
+//! What an act showed, noticed or was refused for.
+
+use bench::{Bucket, Display, Noticed, Outcome, Refusal, Shown};
+
+use crate::Voice;
+use crate::book::Fill;
+
+impl Voice {
+    /// Everything an act brought, in one or more sentences: what it showed, what was noticed, what it hurt.
+    pub fn outcome(&self, outcome: &Outcome) -> String {
+        let mut parts = vec![self.shown(&outcome.shown)];
+        parts.extend(outcome.noticed.iter().map(|n| self.noticed(n)));
+        parts.extend(outcome.harms.iter().map(|h| self.harm(h)));
+        parts.retain(|p| !p.is_empty());
+        parts.join(" ")
+    }
+
+    /// What it showed. Empty when the drawing alone shows it.
+    pub fn shown(&self, shown: &Shown) -> String {
+        let u = self.units();
+        let say = |id: &str, fills: &[(&str, Fill)]| self.filled(id, fills);
+        match shown {
+            Shown::Meter { display } => self.display(display),
+            Shown::Clamp { amps } => u.amps(*amps),
+            Shown::Temperature { reading } => u.temperature(*reading),
+            Shown::Bucket(bucket) => self.bucket(bucket),
+            Shown::Pressure { now, highest } => say(
+                "shown-pressure",
+                &[("now", u.pressure(*now).into()), ("highest", u.pressure(*highest).into())],
+            ),
+            Shown::Charge { air: Some(air) } => say("shown-charge", &[("air", u.pressure(*air).into())]),
+            Shown::Charge { air: None } => self.text("shown-charge-water"),
+            Shown::Sights { sights, .. } | Shown::DoneWith { sights } => {
+                let all: Vec<String> = sights.iter().map(|s| self.sight(s)).collect();
+                all.join(" ")
+            }
+            Shown::Said { answer } => self.answer(answer),
+            Shown::Plate { plate } => say(
+                "shown-plate",
+                &[
+                    ("nominal", u.volume(plate.nominal).into()),
+                    ("rating", self.rating(plate.element).into()),
+                    ("working", u.pressure(plate.working_pressure).into()),
+                ],
+            ),
+            Shown::Diagram => self.text("shown-diagram"),
+            Shown::Stamp { level, rating } => say(
+                "shown-stamp",
+                &[("level", self.level(*level).into()), ("rating", self.rating(*rating).into())],
+            ),
+            Shown::Directory { labels } => {
+                let all: Vec<String> = labels
+                    .iter()
+                    .enumerate()
+                    .map(|(i, (circuit, amps))| {
+                        format!("{}: {}, {} A", i + 1, self.circuit(*circuit), amps.get().round())
+                    })
+                    .collect();
+                all.join("; ")
+            }
+            Shown::Dials { upper, lower } => say(
+                "shown-dials",
+                &[("upper", u.temperature(*upper).into()), ("lower", u.temperature(*lower).into())],
+            ),
+            Shown::Done => String::new(),
+            Shown::Refused { why } => self.refusal(why),
+            Shown::Stopped { harm } => say("shown-stopped", &[("harm", self.harm(harm).into())]),
+        }
+    }
+
+    /// A meter's display in words and figures.
+    pub fn display(&self, display: &Display) -> String {
+        let u = self.units();
+        match display {
+            Display::Volts { volts } => u.volts(*volts),
+            Display::Ohms { ohms } | Display::Insulation { ohms } => u.ohms(*ohms),
+            Display::Over => self.text("display-over"),
+            Display::Tone { on: true } => self.text("display-tone"),
+            Display::Tone { on: false } => self.text("display-silent"),
+            Display::Live { volts } => self.filled("display-live", &[("volts", u.volts(*volts).into())]),
+        }
+    }
+
+    fn bucket(&self, b: &Bucket) -> String {
+        let u = self.units();
+        let mut fills: Vec<(&str, Fill)> = vec![
+            ("volume", u.volume(b.volume).into()),
+            ("flow", u.flow(b.flow).into()),
+            ("first", u.temperature(b.first).into()),
+            ("last", u.temperature(b.last).into()),
+        ];
+        let id = match b.fell_after {
+            Some(after) => {
+                fills.push(("after", u.volume(after).into()));
+                "shown-bucket-fell"
+            }
+            None => "shown-bucket",
+        };
+        let said = self.filled(id, &fills);
+        if b.spat { format!("{said} {}", self.text("shown-bucket-spat")) } else { said }
+    }
+
+    /// Why it was not done.
+    pub fn refusal(&self, why: &Refusal) -> String {
+        let say = |id: &str, name: &str, fill: Fill| self.filled(id, &[(name, fill)]);
+        match why {
+            Refusal::CoverOn { cover } => say("refused-cover-on", "cover", self.cover(*cover).into()),
+            Refusal::OrderOfCovers { cover } => {
+                say("refused-order-of-covers", "cover", self.cover(*cover).into())
+            }
+            Refusal::AlreadySo => self.text("refused-already-so"),
+            Refusal::NotHere => self.text("refused-not-here"),
+            Refusal::WireLanded { end } => say("refused-wire-landed", "end", self.end(*end).into()),
+            Refusal::WireLifted { end } => say("refused-wire-lifted", "end", self.end(*end).into()),
+            Refusal::OutOfReach { screw } => say("refused-out-of-reach", "screw", self.screw(*screw).into()),
+            Refusal::Locked => self.text("refused-locked"),
+            Refusal::NotOff => self.text("refused-not-off"),
+            Refusal::TankNotDrained { below } => {
+                say("refused-tank-not-drained", "percent", Fill::Count((below * 100.0).round()))
+            }
+            Refusal::UnderPressure => self.text("refused-under-pressure"),
+            Refusal::NoGauge => self.text("refused-no-gauge"),
+            Refusal::NoFlow => self.text("refused-no-flow"),
+            Refusal::NothingToReach => self.text("refused-nothing-to-reach"),
+            Refusal::OutOfRange => self.text("refused-out-of-range"),
+            Refusal::NoSuchStep { step } => say("refused-no-such-step", "step", (*step).into()),
+            Refusal::Over => self.text("refused-over"),
+            Refusal::SamePoint => self.text("refused-same-point"),
+        }
+    }
+
+    /// Something noticed meanwhile.
+    pub fn noticed(&self, what: &Noticed) -> String {
+        let u = self.units();
+        let say = |id: &str, name: &str, fill: Fill| self.filled(id, &[(name, fill)]);
+        match what {
+            Noticed::BreakerTripped { slot } => say("noticed-breaker-tripped", "slot", (slot + 1).into()),
+            Noticed::SomebodyReset { slot } => say("noticed-somebody-reset", "slot", (slot + 1).into()),
+            Noticed::Click { level } => say("noticed-click", "level", self.level(*level).into()),
+            Noticed::ReliefRuns => self.text("noticed-relief-runs"),
+            Noticed::Flooding { volume } => say("noticed-flooding", "volume", u.volume(*volume).into()),
+            Noticed::Bang => self.text("noticed-bang"),
+            Noticed::DrainStopped => self.text("noticed-drain-stopped"),
+            Noticed::TankEmpty => self.text("noticed-tank-empty"),
+            Noticed::RunsSolid { tap } => say("noticed-runs-solid", "tap", self.tap(*tap).into()),
+            Noticed::Flash { at } => say("noticed-flash", "at", self.point(*at).into()),
+        }
+    }
+}

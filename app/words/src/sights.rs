@@ -1,0 +1,67 @@
+//! What was seen, heard, smelled or felt.
+
+use bench::Sight;
+
+use crate::Voice;
+use crate::book::Fill;
+
+impl Voice {
+    /// One thing perceived, as a sentence.
+    pub fn sight(&self, sight: &Sight) -> String {
+        let u = self.units();
+        let say = |id: &str, fills: &[(&str, Fill)]| self.filled(id, fills);
+        match sight {
+            Sight::Ordinary => self.text("sight-ordinary"),
+            Sight::BreakerHandle { slot, handle, locked } => say(
+                if *locked { "sight-breaker-locked" } else { "sight-breaker" },
+                &[("slot", (slot + 1).into()), ("handle", self.handle(*handle).into())],
+            ),
+            Sight::Charred { end } => say("sight-charred", &[("end", self.end(*end).into())]),
+            Sight::Lifted { end } => say("sight-lifted", &[("end", self.end(*end).into())]),
+            Sight::Crossed { end, on } => {
+                say("sight-crossed", &[("end", self.end(*end).into()), ("on", self.screw(*on).into())])
+            }
+            Sight::Button { proud: true } => self.text("sight-button-proud"),
+            Sight::Button { proud: false } => self.text("sight-button-in"),
+            Sight::Wet { fitting, dripping } => say(
+                if *dripping { "sight-dripping" } else { "sight-wet" },
+                &[("fitting", self.fitting(*fitting).into())],
+            ),
+            Sight::Dry { fitting } => say("sight-dry", &[("fitting", self.fitting(*fitting).into())]),
+            Sight::WaterOnFloor { volume } => say("sight-floor", &[("volume", u.volume(*volume).into())]),
+            Sight::ReliefRunning => self.text("sight-relief-running"),
+            Sight::ExpansionTank { there: true } => self.text("sight-expansion-tank"),
+            Sight::ExpansionTank { there: false } => self.text("sight-no-expansion-tank"),
+            Sight::CheckValve { there: true } => self.text("sight-check-valve"),
+            Sight::CheckValve { there: false } => self.text("sight-no-check-valve"),
+            Sight::Flakes => self.text("sight-flakes"),
+            Sight::TapRuns { tap, flow, spitting } => say(
+                match (flow.get() > 1e-9, spitting) {
+                    (false, _) => "sight-tap-dry",
+                    (true, true) => "sight-tap-spits",
+                    (true, false) => "sight-tap-runs",
+                },
+                &[("tap", self.tap(*tap).into()), ("flow", u.flow(*flow).into())],
+            ),
+            Sight::DrainRuns { flow } if flow.get() > 1e-9 => {
+                say("sight-drain-runs", &[("flow", u.flow(*flow).into())])
+            }
+            Sight::DrainRuns { .. } => self.text("sight-drain-stands"),
+            Sight::LeverFlow { solid: true } => self.text("sight-lever-solid"),
+            Sight::LeverFlow { solid: false } => self.text("sight-lever-airy"),
+            Sight::Starts { started: true } => self.text("sight-starts"),
+            Sight::Starts { started: false } => self.text("sight-starts-not"),
+            Sight::Clicked => self.text("sight-clicked"),
+            Sight::NoClick => self.text("sight-no-click"),
+            Sight::BurntSmell => self.text("sight-burnt-smell"),
+            Sight::Simmering => self.text("sight-simmering"),
+            Sight::Warmth { about } => say("sight-warmth", &[("about", u.temperature(*about).into())]),
+            Sight::ScorchedElement { level } => {
+                say("sight-scorched", &[("level", self.level(*level).into())])
+            }
+            Sight::Water { temperature } => {
+                say("sight-water", &[("temperature", u.temperature(*temperature).into())])
+            }
+        }
+    }
+}

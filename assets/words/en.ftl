@@ -1,0 +1,465 @@
+# English. Sentences only; what they say is computed elsewhere.
+
+## Names
+
+place-customer = the customer
+place-load-center = the load center
+place-junction-box = the heater’s junction box
+place-heater-top = the top of the heater
+place-upper-compartment = the upper compartment
+place-lower-compartment = the lower compartment
+place-relief = the relief valve
+place-drain = the drain and the floor
+place-taps = the taps
+place-van = the van
+
+heater-short-30 = 30 gal short, 3500 W, 240 V
+heater-plain-40 = 40 gal, 4500 W, 240 V
+heater-tall-50-208 = 50 gal tall, 4500 W, 208 V
+heater-wide-80 = 80 gal, 5500 W, 240 V
+
+household-single = one person
+household-couple = a couple
+household-family = a family of four
+household-full-house = three generations
+
+climate-north-ridge = North Ridge (cold)
+climate-mill-valley = Mill Valley (four seasons)
+climate-harbor-bend = Harbor Bend (mild)
+climate-salt-flat = Salt Flat (hot)
+
+level-upper = upper
+level-lower = lower
+
+tap-laundry = laundry tub
+tap-kitchen = kitchen tap
+tap-bath = bathtub
+tap-shower = shower
+
+circuit-heater = Water heater
+circuit-second-source = Load control
+circuit-range = Range
+circuit-dryer = Dryer
+
+handle-on = on
+handle-off = off
+handle-tripped = tripped
+
+cover-panel-front = front of the load center
+cover-junction-box = lid of the junction box
+cover-upper = upper cover
+cover-lower = lower cover
+cover-upper-insulation = upper insulation
+cover-lower-insulation = lower insulation
+cover-upper-shield = upper shield
+cover-lower-shield = lower shield
+
+fitting-upper-element = upper element’s flange
+fitting-lower-element = lower element’s flange
+fitting-nipples = nipples on top
+fitting-drain-valve = drain valve
+fitting-relief-valve = relief valve
+fitting-bottom-rim = bottom rim of the jacket
+
+writing-plate = the rating plate
+writing-diagram = the wiring diagram
+writing-stamp-upper = the stamp on the upper element
+writing-stamp-lower = the stamp on the lower element
+writing-directory = the load center’s directory
+writing-dials = both dials
+
+meter-volts = Volts AC
+meter-low-volts = Volts AC, low impedance
+meter-ohms = Ohms
+meter-continuity = Continuity
+meter-insulation = Insulation, 500 V
+
+source-receptacle = the receptacle on another circuit
+source-proving-unit = the proving unit
+
+screw-shell = shell
+screw-pipe = cold pipe
+screw-N = neutral bar
+screw-G = ground bar
+
+wire-cable-a = branch cable, leg 1
+wire-cable-b = branch cable, leg 2 (re-identified white)
+wire-cable-g = equipment ground
+wire-second-a = second cable, leg 1
+wire-second-b = second cable, leg 2
+wire-feed-a = lead to H1
+wire-feed-b = lead to H3
+wire-bond = bond to the shell
+wire-strap = strap H2 to U1
+wire-upper-switched = wire U2 to UEa
+wire-upper-permanent = wire H4 to UEb
+wire-transfer = wire U4 to D1
+wire-lower-switched = wire D2 to LEa
+wire-lower-permanent = wire H4 to LEb
+wire-end = { $wire }, at { $screw }
+
+part-upper-element = upper element
+part-lower-element = lower element
+part-upper-thermostat = upper thermostat
+part-lower-thermostat = lower thermostat
+part-limit = high limit
+part-breaker = two-pole breaker
+part-fuse = fuse
+part-dip-tube = dip tube
+part-upper-gasket = gasket of the upper element
+part-lower-gasket = gasket of the lower element
+part-relief-valve = relief valve
+part-expansion-tank = expansion tank
+part-heater = whole heater
+part-with = { $part } ({ $detail })
+
+fault-F01 = Lower element open
+fault-F02 = Upper element open
+fault-F03 = Tank shell corroded through
+fault-F04 = Demand beyond what the heater can make
+fault-F05 = Upper thermostat welded closed
+fault-F06 = Lower thermostat welded closed
+fault-F08 = Limit tripped, cause gone
+fault-F09 = One pole of the limit burnt open
+fault-F10 = Upper thermostat does not transfer
+fault-F11 = Upper thermostat does not feed the upper element
+fault-F12 = Lower thermostat open
+fault-F13 = Lower element grounded in the middle of its coil
+fault-F14 = Element grounded near one end
+fault-F18 = Breaker off or tripped, nothing behind it
+fault-F19 = One pole of the breaker does not make
+fault-F23 = Burnt splice in the junction box
+fault-F27 = 240 V heater on a 208 V supply
+fault-F35 = Dials set too high
+fault-F36 = Dials set unequal
+fault-F37 = Dip tube broken or missing
+fault-F45 = No expansion control in a closed system
+fault-F50 = Element gasket leaks
+fault-none = Nothing is wrong
+
+remedy-F01 = Change the lower element for one that matches the plate, with a new gasket.
+remedy-F02 = Change the upper element for one that matches the plate, with a new gasket.
+remedy-F03 = Replace the heater: a tank that has rusted through cannot be mended.
+remedy-F04 = Nothing to change. Explain, and advise a larger heater, a second one, or less flow.
+remedy-F05 = Change the upper thermostat, then prove that the limit opens both legs.
+remedy-F06 = Change the lower thermostat, then prove that the limit opens both legs.
+remedy-F08 = Find no cause left, let it cool, press the button, and watch one whole cycle to the cut-out.
+remedy-F09 = Change the limit.
+remedy-F10 = Change the upper thermostat.
+remedy-F11 = Change the upper thermostat.
+remedy-F12 = Change the lower thermostat.
+remedy-F13 = Change the lower element for one that matches the plate, with a new gasket.
+remedy-F14 = Change the grounded element for one that matches the plate, with a new gasket.
+remedy-F18 = Prove the elements clear of the shell, close the breaker once, clamp both legs and watch.
+remedy-F19 = Change the breaker. That is work inside the load center.
+remedy-F23 = Cut the splice back to bright copper and make it again, to the marked torque.
+remedy-F27 = Nothing is broken. Explain the three quarters of power, or fit elements rated for 208 V.
+remedy-F35 = Set both dials to 120 °F, and advise a mixing valve for anything hotter.
+remedy-F36 = Set both dials to 120 °F.
+remedy-F37 = Change the dip tube and flush the strainers.
+remedy-F45 = Fit an expansion tank charged to the static pressure. The relief valve did its work.
+remedy-F50 = Change the gasket on a cleaned seat.
+
+advice-demand-exceeds-capacity = The house asks for more hot water than this heater can make; a larger one, a second one or less flow would help.
+advice-low-supply-voltage = The building has 208 V; a heater rated 240 V makes three quarters of its power on it. Accept it, or fit elements rated 208 V.
+advice-safe-temperature = Keep both dials at 120 °F; hotter water burns, and anything hotter needs a mixing valve at the tap.
+advice-nothing-wrong = The heater is sound; this is what was measured.
+
+observation-mislabelled-breaker = a breaker feeds something other than its label says
+observation-second-source = a second source feeds the heater
+observation-broken-lead = a meter lead was broken
+observation-no-expansion-control = a closed system without expansion control
+observation-scalding-water = water hotter than 120 °F at the tap
+
+helper-electrician = a licensed electrician
+helper-plumber = a licensed plumber
+helper-utility = the utility
+helper-ambulance = an ambulance
+
+licence-plumber = Plumber
+licence-electrician = Electrician
+licence-maintenance = Maintenance
+licence-supervised-learner = Learner under supervision
+
+mode-coached = Coached drill
+mode-solo = Solo drill
+mode-exam = Exam
+
+trap-broken-lead = A broken meter lead
+trap-mislabelled-breaker = A mislabelled breaker
+trap-second-source = A second source
+trap-ghost-volts = Ghost volts
+trap-somebody-resets = Somebody switches an unlocked breaker on
+
+symptom-no-hot = No hot water
+symptom-runs-out = Runs out
+symptom-lukewarm = Lukewarm
+symptom-too-hot = Too hot
+symptom-trips = Trips the breaker
+symptom-wet = Water on the floor
+symptom-relief-drips = Relief pipe drips
+symptom-slow = Slow to recover
+
+## Questions
+
+question-last-good = When was the water last as it should be?
+question-how-much = Does it start hot and run out, or never get hot?
+question-too-hot = Is it ever too hot?
+question-tripped = Has a breaker tripped, has anybody reset anything?
+question-who-touched = Has anybody worked on it or changed a setting?
+question-water = Any water on the floor, any drip?
+question-noise-smell = Any noise or smell?
+question-people = How many of you are there, and who uses most?
+question-every-tap = Is it the same at every tap?
+question-bill = How is the electricity bill?
+question-age = How old is the heater?
+question-other-supply = Is there any other supply to it: a timer, an off-peak meter, solar panels?
+
+## What the people say
+
+complaint-no-hot = We have no hot water to speak of.
+complaint-runs-out = The hot water runs out on us.
+complaint-lukewarm = It never gets properly hot any more.
+complaint-too-hot = The water comes out far too hot. Somebody will get burnt.
+complaint-trips = The breaker for the heater keeps tripping.
+complaint-wet = There is water where there should be none, around the heater.
+complaint-relief-drips = That pipe on the side of the heater drips.
+complaint-slow = There is hot water, but it takes for ever to come back.
+
+says-last-good-unknown = I could not say when it was last right.
+says-last-good = { $days ->
+    [0] It was still right this morning, I think.
+    [one] It was all right until yesterday.
+   *[other] It was all right until about { $days } days ago.
+}
+says-never = It never gets hot at all.
+says-runs-out = It starts hot, and after about { $after } of a shower it is gone.
+says-lukewarm = Lukewarm is the best it does.
+says-enough = There is as much as there ever was.
+says-not-too-hot = No, too hot it is not.
+says-too-hot = It is so hot you pull your hand away.
+says-not-tripped = Nothing tripped that I know of, and nobody reset anything.
+says-breaker-tripped = { $times ->
+    [one] The breaker was off once; it was switched on again.
+   *[other] The breaker was off { $times } times; it was switched on again each time.
+}
+says-button-pushed = { $times ->
+    [one] { $who } pushed the red button once.
+   *[other] { $who } pushed the red button { $times } times.
+}
+says-nobody = Nobody touched it that I know of.
+says-touched = { $who } had a look at it.
+says-touched-dial = { $who } had a look at it, and turned the dials, I believe.
+meddler-nobody = Nobody
+meddler-household = One of us
+meddler-neighbour = A neighbour
+meddler-tradesperson = Somebody from the trade, some time ago,
+says-dry = No, it is dry.
+says-wet-relief = The pipe from that valve drips: about { $a-day } in a day.
+says-wet-floor = There is water on the floor: about { $a-day } in a day.
+says-burnt = There is a smell now and then, like something scorched.
+says-no-smell = No smell. It hums a little when it heats, as always.
+says-people = { $adults ->
+    [one] One grown-up
+   *[other] { $adults } grown-ups
+}{ $children ->
+    [0] {" "}live here.
+    [one] {" "}and one child live here.
+   *[other] {" "}and { $children } children live here.
+}
+says-demand = We have more people staying than usual.
+says-every-tap = Yes, every tap is the same.
+says-bill-up = The bill is up, now that you say it.
+says-bill-down = Lower than usual, if anything.
+says-bill-same = About as always.
+says-age = { $years ->
+    [one] About a year.
+   *[other] About { $years } years.
+}
+says-other-supply = There is some box from the power company on it, for cheap hours.
+says-no-other-supply = Not that I know of.
+
+## Acts
+
+act-tell-household = Told the household: power and hot water off, touch nothing
+act-read = Read { $what }
+act-look = Looked at { $at }
+act-listen = Listened at { $at }
+act-smell = Smelled at { $at }
+act-touch = Touched { $at }
+touch-water = water at the { $tap }
+act-wipe = Wiped dry: { $fitting }
+act-gloves-on = Gloves on
+act-gloves-off = Gloves off
+act-eyes-on = Eye protection on
+act-eyes-off = Eye protection off
+act-breaker-on = Breaker { $slot } on
+act-breaker-off = Breaker { $slot } off
+act-try-start = Tried the start: dial up, listened
+act-lock-on = Own lock and tag on breaker { $slot }
+act-lock-off = Lock and tag off breaker { $slot }
+act-relabel = Corrected the directory: breaker { $slot } feeds { $feeds }
+act-cover-off = Off: { $cover }
+act-cover-on = On: { $cover }
+act-meter = { $function }: red { $red }, black { $black }
+act-zero-leads = Leads held together, ohms zeroed
+act-prove-meter = Meter proved on { $on }
+act-spare-leads = Spare leads and a fresh fuse in the meter
+act-clamp = Clamp around { $wire }
+act-clamp-both = Clamp around both legs together
+act-press-reset = Pressed the limit’s button
+act-lift = Lifted { $end }
+act-label = Labelled { $end }
+act-land = Landed { $end } on { $screw }, hand tight
+act-land-torqued = Landed { $end } on { $screw }, torqued
+act-remake = Made again: { $end }, hand tight
+act-remake-torqued = Cut back and made again, torqued: { $end }
+act-dial = { $level } dial to { $to }
+act-seat = Pressed the { $level } thermostat flat against the shell
+act-cold-shut = Cold valve shut
+act-cold-part = Cold valve { $percent } % open
+act-cold-open = Cold valve open
+act-tap-shut = { $tap } shut
+act-tap-part = { $tap } { $percent } % open
+act-tap-open = { $tap } open
+act-bucket = { $volume } from the { $tap } into a bucket, timed
+act-hose-on = Hose on the drain
+act-hose-off = Hose off the drain
+act-drain-shut = Drain shut
+act-drain-part = Drain { $percent } % open
+act-drain-open = Drain open
+act-lever-on = Relief valve’s lever up
+act-lever-off = Relief valve’s lever down
+act-wait = Waited { $time }
+act-wait-for-cut-out = Waited for the cut-out
+act-thermometer = Thermometer: { $at }
+act-gauge-on = Lazy-hand gauge on, hand set down
+act-gauge-off = Gauge off
+act-read-gauge = Read the gauge
+act-tank-charge = Expansion tank’s charge at its air valve
+act-replace = Changed: { $part }
+act-finding = Finding written: { $fault }
+act-advise = Told the customer: { $advice }
+act-report = Reported: { $what }
+act-stop-and-call = Stopped, and called { $whom }
+act-tell-result = Told the customer what was found and done, and that the water will be hot
+act-hand-over = Handed over the job
+act-time-up = The page’s clock ran out ({ $minutes } minutes, unproven)
+
+probe-shell = shell beside the { $level } control
+probe-cold-pipe = cold pipe
+probe-relief-pipe = relief valve’s pipe
+probe-drain = water from the drain
+
+## What was shown
+
+shown-pressure = { $now } now, { $highest } the highest since the hand was set
+shown-charge = { $air } of air
+shown-charge-water = Water comes out of the air valve.
+shown-plate = { $nominal }, both elements { $rating }, not both at once, working pressure { $working }
+shown-diagram = The diagram shows where each wire belongs.
+shown-stamp = { $level } element stamped { $rating }
+shown-dials = Upper dial { $upper }, lower dial { $lower }
+shown-stopped = The coach stopped this before it hurt. { $harm }
+shown-bucket = { $volume } at { $flow }; { $first } at first, { $last } at the end.
+shown-bucket-fell = { $volume } at { $flow }; { $first } at first, { $last } at the end; 15 °F lower after { $after }.
+shown-bucket-spat = It spat air.
+display-over = OL
+display-tone = Tone
+display-silent = No tone
+display-live = Circuit live ({ $volts }): no reading to believe
+
+refused-cover-on = The { $cover } is still on.
+refused-order-of-covers = The { $cover } is in the way.
+refused-already-so = It is so already.
+refused-not-here = There is no such thing here.
+refused-wire-landed = { $end } is on its screw. Lift it first.
+refused-wire-lifted = { $end } is off its screw.
+refused-out-of-reach = That wire does not reach { $screw }.
+refused-locked = A lock holds it off.
+refused-not-off = The breaker has to be off before a lock goes on.
+refused-tank-not-drained = Water stands above the opening. It has to fall below { $percent } % first.
+refused-under-pressure = The tank is still under pressure.
+refused-no-gauge = The gauge is not on.
+refused-no-flow = Nothing comes from that tap.
+refused-nothing-to-reach = There is nothing to reach from here.
+refused-out-of-range = That number makes no sense here.
+refused-no-such-step = There is no step { $step } in the log yet.
+refused-over = The job is over.
+refused-same-point = Both leads are on one point.
+
+noticed-breaker-tripped = Breaker { $slot } trips with a clack.
+noticed-somebody-reset = Somebody of the house switched breaker { $slot } on. Nothing held it off.
+noticed-click = A click from the { $level } control.
+noticed-relief-runs = The relief valve runs.
+noticed-flooding = Water spreads on the floor: about { $volume } so far.
+noticed-bang = A bang from inside the tank, and a burnt smell.
+noticed-drain-stopped = The drain stands still though water is left: no air gets in.
+noticed-tank-empty = The drain has run out.
+noticed-runs-solid = The { $tap } runs full and steady, no more air.
+noticed-flash = A flash and a bang at { $at }.
+
+sight-ordinary = Nothing out of the ordinary.
+sight-breaker = Breaker { $slot } is { $handle }.
+sight-breaker-locked = Breaker { $slot } is { $handle }, a lock on it.
+sight-charred = Charred: { $end }.
+sight-lifted = Off its screw: { $end }.
+sight-crossed = On { $on } instead of its own screw: { $end }.
+sight-button-proud = The limit’s button stands proud.
+sight-button-in = The limit’s button is in.
+sight-wet = Wet: { $fitting }.
+sight-dripping = Drops form: { $fitting }.
+sight-dry = Dry: { $fitting }.
+sight-floor = Water on the floor, about { $volume }.
+sight-relief-running = Water comes from the relief valve’s pipe.
+sight-expansion-tank = An expansion tank hangs on the cold pipe.
+sight-no-expansion-tank = No expansion tank on the cold pipe.
+sight-check-valve = A check valve sits in the cold line at the meter.
+sight-no-check-valve = No check valve or regulator in the cold line.
+sight-flakes = White flakes in the strainer.
+sight-tap-dry = Nothing comes from the { $tap }.
+sight-tap-runs = The { $tap } runs at { $flow }.
+sight-tap-spits = The { $tap } spits air and water.
+sight-drain-runs = The drain runs at { $flow }.
+sight-drain-stands = Nothing comes from the drain.
+sight-lever-solid = Solid water from the relief valve.
+sight-lever-airy = Air, then spitting, from the relief valve.
+sight-starts = Something starts: a click and a hum.
+sight-starts-not = Nothing starts.
+sight-clicked = The button clicks in.
+sight-no-click = The button does not click.
+sight-burnt-smell = A smell of burnt insulation.
+sight-simmering = An element simmers.
+sight-warmth = About { $about } to the hand.
+sight-scorched = The { $level } element is scorched, its plating gone.
+sight-water = Water at about { $temperature }.
+
+## Harm
+
+harm-shock = Shock: { $volts } across the body drive { $current }, { $zone }.
+harm-shock-time = Past { $time } the heart is in danger.
+zone-imperceptible = too little to feel
+zone-perceptible = felt as a tingle
+zone-let-go-at-risk = some people can no longer let go
+zone-beyond-let-go = most people can no longer let go
+zone-fibrillation = the heart may fibrillate
+harm-burn = { $source } at { $temperature } on the skin for { $time }: { $degree } ({ $who }).
+burn-source-water = Water
+burn-source-splash = A splash
+burn-source-steam = Steam
+burn-source-metal = Metal
+degree-none = no burn
+degree-first = red and sore
+degree-second = a burn with blisters
+degree-third = a burn through the skin
+who-technician = you
+who-adult = a grown-up of the house
+who-child = a child of the house
+harm-flood = { $volume } of water on the floor.
+harm-element = The { $level } element burnt out: { $power } in air, gone after { $time }.
+harm-arc = An arc: { $volts } drove { $current } through a short.
+harm-meter = The meter met { $volts } in a range that cannot stand it. Its fuse is blown.
+harm-steam = Water at { $water } under { $pressure } flashed to steam.
+harm-overpressure = The tank was pushed to { $pressure }; its plate allows { $working }.
+harm-joint = A joint turned { $power } into heat for { $time }.
+harm-lukewarm = The tank was left at { $temperature }, where germs grow.
