@@ -52,7 +52,7 @@ pub fn page(options: &Options) -> Result<PathBuf, Failure> {
     eprintln!(
         "Built in {:.1} s: {} (module {})",
         started.elapsed().as_secs_f64(),
-        size::of_folder(&out),
+        size::of_page(&out),
         size::of_file(&out.join("tankwright_bg.wasm")),
     );
     Ok(out)

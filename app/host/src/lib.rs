@@ -7,6 +7,7 @@ pub mod build;
 pub mod compile;
 mod failure;
 pub mod house;
+pub mod notices;
 pub mod open;
 pub mod policy;
 pub mod request;

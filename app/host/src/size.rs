@@ -6,6 +6,8 @@ use std::path::Path;
 
 use flate2::{Compression, write::GzEncoder};
 
+use crate::statics::LICENCES;
+
 /// Bytes of one or more files.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
 pub struct Size {
@@ -15,12 +17,15 @@ pub struct Size {
     pub gzip: u64,
 }
 
-/// The bytes of every file below `folder`; what cannot be read counts as nothing.
-pub fn of_folder(folder: &Path) -> Size {
+/// The bytes of a page: every file below `folder` but the licence texts; what cannot be read counts as nothing.
+pub fn of_page(folder: &Path) -> Size {
     let mut sum = Size::default();
     for entry in fs::read_dir(folder).into_iter().flatten().flatten() {
         let path = entry.path();
-        let size = if path.is_dir() { of_folder(&path) } else { of_file(&path) };
+        if path.ends_with(LICENCES) {
+            continue;
+        }
+        let size = if path.is_dir() { of_page(&path) } else { of_file(&path) };
         sum.plain += size.plain;
         sum.gzip += size.gzip;
     }

@@ -4,7 +4,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use crate::house::House;
-use crate::{Failure, policy};
+use crate::{Failure, notices, policy};
 
 /// The line of the shell that the policy's element replaces.
 const POLICY_MARK: &str = "<!-- content-security-policy -->";
@@ -15,11 +15,16 @@ const STYLES: &str = "styles";
 /// Folders of the assets that are compiled into the module and not delivered beside it.
 const COMPILED_IN: &str = "words";
 
+/// The folder of the licence texts: delivered with the page, never loaded by it.
+pub const LICENCES: &str = "licences";
+
 /// Writes everything but the module into `out`.
 pub fn write_all(house: &House, out: &Path) -> Result<(), Failure> {
     write(&out.join("index.html"), shell(&read(&house.shell())?).as_bytes())?;
     write(&out.join("style.css"), styles(&house.assets().join(STYLES))?.as_bytes())?;
-    write(&out.join("licence.txt"), licence(house)?.as_bytes())?;
+    let licences = out.join(LICENCES);
+    write(&licences.join("tankwright.txt"), licence(house)?.as_bytes())?;
+    write(&licences.join("packages.txt"), notices::of_page(house)?.as_bytes())?;
     copy_assets(&house.assets(), &out.join("assets"))
 }
 

@@ -64,6 +64,8 @@ impl Driver {
         let port = port_said(&mut process);
         let agent = Agent::config_builder()
             .http_status_as_error(false)
+            // Loopback, whatever the surroundings say about proxies.
+            .proxy(None)
             .timeout_global(Some(LIMIT))
             .build()
             .new_agent();

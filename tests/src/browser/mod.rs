@@ -38,11 +38,13 @@ mod screen;
 mod site;
 mod spoken;
 
+use std::cell::RefCell;
 use std::time::Duration;
 
 pub use driver::DriverError;
 pub use element::Element;
 pub use screen::Screen;
+pub use site::folder as page_folder;
 pub use spoken::Message;
 
 use driver::Driver;
@@ -54,6 +56,8 @@ pub const PATIENCE: Duration = Duration::from_secs(15);
 pub struct Browser {
     driver: Driver,
     address: String,
+    touch: bool,
+    heard: RefCell<Vec<Message>>,
 }
 
 impl Browser {
@@ -80,8 +84,9 @@ impl Browser {
             return None;
         }
         let address = site::address().to_owned();
-        let browser = Self { driver: Driver::start(screen), address };
-        browser.apply(screen);
+        let (driver, heard) = (Driver::start(screen), RefCell::default());
+        let browser = Self { driver, address, touch: screen.touch, heard };
+        browser.show_on(screen);
         Some(browser)
     }
 
@@ -95,6 +100,13 @@ impl Browser {
     pub fn go(&self, below: &str) {
         let url = format!("{}{below}", self.address);
         self.driver.post("url", &serde_json::json!({ "url": url })).unwrap();
+    }
+
+    /// Goes to the page at another address, which counts as the page's own from then on.
+    #[track_caller]
+    pub fn go_to(&mut self, address: &str) {
+        self.address = address.to_owned();
+        self.go("");
     }
 
     /// Loads the page again, as a learner does in the middle of a drill.

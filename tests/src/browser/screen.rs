@@ -25,11 +25,8 @@ impl Screen {
     /// A phone held upright.
     pub const PHONE: Self = Self { width: 390, height: 844, touch: true, dark: false };
 
-    /// The three of them in light and dark.
-    pub fn all() -> [Self; 6] {
-        let [a, b, c] = [Self::DESK, Self::LAPTOP, Self::PHONE];
-        [a, a.in_dark(), b, b.in_dark(), c, c.in_dark()]
-    }
+    /// All three, one list for each browser that shows them.
+    pub const ALL: [&[Self]; 2] = [&[Self::DESK, Self::LAPTOP], &[Self::PHONE]];
 
     /// The same with light writing on dark.
     pub fn in_dark(self) -> Self {
@@ -49,8 +46,10 @@ impl Screen {
 }
 
 impl Browser {
-    /// Sets size and colours; a phone's size is the driver's own business.
-    pub(super) fn apply(&self, screen: Screen) {
+    /// Changes size and colours. A phone is a browser of its own: its size is set when it starts.
+    #[track_caller]
+    pub fn show_on(&self, screen: Screen) {
+        assert_eq!(screen.touch, self.touch, "a browser does not turn into a phone");
         if !screen.touch {
             self.command(
                 "Emulation.setDeviceMetricsOverride",

@@ -14,14 +14,30 @@ pub struct Message {
 }
 
 impl Browser {
-    /// Console messages since they were last asked for.
+    /// Console messages since they were last taken.
     #[track_caller]
     pub fn messages(&self) -> Vec<Message> {
+        self.listen();
+        self.heard.take()
+    }
+
+    /// Reads the console into memory.
+    fn listen(&self) {
         let part = |entry: &Value, name: &str| entry[name].as_str().unwrap_or_default().to_owned();
         let log = self.log("browser");
-        log.iter()
-            .map(|entry| Message { level: part(entry, "level"), text: part(entry, "message") })
-            .collect()
+        let messages =
+            log.iter().map(|entry| Message { level: part(entry, "level"), text: part(entry, "message") });
+        self.heard.borrow_mut().extend(messages);
+    }
+
+    /// Waits for a console message that contains a text, and takes none.
+    #[track_caller]
+    pub fn wait_for_message(&self, text: &str) -> Message {
+        let found = self.wait(|| {
+            self.listen();
+            self.heard.borrow().iter().find(|message| message.text.contains(text)).cloned()
+        });
+        found.unwrap_or_else(|| panic!("no message with {text:?}, only {:?}", self.messages()))
     }
 
     /// Addresses that the page asked for since they were last asked for.
