@@ -1,13 +1,23 @@
 //! Newtypes for the quantities that cross a public edge.
 
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
+
+mod written;
 
 macro_rules! quantity {
-    ($(#[$doc:meta])* $name:ident) => {
+    ($(#[$doc:meta])* $name:ident $(, $unit:literal = $scale:expr, $offset:expr)* $(,)?) => {
         $(#[$doc])*
-        #[derive(Clone, Copy, PartialEq, PartialOrd, Debug, Default, Serialize, Deserialize)]
+        #[derive(Clone, Copy, PartialEq, PartialOrd, Debug, Default, Serialize)]
         #[serde(transparent)]
         pub struct $name(pub f64);
+
+        impl<'de> serde::Deserialize<'de> for $name {
+            /// A bare number in the SI unit, or text with a unit such as `"120 F"`.
+            fn deserialize<D: serde::Deserializer<'de>>(d: D) -> Result<Self, D::Error> {
+                d.deserialize_any(written::Written { what: stringify!($name), units: &[$(($unit, $scale, $offset)),*] })
+                    .map(Self)
+            }
+        }
 
         impl $name {
             /// The bare number, in the SI unit of the type.
@@ -53,20 +63,20 @@ macro_rules! quantity {
     };
 }
 
-quantity!(/** Electric potential difference in volts, RMS where it alternates. */ Volts);
-quantity!(/** Current in amperes, RMS where it alternates. */ Amps);
-quantity!(/** Resistance in ohms. */ Ohms);
+quantity!(/** Electric potential difference in volts, RMS where it alternates. */ Volts, "V" = 1.0, 0.0);
+quantity!(/** Current in amperes, RMS where it alternates. */ Amps, "A" = 1.0, 0.0);
+quantity!(/** Resistance in ohms. */ Ohms, "ohm" = 1.0, 0.0);
 quantity!(/** Capacitance in farads. */ Farads);
-quantity!(/** Power in watts. */ Watts);
+quantity!(/** Power in watts. */ Watts, "W" = 1.0, 0.0, "kW" = 1e3, 0.0);
 quantity!(/** Energy in joules. */ Joules);
-quantity!(/** Absolute temperature in kelvin. */ Temperature);
-quantity!(/** Temperature difference in kelvin. */ Kelvins);
-quantity!(/** Volume in cubic metres. */ Volume);
-quantity!(/** Volume flow in cubic metres a second. */ Flow);
-quantity!(/** Gauge pressure in pascals. */ Pressure);
-quantity!(/** Length or height in metres. */ Metres);
+quantity!(/** Absolute temperature in kelvin. */ Temperature, "K" = 1.0, 0.0, "C" = 1.0, ZERO_CELSIUS, "F" = 1.0 / 1.8, ZERO_CELSIUS - 32.0 / 1.8);
+quantity!(/** Temperature difference in kelvin. */ Kelvins, "K" = 1.0, 0.0, "F" = 1.0 / 1.8, 0.0);
+quantity!(/** Volume in cubic metres. */ Volume, "m3" = 1.0, 0.0, "L" = 1e-3, 0.0, "gal" = GALLON, 0.0);
+quantity!(/** Volume flow in cubic metres a second. */ Flow, "m3/s" = 1.0, 0.0, "L/min" = 1e-3 / 60.0, 0.0, "gpm" = GALLON / 60.0, 0.0);
+quantity!(/** Gauge pressure in pascals. */ Pressure, "Pa" = 1.0, 0.0, "bar" = 1e5, 0.0, "psi" = PSI, 0.0);
+quantity!(/** Length or height in metres. */ Metres, "m" = 1.0, 0.0);
 quantity!(/** Mass in kilograms. */ Kilograms);
-quantity!(/** Time in seconds. */ Seconds);
+quantity!(/** Time in seconds. */ Seconds, "s" = 1.0, 0.0, "min" = 60.0, 0.0, "h" = 3600.0, 0.0);
 
 /// 0 °C in kelvin (definition, BIPM SI brochure, 9th edition).
 const ZERO_CELSIUS: f64 = 273.15;
@@ -181,6 +191,16 @@ impl Seconds {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn files_may_name_their_unit() {
+        let read = |text: &str| serde_json::from_str::<Temperature>(text);
+        assert_eq!(read("300.5").unwrap(), Temperature(300.5));
+        assert!(read("\"120 F\"").unwrap().near(Temperature::fahrenheit(120.0), Temperature(1e-9)));
+        assert!(read("\"120°F\"").unwrap().near(Temperature::fahrenheit(120.0), Temperature(1e-9)));
+        assert_eq!(serde_json::from_str::<Volume>("\"5 gal\"").unwrap(), Volume::gallons(5.0));
+        assert!(read("\"120 psi\"").is_err() && read("\"F\"").is_err() && read("\"1e999 F\"").is_err());
+    }
 
     #[test]
     fn scales_agree_where_they_meet() {
