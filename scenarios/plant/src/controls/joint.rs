@@ -1,8 +1,9 @@
 //! A loose joint: heats by its own loss, browns its insulation, at last opens.
 
-use quantity::{Constant, Kelvins, Ohms, Seconds, Tag, det};
+use quantity::{Constant, Kelvins, Seconds, Tag, det};
 
 use crate::electrical::Live;
+use crate::parts::BURNT_OFF;
 use crate::{End, Wiring};
 
 /// Temperature rise of a joint for each watt in it.
@@ -40,9 +41,6 @@ pub const OPENS_AT: Constant = Constant::new(
 /// Loss below which a cool joint is left alone, watts: a sound one has 0.4 W.
 const COOL: f64 = 0.75;
 
-/// A burnt joint: the wire hangs in what is left of it.
-pub const BURNT_JOINT: Ohms = Ohms(1e9);
-
 /// Lets time pass in every joint. Returns those that opened, with the moment.
 pub fn advance(wiring: &mut Wiring, time: Seconds, live: &Live) -> Vec<(End, Seconds)> {
     let mut opened = Vec::new();
@@ -61,7 +59,7 @@ pub fn advance(wiring: &mut Wiring, time: Seconds, live: &Live) -> Vec<(End, Sec
         joint.rise = Kelvins(if rise < 0.01 { 0.0 } else { rise });
         joint.charred |= rise >= CHARS_AT.get();
         if rise >= OPENS_AT.get() && settles > OPENS_AT.get() {
-            joint.resistance = BURNT_JOINT;
+            joint.resistance = BURNT_OFF;
             opened.push((end, time_to(start, settles, OPENS_AT.get())));
         }
     }

@@ -1,8 +1,8 @@
 //! The high limit: trips by its body, latches again only by hand and only once cool.
 
-use quantity::{Kelvins, Seconds, Temperature};
+use quantity::{Kelvins, Temperature};
 
-use super::thermostat::{Follower, share};
+use super::thermostat::share;
 use crate::{Contact, Limit};
 
 /// Usual fixed trip of a household heater (trade sheet 3.4: published, 170 °F nominal).
@@ -31,32 +31,16 @@ impl Limit {
         self.trip.above(self.body)
     }
 
-    /// Lets time pass on the wall beside the upper thermostat. Returns when it tripped, if it did.
-    pub fn advance(
-        &mut self,
-        time: Seconds,
-        wall: Temperature,
-        rate: f64,
-        covered: bool,
-        room: Temperature,
-    ) -> Option<Seconds> {
-        let follower = Follower::new(self.body, wall, rate, share(true, covered), room);
-        self.body = Temperature(follower.after(time.get()));
-        if self.tripped {
-            return None;
-        }
-        let at = follower.crossing(self.trip.get(), true, time.get())?;
-        self.tripped = true;
-        Some(Seconds(at))
+    /// Trips if its body stands at or above its point. Returns whether it did just now.
+    pub fn snap(&mut self) -> bool {
+        let trips = !self.tripped && self.body >= self.trip;
+        self.tripped |= trips;
+        trips
     }
 
-    /// A time before which it cannot trip.
-    pub fn earliest(&self, wall: Temperature, rate: f64, covered: bool, room: Temperature) -> Seconds {
-        if self.tripped {
-            return Seconds(f64::INFINITY);
-        }
-        let follower = Follower::new(self.body, wall, rate, share(true, covered), room);
-        Seconds(follower.earliest(self.trip.get(), true))
+    /// Body temperature once everything has settled beside a wall: it sits as flat as a seated thermostat.
+    pub fn settled(&self, wall: Temperature, covered: bool, room: Temperature) -> Temperature {
+        Temperature(room.get() + share(true, covered) * (wall.get() - room.get()))
     }
 }
 
@@ -67,14 +51,14 @@ mod tests {
     /// Trade sheet 3.4 (published: manual reset, trip-free, reset only once cooled).
     #[test]
     fn latches_only_cool_and_by_hand() {
-        let room = Temperature::fahrenheit(70.0);
         let mut limit = Limit::sound(Temperature::fahrenheit(120.0));
         assert!(!limit.press());
-        let hot = Temperature::fahrenheit(180.0);
-        assert!(limit.advance(Seconds(1800.0), hot, 0.0, true, room).is_some());
+        limit.body = Temperature::fahrenheit(170.5);
+        assert!(limit.snap());
+        assert!(!limit.snap(), "once");
         assert!(!limit.press(), "too hot to latch");
-        assert!(limit.tripped);
-        assert_eq!(limit.advance(Seconds(3600.0), room, 0.0, true, room), None);
+        limit.body = Temperature::fahrenheit(119.0);
+        assert!(!limit.snap());
         assert!(limit.tripped, "it does not come back by itself");
         assert!(limit.press());
         assert!(!limit.tripped);

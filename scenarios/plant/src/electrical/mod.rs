@@ -2,6 +2,8 @@
 
 pub mod constants;
 mod fingerprint;
+#[cfg(test)]
+pub(crate) mod fixtures;
 mod live;
 mod lower;
 mod nodes;
