@@ -92,6 +92,30 @@ fn loose_joints_char_and_burn_off() {
     assert!(joint.charred && amps < 1e-3);
 }
 
+/// Every splice that F23 leaves conducting drops over 1 V where it matters and lasts an hour of full current,
+/// on each heater of the yard.
+#[test]
+fn conducting_splices_of_f23_last() {
+    use crate::{Element, HeaterModel};
+    let parameter = crate::FaultId::F23.fault().parameters.iter().find(|p| p.name == "ohms").unwrap();
+    let end = End { wire: Wire::CableA, side: 1 };
+    for model in HeaterModel::ALL {
+        for ohms in [parameter.low, parameter.high] {
+            let mut plant = plant();
+            let rating = model.plate().element;
+            if rating.volts.get() < 220.0 {
+                plant.service.kind = crate::supply::ServiceKind::Wye208;
+            }
+            plant.elements = [Element::sound(rating); 2];
+            plant.wiring.joint_mut(end).resistance = Ohms(ohms);
+            let live = plant.energise(&[]);
+            assert!(live.volts(end.into(), crate::Screw::Ja.into()).get() > 1.0, "{model} {ohms}");
+            assert!(pass(&mut plant, 3600.0, [true; 2]).is_empty(), "{model} {ohms}");
+            assert!(plant.wiring.joint(end).charred);
+        }
+    }
+}
+
 /// Trade sheet 11, statement 9 (from memory): both elements on a 30 A breaker: minutes to hours, or never.
 #[test]
 fn both_elements_hold_at_first() {
