@@ -1,10 +1,12 @@
 //! What a technician can do and see: one world, `Session`, and one door to it, [`reduce`].
 
 pub mod action;
+pub mod minutes;
 pub mod person;
 mod reduce;
 pub mod session;
 pub mod shown;
+pub mod view;
 
 pub use action::*;
 pub use plant::household::Question;

@@ -133,6 +133,8 @@ pub struct Technician {
     pub spilled: Volume,
     /// Times the coach stopped an act that would have hurt.
     pub stops: u32,
+    /// Water hot enough to burn runs somewhere with nobody warned.
+    pub hot_discharge: bool,
 }
 
 impl Technician {
@@ -162,6 +164,7 @@ impl Technician {
             reported: BTreeSet::new(),
             spilled: Volume(0.0),
             stops: 0,
+            hot_discharge: false,
         }
     }
 }

@@ -1,0 +1,35 @@
+//! Covers, insulation and shields.
+
+use plant::Level;
+use quantity::Seconds;
+
+use super::turn::Turn;
+use super::{Answered, reach};
+use crate::action::Cover;
+use crate::shown::{Refusal, Shown};
+
+/// Takes a cover off or puts it back. What is in front of it has to be off either way; leaving something
+/// out behind it is possible, as it is on the job.
+pub(super) fn cover(turn: &mut Turn, which: Cover, off: bool, time: Seconds) -> Answered {
+    if turn.s.access.off.contains(&which) == off {
+        return Err(Refusal::AlreadySo);
+    }
+    if let Some(front) = reach::in_front(which).iter().find(|c| !turn.s.access.off.contains(c)) {
+        return Err(Refusal::OrderOfCovers { cover: *front });
+    }
+    if off {
+        turn.s.access.off.insert(which);
+    } else {
+        turn.s.access.off.remove(&which);
+    }
+    let level = match which {
+        Cover::UpperInsulation => Some(Level::Upper),
+        Cover::LowerInsulation => Some(Level::Lower),
+        _ => None,
+    };
+    if let Some(there) = level.and_then(|l| turn.s.home.plant.insulated.get_mut(l.index())) {
+        *there = !off;
+    }
+    turn.pass(time);
+    Ok(Shown::Done)
+}

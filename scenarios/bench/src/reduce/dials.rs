@@ -1,0 +1,55 @@
+//! Dials, the limit's button, and the seat of a thermostat.
+
+use plant::{Level, Point, Screw};
+use quantity::{Seconds, Temperature};
+
+use super::turn::Turn;
+use super::{Answered, hands, reach};
+use crate::shown::{Refusal, Shown, Sight};
+
+/// What a dial can be set to (trade sheet 3.1, published: typically 90 to 150 °F).
+const SPAN: (Temperature, Temperature) = (Temperature::fahrenheit(89.9), Temperature::fahrenheit(150.1));
+
+/// Turns a dial. The shield leaves it free.
+pub(super) fn dial(turn: &mut Turn, level: Level, to: Temperature, time: Seconds) -> Answered {
+    if !(SPAN.0..=SPAN.1).contains(&to) {
+        return Err(Refusal::OutOfRange);
+    }
+    reach::control(&turn.s, level)?;
+    if let Some(thermostat) = turn.s.home.plant.thermostats.get_mut(level.index()) {
+        thermostat.dial = to;
+    }
+    turn.pass(time);
+    Ok(Shown::Done)
+}
+
+/// Presses the button. It latches only when the limit is tripped and has cooled.
+pub(super) fn press_reset(turn: &mut Turn, time: Seconds) -> Answered {
+    reach::control(&turn.s, Level::Upper)?;
+    let limit = &mut turn.s.home.plant.limit;
+    let clicks = limit.tripped && limit.body < limit.reset_below;
+    if clicks {
+        limit.tripped = false;
+    }
+    turn.pass(time);
+    let sight = if clicks { Sight::Clicked } else { Sight::NoClick };
+    Ok(Shown::DoneWith { sights: vec![sight] })
+}
+
+/// Presses a thermostat flat under its clip: fingers between the screws.
+pub(super) fn seat(turn: &mut Turn, level: Level, time: Seconds) -> Answered {
+    let screw = match level {
+        Level::Upper => Screw::U1,
+        Level::Lower => Screw::D1,
+    };
+    reach::point(&turn.s, Point::Screw(screw))?;
+    hands::touch(turn, Point::Screw(screw), hands::Grip::Touches);
+    turn.pass(time);
+    if let Some(thermostat) = turn.s.home.plant.thermostats.get_mut(level.index()) {
+        if thermostat.seated {
+            return Ok(Shown::DoneWith { sights: vec![Sight::Ordinary] });
+        }
+        thermostat.seated = true;
+    }
+    Ok(Shown::Done)
+}

@@ -1,0 +1,118 @@
+//! Hands on bare metal and in water: the body as a branch of the circuit.
+
+use plant::electrical::Bridge;
+use plant::{Place, Point, Screw};
+use quantity::{Seconds, Temperature};
+
+use super::turn::Turn;
+use super::{Answered, looks, prove, reach, scald, senses};
+use crate::action::Touchable;
+use crate::person::{
+    Exposure, Footing, Glove, Harm, Path, Percentile, Shock, ShockZone, Touch, Wetness, contact_time, settle,
+};
+use crate::shown::{Fact, Refusal, Shown, Sight};
+
+/// How a hand meets metal.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub(super) enum Grip {
+    /// Brushes it.
+    Touches,
+    /// Closes round it: what holds a muscle holds the hand.
+    Grasps,
+}
+
+/// How long a hand means to stay when nothing is felt.
+const MEANT: Seconds = Seconds(10.0);
+/// Water on the floor from which hands count as wet. Model: no source.
+const WET_FLOOR: quantity::Volume = quantity::Volume::litres(2.0);
+
+/// Puts a hand on bare metal while the other rests on the nearest grounded metal. Two hands on the same
+/// tank are the usual way to be hurt; the current is solved for with the body as a branch.
+pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
+    let plant = &turn.s.home.plant;
+    let protected = turn.s.me.gloves && turn.s.me.eyes;
+    if senses::ground(point).is_none() && !prove::is_proved(&turn.s, point) {
+        let live = senses::to_ground(plant, point) >= senses::LIVE;
+        turn.facts.push(Fact::WorkedUnproved { at: point, live, protected });
+    }
+    turn.hold(point);
+    if turn.harms.iter().any(|h| matches!(h, Harm::Shock(_))) {
+        return; // thrown off already
+    }
+    let plant = &turn.s.home.plant;
+    let other = Point::Screw(other_hand(point));
+    let wet = plant.plumbing.on_floor >= WET_FLOOR;
+    let body = Touch {
+        path: Path::HandHand,
+        percentile: Percentile::P50,
+        wetness: if wet { Wetness::Water } else { Wetness::Dry },
+        glove: if turn.s.me.gloves { Glove::Rated } else { Glove::Bare },
+        footing: if wet { Footing::Wet } else { Footing::Dry },
+    };
+    let settled = settle(&body, |resistance| {
+        plant.energise(&[Bridge { a: point, b: other, resistance }]).volts(point, other)
+    });
+    let grasps = grip == Grip::Grasps;
+    let time = contact_time(settled.current, grasps, MEANT);
+    let shock = Shock::of(crate::person::Who::Technician, body.path, settled, time);
+    if shock.zone > ShockZone::Imperceptible {
+        turn.harms.push(Harm::Shock(shock));
+    }
+}
+
+/// What the other hand rests on.
+fn other_hand(point: Point) -> Screw {
+    match (point, point.place()) {
+        (Point::Screw(Screw::Shell), _) => Screw::Pipe,
+        (_, Place::LoadCenter) => Screw::G,
+        _ => Screw::Shell,
+    }
+}
+
+/// Touches something to feel it.
+pub(super) fn feel(turn: &mut Turn, at: &Touchable, time: Seconds) -> Answered {
+    match *at {
+        Touchable::Metal { point } => {
+            reach::point(&turn.s, point)?;
+            touch(turn, point, Grip::Touches);
+            turn.pass(time);
+            let about = looks::metal_temperature(&turn.s.home.plant, point);
+            scald::metal(turn, about);
+            let sights = vec![Sight::Warmth { about: by_hand(about) }];
+            Ok(Shown::Sights { at: point.place(), sights })
+        }
+        Touchable::Water { tap } => {
+            if turn.s.home.plant.tap_flow(tap).get() <= 0.0 {
+                return Err(Refusal::NoFlow);
+            }
+            turn.attended = true;
+            turn.pass(time);
+            let temperature = turn.s.home.plant.outlet();
+            scald::own(turn, Exposure::water(temperature, Seconds(crate::person::burn::REFLEX.get())));
+            Ok(Shown::Sights {
+                at: Place::Taps,
+                sights: vec![Sight::Water { temperature: by_hand(temperature) }],
+            })
+        }
+        Touchable::Fitting { fitting } => {
+            looks::fitting_in_reach(&turn.s, fitting)?;
+            turn.pass(time);
+            let (wet, about) = looks::feel_fitting(&turn.s, fitting);
+            Ok(Shown::Sights {
+                at: looks::fitting_place(fitting),
+                sights: vec![wet, Sight::Warmth { about: by_hand(about) }],
+            })
+        }
+        Touchable::ReliefPipe => {
+            turn.pass(time);
+            let about = looks::relief_pipe(&turn.s.home.plant);
+            scald::metal(turn, about);
+            Ok(Shown::Sights { at: Place::Relief, sights: vec![Sight::Warmth { about: by_hand(about) }] })
+        }
+    }
+}
+
+/// A hand tells warmth to about 5 K. Model: no source.
+fn by_hand(temperature: Temperature) -> Temperature {
+    Temperature::celsius((temperature.to_celsius() / 5.0).round() * 5.0)
+}

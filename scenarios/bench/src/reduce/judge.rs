@@ -1,0 +1,140 @@
+//! Whether a part was faulty, and whether the new one belongs there: from the state, never from the fault's
+//! name.
+
+use plant::fault::PartKind;
+use plant::heater::Rating;
+use plant::{Circuit, Contact, DipTube, ExpansionTank, Level, Plant};
+use quantity::{Amps, Kelvins, Pressure, Temperature, Volts, Volume};
+
+use super::senses;
+use crate::action::NewPart;
+
+/// Field pass band of an element, as fractions of V²/P (trade sheet 2.2: -10/+12 %).
+const PASS: (f64, f64) = (0.90, 1.12);
+/// A thermostat this far off its dial is out of calibration (F72: 10 °F; common practice, no source).
+const OFF_DIAL: Kelvins = Kelvins::fahrenheit(10.0);
+/// Nominal trip of a residential limit (trade sheet 3.4, published: 170 °F).
+pub(super) const LIMIT_TRIP: Temperature = Temperature::fahrenheit(170.0);
+/// A limit that trips further below than this is weak (F07: below 150 °F).
+const WEAK_BY: Kelvins = Kelvins::fahrenheit(15.0);
+/// Standard ratings (trade sheet 6.2, from memory: NEC 240.6(A)).
+const STANDARD: [f64; 9] = [15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0];
+/// Two ratings this close are the same.
+const SAME: f64 = 0.01;
+/// A stamp further from the supply than this is for another supply: between 208, 240 and 277 V lie 30 V.
+const OTHER_VOLTAGE: Volts = Volts(18.0);
+/// Largest pressure a tank is to reach, 10 % under its relief valve (trade sheet 5.7, published).
+const UNDER_RELIEF: f64 = 0.9;
+/// Expansion from 50 to 140 °F (trade sheet 5.5, computed).
+const EXPANSION: f64 = 0.01678;
+/// Atmospheric pressure, for absolute pressures (standard atmosphere).
+const ATMOSPHERE: Pressure = Pressure::psi(14.7);
+/// A charge this close to the static pressure will do. Common practice, no source.
+const CHARGE_NEAR: Pressure = Pressure::psi(5.0);
+
+fn near(a: f64, b: f64) -> bool {
+    (a - b).abs() <= SAME * b.abs()
+}
+
+/// The rating is the plate's, or the plate's power made for the voltage that is really there.
+fn fits(plant: &Plant, rating: Rating) -> bool {
+    let plate = plant.plate.element;
+    let right = near(rating.volts.get(), plate.volts.get())
+        || rating.volts.near(senses::nominal(plant), OTHER_VOLTAGE);
+    near(rating.watts.get(), plate.watts.get()) && right
+}
+
+fn element_faulty(plant: &Plant, level: Level) -> bool {
+    let Some(element) = plant.elements.get(level.index()) else { return false };
+    let share = element.coil().get() / element.stamp.resistance().get();
+    let made_for = element.stamp.volts.near(senses::nominal(plant), OTHER_VOLTAGE);
+    let bad = element.open || element.leak.is_some() || element.scorched;
+    bad || !(PASS.0..=PASS.1).contains(&share) || !fits(plant, element.stamp) || !made_for
+}
+
+fn gasket_faulty(plant: &Plant, level: Level) -> bool {
+    plant.elements.get(level.index()).is_some_and(|e| e.gasket.leak_diameter > 0.0)
+}
+
+fn thermostat_faulty(plant: &Plant, level: Level) -> bool {
+    let Some(t) = plant.thermostats.get(level.index()) else { return false };
+    let worn = t.cold_contact != Contact::Sound || t.hot_contact != Contact::Sound;
+    t.stuck.is_some() || worn || t.offset.abs() > OFF_DIAL
+}
+
+/// What an expansion tank has to hold (trade sheet 5.7, published formula).
+fn expansion_needed(plant: &Plant) -> Volume {
+    let high = plant.plumbing.relief.opens_at.get() * UNDER_RELIEF + ATMOSPHERE.get();
+    let low = plant.plumbing.main.get() + ATMOSPHERE.get();
+    let share = 1.0 - low / high.max(1.0);
+    Volume(plant.plate.content().get() * EXPANSION / share.max(0.05))
+}
+
+fn expansion_right(plant: &Plant, tank: &ExpansionTank) -> bool {
+    tank.volume >= expansion_needed(plant) && tank.charge.near(plant.plumbing.main, CHARGE_NEAR)
+}
+
+/// Smallest and largest breaker of the heater: 125 % for a continuous load, 150 % and the next standard
+/// size up (trade sheet 6.1, published).
+fn breaker_span(plant: &Plant) -> (f64, f64) {
+    let amps = plant.plate.element.watts.get() / plant.plate.element.volts.get();
+    let most = STANDARD.into_iter().find(|s| *s >= 1.5 * amps).unwrap_or(60.0);
+    (1.25 * amps, most)
+}
+
+fn breaker_right(plant: &Plant, rating: Amps) -> bool {
+    let (low, high) = breaker_span(plant);
+    STANDARD.into_iter().any(|s| near(rating.get(), s)) && (low..=high).contains(&rating.get())
+}
+
+/// The part in place differs from a sound one.
+pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
+    match part {
+        PartKind::UpperElement => element_faulty(plant, Level::Upper),
+        PartKind::LowerElement => element_faulty(plant, Level::Lower),
+        PartKind::UpperThermostat => thermostat_faulty(plant, Level::Upper),
+        PartKind::LowerThermostat => thermostat_faulty(plant, Level::Lower),
+        PartKind::Limit => {
+            let limit = &plant.limit;
+            limit.poles.iter().any(|p| *p != Contact::Sound)
+                || limit.trip.get() < LIMIT_TRIP.get() - WEAK_BY.get()
+        }
+        PartKind::Breaker => plant
+            .panel
+            .feeding(Circuit::Heater)
+            .is_some_and(|b| b.poles.iter().any(|p| *p != Contact::Sound) || !breaker_right(plant, b.rating)),
+        PartKind::Fuse => false,
+        PartKind::DipTube => plant.vessel.dip_tube != DipTube::Whole,
+        PartKind::UpperGasket => gasket_faulty(plant, Level::Upper),
+        PartKind::LowerGasket => gasket_faulty(plant, Level::Lower),
+        PartKind::ReliefValve => {
+            let relief = &plant.plumbing.relief;
+            relief.weep > 0.0 || relief.opens_at > plant.plate.working_pressure
+        }
+        PartKind::ExpansionTank => {
+            let plumbing = &plant.plumbing;
+            let works = |t: &ExpansionTank| !t.waterlogged && expansion_right(plant, t);
+            plumbing.closed && !plumbing.expansion.as_ref().is_some_and(works)
+        }
+        PartKind::Heater => plant.vessel.shell_hole > 0.0,
+    }
+}
+
+/// The new part belongs there: rating, voltage, size.
+pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
+    match *part {
+        NewPart::Element { rating, .. } => fits(plant, rating),
+        NewPart::Breaker { rating } | NewPart::Fuse { rating } => breaker_right(plant, rating),
+        NewPart::ReliefValve { opens_at } => {
+            let working = plant.plate.working_pressure;
+            opens_at <= working && opens_at.get() >= 0.8 * working.get()
+        }
+        NewPart::ExpansionTank { volume, charge } => {
+            expansion_right(plant, &ExpansionTank { volume, charge, waterlogged: false })
+        }
+        NewPart::Heater { nominal, rating } => {
+            nominal.get() >= plant.plate.nominal.get() * (1.0 - SAME) && fits(plant, rating)
+        }
+        NewPart::Thermostat { .. } | NewPart::Limit | NewPart::DipTube | NewPart::Gasket { .. } => true,
+    }
+}

@@ -1,0 +1,331 @@
+//! Reading, looking, listening, smelling, and the thermometer.
+
+use plant::{End, Level, Place, Plant, Point, Tap, Wire};
+use quantity::{Seconds, Temperature};
+
+use super::turn::Turn;
+use super::{Answered, meter, reach, senses};
+use crate::action::{Cover, Fitting, Probe, Writing};
+use crate::session::Session;
+use crate::shown::{Refusal, Shown, Sight};
+
+/// From this power up an element simmers audibly. Model: no source.
+const HEARD: f64 = 300.0;
+/// A joint warms by this much for each watt lost in it. Model: a few watts make a joint too hot to hold.
+const JOINT_RISE: f64 = 4.0;
+/// A joint chars and its insulation holds it about here. Model: no source.
+const JOINT_CEILING: f64 = 200.0;
+/// A wiped fitting that leaks is wet again after this; one below a leak, later. Model: no source.
+const REWETS: Seconds = Seconds(60.0);
+/// See `REWETS`.
+const RUNS_DOWN: Seconds = Seconds(600.0);
+/// From this much water on the floor it is seen. Model: no source.
+const SEEN: quantity::Volume = quantity::Volume::litres(0.05);
+
+/// Reads something written.
+pub(super) fn read(turn: &mut Turn, what: Writing, time: Seconds) -> Answered {
+    match what {
+        Writing::Diagram if !turn.s.access.off.contains(&Cover::Upper) => {
+            return Err(Refusal::CoverOn { cover: Cover::Upper });
+        }
+        Writing::StampUpper => reach::place(&turn.s, Place::UpperCompartment)?,
+        Writing::StampLower => reach::place(&turn.s, Place::LowerCompartment)?,
+        Writing::Dials => {
+            reach::control(&turn.s, Level::Upper)?;
+            reach::control(&turn.s, Level::Lower)?;
+        }
+        Writing::Diagram | Writing::Plate | Writing::Directory => {}
+    }
+    turn.pass(time);
+    let plant = &turn.s.home.plant;
+    let [upper, lower] = &plant.elements;
+    Ok(match what {
+        Writing::Plate => Shown::Plate { plate: plant.plate },
+        Writing::Diagram => Shown::Diagram,
+        Writing::StampUpper => Shown::Stamp { level: Level::Upper, rating: upper.stamp },
+        Writing::StampLower => Shown::Stamp { level: Level::Lower, rating: lower.stamp },
+        Writing::Directory => {
+            Shown::Directory { labels: plant.panel.breakers.iter().map(|b| (b.label, b.rating)).collect() }
+        }
+        Writing::Dials => {
+            let [upper, lower] = plant.thermostats.map(|t| t.dial);
+            Shown::Dials { upper, lower }
+        }
+    })
+}
+
+/// Looks at a place.
+pub(super) fn look(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
+    reach::sight(&turn.s, at)?;
+    turn.pass(time);
+    let mut sights = match at {
+        Place::LoadCenter => load_center(&turn.s),
+        Place::JunctionBox => joints(&turn.s, at),
+        Place::HeaterTop => heater_top(&turn.s),
+        Place::UpperCompartment => upper(&turn.s),
+        Place::LowerCompartment => lower(&turn.s),
+        Place::Relief => relief(&turn.s),
+        Place::Drain => drain(&turn.s),
+        Place::Taps => Tap::ALL.iter().filter_map(|tap| running(&turn.s.home.plant, *tap)).collect(),
+        Place::Customer | Place::Van => Vec::new(),
+    };
+    if sights.is_empty() {
+        sights.push(Sight::Ordinary);
+    }
+    Ok(Shown::Sights { at, sights })
+}
+
+fn load_center(session: &Session) -> Vec<Sight> {
+    let handles =
+        session.home.plant.panel.breakers.iter().zip(0u32..).map(|(b, slot)| Sight::BreakerHandle {
+            slot,
+            handle: b.handle,
+            locked: b.locked,
+        });
+    let mut sights: Vec<Sight> = handles.collect();
+    if reach::place(session, Place::LoadCenter).is_ok() {
+        sights.extend(joints(session, Place::LoadCenter));
+    }
+    sights
+}
+
+/// Wire ends of a place that are burnt, off, or elsewhere than the diagram has them.
+fn joints(session: &Session, at: Place) -> Vec<Sight> {
+    let plant = &session.home.plant;
+    let mut sights = Vec::new();
+    for end in End::all().filter(|e| e.home().place() == at && senses::exists(plant, e.wire)) {
+        let joint = plant.wiring.joint(end);
+        if joint.charred {
+            sights.push(Sight::Charred { end });
+        }
+        match joint.on {
+            None => sights.push(Sight::Lifted { end }),
+            Some(on) if on != end.home() => sights.push(Sight::Crossed { end, on }),
+            Some(_) => {}
+        }
+    }
+    sights
+}
+
+fn heater_top(session: &Session) -> Vec<Sight> {
+    let plumbing = &session.home.plant.plumbing;
+    vec![
+        fitting(session, Fitting::Nipples),
+        Sight::ExpansionTank { there: plumbing.expansion.is_some() },
+        Sight::CheckValve { there: plumbing.closed },
+    ]
+}
+
+fn upper(session: &Session) -> Vec<Sight> {
+    let mut sights = vec![Sight::Button { proud: session.home.plant.limit.tripped }];
+    sights.push(fitting(session, Fitting::UpperElement));
+    sights.extend(joints(session, Place::UpperCompartment));
+    sights
+}
+
+fn lower(session: &Session) -> Vec<Sight> {
+    let mut sights = vec![fitting(session, Fitting::LowerElement)];
+    sights.extend(joints(session, Place::LowerCompartment));
+    sights
+}
+
+fn relief(session: &Session) -> Vec<Sight> {
+    let mut sights = vec![fitting(session, Fitting::ReliefValve)];
+    if senses::relief_runs(&session.home.plant) {
+        sights.push(Sight::ReliefRunning);
+    }
+    sights
+}
+
+fn drain(session: &Session) -> Vec<Sight> {
+    let plant = &session.home.plant;
+    let mut sights = vec![fitting(session, Fitting::DrainValve), fitting(session, Fitting::BottomRim)];
+    if plant.plumbing.on_floor >= SEEN {
+        sights.push(Sight::WaterOnFloor { volume: plant.plumbing.on_floor });
+    }
+    if plant.plumbing.drain_valve > 0.0 {
+        sights.push(Sight::DrainRuns { flow: plant.drain_flow() });
+    }
+    sights
+}
+
+/// What an open tap does.
+pub(super) fn running(plant: &Plant, tap: Tap) -> Option<Sight> {
+    let flow = plant.tap_flow(tap);
+    (senses::opening(plant, tap) > 0.0).then(|| Sight::TapRuns {
+        tap,
+        flow,
+        spitting: senses::spits(plant, tap),
+    })
+}
+
+/// How far a fitting stands above the floor, highest first: water runs down.
+const DOWNWARDS: [Fitting; 6] = [
+    Fitting::Nipples,
+    Fitting::ReliefValve,
+    Fitting::UpperElement,
+    Fitting::LowerElement,
+    Fitting::DrainValve,
+    Fitting::BottomRim,
+];
+
+/// Water comes out at this fitting itself.
+fn leaks(plant: &Plant, fitting: Fitting) -> bool {
+    let gasket = |level: Level| {
+        let tight = plant.elements.get(level.index()).is_none_or(|e| e.gasket.leak_diameter <= 0.0);
+        !tight && senses::wetted(plant, level)
+    };
+    match fitting {
+        Fitting::Nipples => false,
+        Fitting::UpperElement => gasket(Level::Upper),
+        Fitting::LowerElement => gasket(Level::Lower),
+        Fitting::DrainValve => plant.plumbing.drain_valve > 0.0,
+        Fitting::ReliefValve => {
+            senses::relief_runs(plant) || (plant.plumbing.relief.weep > 0.0 && senses::full(plant))
+        }
+        Fitting::BottomRim => plant.vessel.shell_hole > 0.0 && plant.fill() > 0.02,
+    }
+}
+
+/// Whether a fitting is wet, and whether the water comes from it.
+fn fitting(session: &Session, fitting: Fitting) -> Sight {
+    let plant = &session.home.plant;
+    let dry_for = session.me.wiped.get(&fitting).map(|at| session.clock - *at);
+    let after = |time: Seconds| dry_for.is_none_or(|dry| dry >= time);
+    let own = leaks(plant, fitting);
+    let above = DOWNWARDS.iter().take_while(|f| **f != fitting).any(|f| leaks(plant, *f));
+    let wet = (own && after(REWETS)) || (above && after(RUNS_DOWN));
+    if wet { Sight::Wet { fitting, dripping: own && after(REWETS) } } else { Sight::Dry { fitting } }
+}
+
+/// Where a fitting is.
+pub(super) const fn fitting_place(fitting: Fitting) -> Place {
+    match fitting {
+        Fitting::UpperElement => Place::UpperCompartment,
+        Fitting::LowerElement => Place::LowerCompartment,
+        Fitting::Nipples => Place::HeaterTop,
+        Fitting::DrainValve | Fitting::BottomRim => Place::Drain,
+        Fitting::ReliefValve => Place::Relief,
+    }
+}
+
+/// A fitting can be got at.
+pub(super) fn fitting_in_reach(session: &Session, fitting: Fitting) -> Result<(), Refusal> {
+    reach::sight(session, fitting_place(fitting))
+}
+
+/// A fitting to the hand: wet or dry, and how warm.
+pub(super) fn feel_fitting(session: &Session, at: Fitting) -> (Sight, Temperature) {
+    let plant = &session.home.plant;
+    let about = match at {
+        Fitting::UpperElement => plant.wall(Level::Upper),
+        Fitting::LowerElement => plant.wall(Level::Lower),
+        Fitting::Nipples => plant.outlet(),
+        Fitting::DrainValve => plant.room,
+        Fitting::BottomRim => plant.room,
+        Fitting::ReliefValve => relief_pipe(plant),
+    };
+    (fitting(session, at), about)
+}
+
+/// Wipes a fitting dry.
+pub(super) fn wipe(turn: &mut Turn, fitting: Fitting, time: Seconds) -> Answered {
+    fitting_in_reach(&turn.s, fitting)?;
+    turn.pass(time);
+    let now = turn.s.clock;
+    turn.s.me.wiped.insert(fitting, now);
+    Ok(Shown::Done)
+}
+
+/// Listens.
+pub(super) fn listen(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
+    turn.pass(time);
+    let plant = &turn.s.home.plant;
+    let mut sights = Vec::new();
+    match at {
+        Place::HeaterTop | Place::JunctionBox | Place::UpperCompartment | Place::LowerCompartment => {
+            let live = plant.energise(&[]);
+            let watts = [Level::Upper, Level::Lower].map(|l| live.element_watts(l).get());
+            if watts.into_iter().any(|w| w > HEARD) {
+                sights.push(Sight::Simmering);
+            }
+        }
+        Place::Relief if senses::relief_runs(plant) => sights.push(Sight::ReliefRunning),
+        Place::Drain if plant.drain_flow().get() > 0.0 => {
+            sights.push(Sight::DrainRuns { flow: plant.drain_flow() });
+        }
+        Place::Taps => sights.extend(Tap::ALL.iter().filter_map(|tap| running(plant, *tap))),
+        _ => {}
+    }
+    if sights.is_empty() {
+        sights.push(Sight::Ordinary);
+    }
+    Ok(Shown::Sights { at, sights })
+}
+
+/// Smells: burnt insulation comes through a cover.
+pub(super) fn smell(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
+    turn.pass(time);
+    let burnt = senses::charred_at(&turn.s.home.plant, at);
+    let sight = if burnt { Sight::BurntSmell } else { Sight::Ordinary };
+    Ok(Shown::Sights { at, sights: vec![sight] })
+}
+
+/// A thermometer's display, to a tenth of a degree Fahrenheit.
+fn shown(temperature: Temperature) -> Shown {
+    let reading = Temperature::fahrenheit(meter::to_digit(temperature.to_fahrenheit(), 0.1));
+    Shown::Temperature { reading }
+}
+
+/// Takes a temperature.
+pub(super) fn thermometer(turn: &mut Turn, at: &Probe, time: Seconds) -> Answered {
+    match *at {
+        Probe::Tap { tap } if turn.s.home.plant.tap_flow(tap).get() <= 0.0 => return Err(Refusal::NoFlow),
+        Probe::Drain if turn.s.home.plant.drain_flow().get() <= 0.0 => return Err(Refusal::NoFlow),
+        Probe::Shell { level } => reach::control(&turn.s, level)?,
+        Probe::Metal { point } => reach::point(&turn.s, point)?,
+        _ => {}
+    }
+    turn.attended = matches!(at, Probe::Tap { .. });
+    turn.pass(time);
+    let plant = &turn.s.home.plant;
+    Ok(shown(match *at {
+        Probe::Tap { .. } => plant.outlet(),
+        Probe::Shell { level } => plant.wall(level),
+        Probe::Metal { point } => metal_temperature(plant, point),
+        Probe::ColdPipe => {
+            let flows = Tap::ALL.iter().any(|t| plant.tap_flow(*t).get() > 0.0);
+            if flows { plant.plumbing.inlet } else { plant.room }
+        }
+        Probe::ReliefPipe => relief_pipe(plant),
+        Probe::Drain => senses::drain_temperature(plant),
+    }))
+}
+
+/// The discharge pipe: as hot as what runs through it.
+pub(super) fn relief_pipe(plant: &Plant) -> Temperature {
+    if senses::relief_runs(plant) { plant.outlet() } else { plant.room }
+}
+
+/// A screw or wire end: the air or wall beside it, and what its own joints lose.
+pub(super) fn metal_temperature(plant: &Plant, point: Point) -> Temperature {
+    let beside = match point.place() {
+        Place::UpperCompartment => plant.wall(Level::Upper),
+        Place::LowerCompartment => plant.wall(Level::Lower),
+        _ => plant.room,
+    };
+    let live = plant.energise(&[]);
+    let on = |end: End| match point {
+        Point::Screw(screw) => plant.wiring.joint(end).on == Some(screw),
+        Point::End(own) => own == end,
+    };
+    let lost = |wire: Wire, ohms: f64| {
+        let amps = live.amps(wire).get();
+        amps * amps * ohms
+    };
+    let watts: f64 = End::all()
+        .filter(|e| senses::exists(plant, e.wire) && on(*e))
+        .map(|e| lost(e.wire, plant.wiring.joint(e).resistance.get()))
+        .sum();
+    Temperature(beside.get() + (watts * JOINT_RISE).min(JOINT_CEILING))
+}

@@ -1,0 +1,79 @@
+//! What stands in front of what: covers, and how far a wire reaches.
+
+use plant::{Level, Place, Point, Screw};
+
+use super::senses;
+use crate::action::Cover;
+use crate::session::Session;
+use crate::shown::Refusal;
+
+/// Covers in front of a cover, outermost first.
+pub(super) const fn in_front(cover: Cover) -> &'static [Cover] {
+    match cover {
+        Cover::UpperInsulation => &[Cover::Upper],
+        Cover::LowerInsulation => &[Cover::Lower],
+        Cover::UpperShield => &[Cover::Upper, Cover::UpperInsulation],
+        Cover::LowerShield => &[Cover::Lower, Cover::LowerInsulation],
+        Cover::PanelFront | Cover::JunctionBox | Cover::Upper | Cover::Lower => &[],
+    }
+}
+
+/// Covers in front of the dial and the button, outermost first: the shield leaves them free.
+const fn before_control(level: Level) -> &'static [Cover] {
+    match level {
+        Level::Upper => &[Cover::Upper, Cover::UpperInsulation],
+        Level::Lower => &[Cover::Lower, Cover::LowerInsulation],
+    }
+}
+
+/// Covers in front of the bare metal of a place, outermost first.
+const fn before_metal(place: Place) -> &'static [Cover] {
+    match place {
+        Place::LoadCenter => &[Cover::PanelFront],
+        Place::JunctionBox => &[Cover::JunctionBox],
+        Place::UpperCompartment => &[Cover::Upper, Cover::UpperInsulation, Cover::UpperShield],
+        Place::LowerCompartment => &[Cover::Lower, Cover::LowerInsulation, Cover::LowerShield],
+        _ => &[],
+    }
+}
+
+fn off(session: &Session, covers: &[Cover]) -> Result<(), Refusal> {
+    match covers.iter().find(|cover| !session.access.off.contains(cover)) {
+        Some(cover) => Err(Refusal::CoverOn { cover: *cover }),
+        None => Ok(()),
+    }
+}
+
+/// A point can be reached by a lead, a tool or a hand.
+pub(super) fn point(session: &Session, point: Point) -> Result<(), Refusal> {
+    if !senses::there(&session.home.plant, point) {
+        return Err(Refusal::NotHere);
+    }
+    place(session, point.place())
+}
+
+/// The bare metal of a place can be reached.
+pub(super) fn place(session: &Session, place: Place) -> Result<(), Refusal> {
+    off(session, before_metal(place))
+}
+
+/// A dial, a button or the bare shell beside a control can be reached.
+pub(super) fn control(session: &Session, level: Level) -> Result<(), Refusal> {
+    off(session, before_control(level))
+}
+
+/// A place can be seen into.
+pub(super) fn sight(session: &Session, place: Place) -> Result<(), Refusal> {
+    match place {
+        Place::UpperCompartment => control(session, Level::Upper),
+        Place::LowerCompartment => control(session, Level::Lower),
+        Place::JunctionBox => off(session, &[Cover::JunctionBox]),
+        _ => Ok(()),
+    }
+}
+
+/// A wire end at one place reaches a screw.
+pub(super) fn reaches(from: Place, screw: Screw) -> bool {
+    let heater = matches!(from, Place::JunctionBox | Place::UpperCompartment | Place::LowerCompartment);
+    screw.place() == from || (heater && screw == Screw::Shell)
+}

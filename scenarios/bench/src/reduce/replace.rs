@@ -1,0 +1,311 @@
+//! Changing parts. The tank, the power and the covers are as the learner left them: water comes out of what
+//! is opened under water, and live screws are live.
+
+use plant::{
+    Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeaterModel, Level, Limit, Place,
+    Point, Screw, Thermostat,
+};
+use quantity::{Pressure, Seconds, Temperature, Volume};
+
+use super::turn::Turn;
+use super::{Answered, hands, judge, reach, scald, senses, water};
+use crate::action::NewPart;
+use crate::person::{Exposure, Source};
+use crate::shown::{Fact, Refusal, Shown, Sight};
+
+/// An opening stays open this long while the part in hand goes in. Common practice, no source.
+const OPEN: Seconds = Seconds(30.0);
+/// The hole of a screw-in element, 1 in thread (trade sheet 2.8, published by a tool list).
+const ELEMENT_HOLE: f64 = 0.027;
+/// What a new gasket on rust and old rubber still leaks, as an orifice. Model: a slow drip.
+const SEAT_LEAK: f64 = 0.4e-3;
+/// Below this the relief valve's port, in the top 6 in, is clear of water (trade sheet 5.1, published).
+const RELIEF_PORT: f64 = 0.85;
+/// A tank carries no more than this when it can be carried. Model: a few litres.
+const CARRIED: f64 = 0.05;
+/// More pressure than this squirts when a joint is opened. Model: a weak garden hose.
+const SQUIRTS: Pressure = Pressure::psi(2.0);
+/// A new thermostat's dial.
+const NEW_DIAL: Temperature = Temperature::fahrenheit(120.0);
+
+/// What a part costs in dollars: invented, of the order of a supply house's prices.
+const fn cost(part: &NewPart) -> f64 {
+    match part {
+        NewPart::Element { .. } => 25.0,
+        NewPart::Thermostat { .. } => 20.0,
+        NewPart::Limit => 30.0,
+        NewPart::Breaker { .. } => 25.0,
+        NewPart::Fuse { .. } => 5.0,
+        NewPart::DipTube => 15.0,
+        NewPart::Gasket { .. } => 4.0,
+        NewPart::ReliefValve { .. } => 35.0,
+        NewPart::ExpansionTank { .. } => 60.0,
+        NewPart::Heater { .. } => 700.0,
+    }
+}
+
+/// Changes a part.
+pub(super) fn replace(turn: &mut Turn, part: &NewPart, time: Seconds) -> Answered {
+    makes_sense(part)?;
+    possible(turn, part)?;
+    let (needed, matches) =
+        (judge::needed(&turn.s.home.plant, part.kind()), judge::matches(&turn.s.home.plant, part));
+    for screw in handled(part) {
+        hands::touch(turn, Point::Screw(*screw), hands::Grip::Grasps);
+    }
+    let scorched = scorched(turn, part);
+    let rest = (time - OPEN) * 0.5;
+    turn.pass(rest);
+    open_up(turn, part);
+    fit(turn, part);
+    turn.pass(rest);
+    let cost = cost(part);
+    turn.s.me.cost += cost;
+    turn.facts.push(Fact::Changed { part: part.kind(), matches, needed, cost });
+    if turn.s.me.findings.is_empty() {
+        turn.facts.push(Fact::RepairedWithoutFinding);
+    }
+    Ok(match scorched {
+        Some(level) => Shown::DoneWith { sights: vec![Sight::ScorchedElement { level }] },
+        None => Shown::Done,
+    })
+}
+
+/// The numbers of the new part are numbers of such a part.
+fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
+    let within = |value: f64, low: f64, high: f64| (low..=high).contains(&value);
+    let rated = |r: &plant::heater::Rating| {
+        within(r.watts.get(), 500.0, 12_000.0) && within(r.volts.get(), 100.0, 500.0)
+    };
+    let sensible = match part {
+        NewPart::Element { rating, .. } => rated(rating),
+        NewPart::Breaker { rating } | NewPart::Fuse { rating } => within(rating.get(), 10.0, 200.0),
+        NewPart::ReliefValve { opens_at } => within(opens_at.to_psi(), 30.0, 400.0),
+        NewPart::ExpansionTank { volume, charge } => {
+            within(volume.to_gallons(), 0.5, 50.0) && within(charge.to_psi(), 5.0, 150.0)
+        }
+        NewPart::Heater { nominal, rating } => within(nominal.to_gallons(), 10.0, 120.0) && rated(rating),
+        NewPart::Thermostat { .. } | NewPart::Limit | NewPart::DipTube | NewPart::Gasket { .. } => true,
+    };
+    if sensible { Ok(()) } else { Err(Refusal::OutOfRange) }
+}
+
+/// What hands can do at all. Wet, live or costly is possible; a full tank cannot be carried off.
+fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
+    let session = &turn.s;
+    match part {
+        NewPart::Element { level, .. } | NewPart::Gasket { level, .. } | NewPart::Thermostat { level } => {
+            reach::place(session, compartment(*level))
+        }
+        NewPart::Limit => reach::place(session, Place::UpperCompartment),
+        NewPart::Breaker { .. } => reach::place(session, Place::LoadCenter),
+        NewPart::Fuse { .. } => Err(Refusal::NotHere),
+        NewPart::DipTube | NewPart::ReliefValve { .. } | NewPart::ExpansionTank { .. } => Ok(()),
+        NewPart::Heater { .. } => {
+            reach::place(session, Place::JunctionBox)?;
+            if session.home.plant.fill() > CARRIED {
+                return Err(Refusal::TankNotDrained { below: CARRIED });
+            }
+            if session.home.plant.plumbing.cold_valve > 0.0 {
+                return Err(Refusal::UnderPressure);
+            }
+            Ok(())
+        }
+    }
+}
+
+const fn compartment(level: Level) -> Place {
+    match level {
+        Level::Upper => Place::UpperCompartment,
+        Level::Lower => Place::LowerCompartment,
+    }
+}
+
+/// Screws that the hands are on.
+const fn handled(part: &NewPart) -> &'static [Screw] {
+    match part {
+        NewPart::Element { level, .. } | NewPart::Gasket { level, .. } => match level {
+            Level::Upper => &[Screw::UEa, Screw::UEb],
+            Level::Lower => &[Screw::LEa, Screw::LEb],
+        },
+        NewPart::Thermostat { level: Level::Upper } => &[Screw::U1, Screw::U2, Screw::U4],
+        NewPart::Thermostat { level: Level::Lower } => &[Screw::D1, Screw::D2],
+        NewPart::Limit => &[Screw::H1, Screw::H2, Screw::H3, Screw::H4],
+        NewPart::Breaker { .. } => &[Screw::B1, Screw::B2],
+        NewPart::Heater { .. } => &[Screw::Ja, Screw::Jb],
+        _ => &[],
+    }
+}
+
+/// The old element, once out, shows that it glowed in air.
+fn scorched(turn: &Turn, part: &NewPart) -> Option<Level> {
+    match part {
+        NewPart::Element { level, .. } | NewPart::Gasket { level, .. } => {
+            turn.s.home.plant.elements.get(level.index()).filter(|e| e.scorched).map(|_| *level)
+        }
+        _ => None,
+    }
+}
+
+/// The vessel stands open where the part was.
+fn open_up(turn: &mut Turn, part: &NewPart) {
+    let spilled = turn.s.me.spilled;
+    let plumbing = &turn.s.home.plant.plumbing;
+    let squirts = plumbing.cold_valve > 0.0 || plumbing.pressure > SQUIRTS;
+    let water_at = match part {
+        NewPart::Element { level, .. } | NewPart::Gasket { level, .. } => {
+            let at = turn.s.home.plant.wall(*level);
+            flange_open(turn, *level);
+            at
+        }
+        NewPart::ReliefValve { .. } => {
+            let at = turn.s.home.plant.outlet();
+            let down_to = if squirts { 0.0 } else { RELIEF_PORT };
+            water::spill(turn, OPEN, down_to);
+            at
+        }
+        NewPart::DipTube | NewPart::ExpansionTank { .. } if squirts => {
+            water::spill(turn, OPEN, 0.0);
+            turn.s.home.plant.plumbing.inlet
+        }
+        _ => {
+            turn.pass(OPEN);
+            return;
+        }
+    };
+    if (turn.s.me.spilled - spilled) > Volume::litres(0.2) {
+        let splash = Exposure { source: Source::Splash, temperature: water_at, seconds: Seconds(5.0) };
+        scald::own(turn, splash);
+    }
+}
+
+/// The element is out: its hole lets water out and air in.
+fn flange_open(turn: &mut Turn, level: Level) {
+    let lever = turn.s.home.plant.plumbing.relief.lever;
+    let hole = |turn: &mut Turn, diameter: f64| {
+        if let Some(element) = turn.s.home.plant.elements.get_mut(level.index()) {
+            element.gasket.leak_diameter = diameter;
+        }
+    };
+    let was = turn.s.home.plant.elements.get(level.index()).map_or(0.0, |e| e.gasket.leak_diameter);
+    hole(turn, ELEMENT_HOLE);
+    // Only an opening that stands clear of the water lets air in at the top.
+    let clear = turn.s.home.plant.fill() > water::flange_fill(turn, level);
+    turn.s.home.plant.plumbing.relief.lever = lever || clear;
+    turn.open = true;
+    turn.pass(OPEN);
+    turn.open = false;
+    turn.s.home.plant.plumbing.relief.lever = lever;
+    hole(turn, was);
+}
+
+/// The new part goes in.
+fn fit(turn: &mut Turn, part: &NewPart) {
+    match *part {
+        NewPart::Element { level, rating, seat_cleaned } => {
+            new_gasket(turn, level, seat_cleaned);
+            let wall = turn.s.home.plant.wall(level);
+            if let Some(old) = turn.s.home.plant.elements.get_mut(level.index()) {
+                *old = Element { gasket: old.gasket, sheath: wall, ..Element::sound(rating) };
+            }
+        }
+        NewPart::Gasket { level, seat_cleaned } => new_gasket(turn, level, seat_cleaned),
+        NewPart::Thermostat { level } => {
+            let body = turn.s.home.plant.wall(level);
+            if let Some(old) = turn.s.home.plant.thermostats.get_mut(level.index()) {
+                let calling = body < NEW_DIAL;
+                *old = Thermostat { body, calling, ..Thermostat::sound(NEW_DIAL, differential(level)) };
+            }
+        }
+        NewPart::Limit => {
+            let body = turn.s.home.plant.limit.body;
+            turn.s.home.plant.limit = Limit::sound(body);
+        }
+        NewPart::Breaker { rating } => {
+            let breakers = &mut turn.s.home.plant.panel.breakers;
+            if let Some(old) = breakers.iter_mut().find(|b| b.feeds == Circuit::Heater) {
+                old.rating = rating;
+                old.poles = [Contact::Sound; 2];
+                old.heat = [0.0; 2];
+                old.handle = Handle::Off;
+            }
+        }
+        NewPart::Fuse { .. } => {}
+        NewPart::DipTube => turn.s.home.plant.vessel.dip_tube = DipTube::Whole,
+        NewPart::ReliefValve { opens_at } => {
+            let relief = &mut turn.s.home.plant.plumbing.relief;
+            relief.opens_at = opens_at;
+            relief.open = false;
+            relief.lever = false;
+            relief.weep = 0.0;
+        }
+        NewPart::ExpansionTank { volume, charge } => {
+            let tank = ExpansionTank { volume, charge, waterlogged: false };
+            turn.s.home.plant.plumbing.expansion = Some(tank);
+        }
+        NewPart::Heater { nominal, rating } => new_heater(turn, nominal, rating),
+    }
+    remade(turn, handled(part));
+}
+
+/// Cut-out minus cut-in of a new thermostat.
+const fn differential(level: Level) -> quantity::Kelvins {
+    match level {
+        Level::Upper => plant::controls::thermostat::UPPER_DIFFERENTIAL,
+        Level::Lower => plant::controls::thermostat::LOWER_DIFFERENTIAL,
+    }
+}
+
+/// A new gasket seals on a clean seat only.
+fn new_gasket(turn: &mut Turn, level: Level, seat_cleaned: bool) {
+    if let Some(element) = turn.s.home.plant.elements.get_mut(level.index()) {
+        let seat_dirty = element.gasket.seat_dirty && !seat_cleaned;
+        let leak_diameter = if seat_dirty { SEAT_LEAK } else { 0.0 };
+        element.gasket = Gasket { leak_diameter, seat_dirty };
+    }
+}
+
+/// Wires that were on the old part's screws sit on the new one's, torqued. What was burnt or off stays so.
+fn remade(turn: &mut Turn, screws: &[Screw]) {
+    let wiring = &mut turn.s.home.plant.wiring;
+    for end in End::all() {
+        let joint = wiring.joint_mut(end);
+        if joint.on.is_some_and(|on| screws.contains(&on)) {
+            joint.torqued = true;
+            if !joint.charred {
+                joint.resistance = plant::SOUND_JOINT;
+            }
+        }
+    }
+}
+
+/// A new heater stands in the old one's place, empty and cold, on the old branch circuit and pipes.
+fn new_heater(turn: &mut Turn, nominal: Volume, rating: plant::heater::Rating) {
+    let plant = &mut turn.s.home.plant;
+    let off = |model: &HeaterModel| (model.plate().nominal.get() - nominal.get()).abs();
+    let nearest = HeaterModel::ALL.iter().min_by(|a, b| off(a).total_cmp(&off(b)));
+    let mut plate = nearest.map_or(plant.plate, |model| model.plate());
+    plate.element = rating;
+    plant.plate = plate;
+    plant.elements = [Element::sound(rating); 2];
+    plant.thermostats =
+        [Level::Upper, Level::Lower].map(|level| Thermostat::sound(NEW_DIAL, differential(level)));
+    plant.limit = Limit::sound(plant.room);
+    plant.vessel.dip_tube = DipTube::Whole;
+    plant.vessel.shell_hole = 0.0;
+    plant.vessel.sediment = Volume(0.0);
+    let relief = &mut plant.plumbing.relief;
+    relief.open = false;
+    relief.lever = false;
+    relief.weep = 0.0;
+    relief.opens_at = plate.working_pressure;
+    let inside = End::all().filter(|e| senses::inside(e.wire));
+    for end in inside {
+        let joint = plant.wiring.joint_mut(end);
+        joint.on = Some(end.home());
+        joint.resistance = plant::SOUND_JOINT;
+        joint.torqued = true;
+        joint.charred = false;
+        joint.labelled = false;
+    }
+}

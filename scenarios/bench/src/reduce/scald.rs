@@ -1,0 +1,78 @@
+//! Hot water and hot metal on skin, the technician's and the household's.
+
+use plant::household::HouseholdKind;
+use quantity::{Flow, Seconds, Temperature};
+
+use super::senses;
+use super::turn::Turn;
+use crate::person::burn::REFLEX;
+use crate::person::{Degree, Exposure, Harm, Source, Who};
+use crate::shown::Fact;
+
+/// Water above this can burn people who do not expect it (trade sheet 8.2, published: 120 °F takes over
+/// five minutes; above it minutes, then seconds).
+const HOT: Temperature = Temperature::fahrenheit(120.0);
+/// Above this, water at a tap counts as hot discharge; the half degree keeps a heater set to 120 °F out.
+const MARGIN: f64 = 0.5;
+/// How long somebody who expects nothing leaves a hand in it. Model: a second to notice, one to withdraw.
+const UNWARNED: Seconds = Seconds(2.0);
+/// Flow through an open relief valve, for what flashes to steam. Model: order of magnitude.
+const RELIEF_FLOW: Flow = Flow::gpm(5.0);
+
+/// Looks whether water hot enough to burn runs with nobody warned, each time time has passed.
+pub(super) fn watch(turn: &mut Turn) {
+    let plant = &turn.s.home.plant;
+    let outlet = plant.outlet();
+    let tap = !turn.attended && senses::open_tap(plant).is_some();
+    let relief = !turn.open && senses::relief_runs(plant);
+    let drain = !turn.open && plant.drain_flow().get() > 0.0;
+    let mut hottest = None::<Temperature>;
+    let sources = [(tap || relief, outlet), (drain, senses::drain_temperature(plant))];
+    for temperature in sources.into_iter().filter(|(runs, _)| *runs).map(|(_, t)| t) {
+        hottest = Some(hottest.map_or(temperature, |h| if temperature > h { temperature } else { h }));
+    }
+    steam(turn, tap || relief, outlet);
+    let hot = hottest.filter(|t| t.get() > HOT.get() + MARGIN && !turn.s.me.household_told);
+    if let Some(temperature) = hot
+        && !turn.s.me.hot_discharge
+    {
+        turn.facts.push(Fact::HotDischarge { temperature });
+        let burn = Exposure::water(temperature, UNWARNED).suffer(likeliest(turn));
+        if burn.degree > Degree::None {
+            turn.harms.push(Harm::Burn(burn));
+        }
+    }
+    turn.s.me.hot_discharge = hot.is_some();
+}
+
+/// Who of the household meets it first.
+fn likeliest(turn: &Turn) -> Who {
+    match turn.s.home.setting.household {
+        HouseholdKind::Family | HouseholdKind::FullHouse => Who::Child,
+        HouseholdKind::Single | HouseholdKind::Couple => Who::Adult,
+    }
+}
+
+fn steam(turn: &mut Turn, runs: bool, water: Temperature) {
+    let told = turn.harms.iter().any(|h| matches!(h, Harm::Steam { .. }));
+    if runs && !told && water > Temperature::celsius(100.0) {
+        let pressure = turn.s.home.plant.plumbing.pressure;
+        let volume = quantity::Volume(RELIEF_FLOW.get() * UNWARNED.get());
+        turn.harms.push(Harm::Steam { water, pressure, volume });
+    }
+}
+
+/// The technician's own skin.
+pub(super) fn own(turn: &mut Turn, exposure: Exposure) {
+    let burn = exposure.suffer(Who::Technician);
+    if burn.degree > Degree::None {
+        turn.harms.push(Harm::Burn(burn));
+    }
+}
+
+/// The technician's hand on hot metal; gloves keep it off.
+pub(super) fn metal(turn: &mut Turn, temperature: Temperature) {
+    if !turn.s.me.gloves {
+        own(turn, Exposure { source: Source::Metal, temperature, seconds: Seconds(REFLEX.get()) });
+    }
+}

@@ -1,0 +1,100 @@
+//! The load center's face: handles, locks, directory; and trying the start.
+
+use plant::{Circuit, Handle, Level};
+use quantity::{Seconds, Temperature};
+
+use super::turn::Turn;
+use super::{Answered, prove, reach, senses};
+use crate::shown::{Refusal, Shown, Sight};
+
+/// A dial turned as far as it goes (trade sheet 3.1, published: up to 150 °F on most dials).
+const DIAL_TOP: Temperature = Temperature::fahrenheit(150.0);
+/// From this power up an element can be heard. Model: no source.
+const HEARD: f64 = 100.0;
+
+/// Moves a handle.
+pub(super) fn breaker(turn: &mut Turn, slot: u32, on: bool, time: Seconds) -> Answered {
+    let clock = turn.s.clock;
+    let breaker = turn.s.home.plant.panel.breakers.get_mut(slot as usize).ok_or(Refusal::NotHere)?;
+    match (breaker.handle, on) {
+        (Handle::On, true) | (Handle::Off, false) => return Err(Refusal::AlreadySo),
+        (Handle::Off, true) if breaker.locked => return Err(Refusal::Locked),
+        (Handle::Off, true) => {
+            breaker.handle = Handle::On;
+            turn.s.me.off_since.remove(&slot);
+        }
+        (Handle::On | Handle::Tripped, false) => {
+            breaker.handle = Handle::Off;
+            turn.s.me.off_since.insert(slot, clock);
+        }
+        (Handle::Tripped, true) => {} // from the middle it has to go to off first
+    }
+    turn.pass(time);
+    let sights = handle(turn, slot).into_iter().collect();
+    Ok(Shown::DoneWith { sights })
+}
+
+/// A handle as it stands.
+fn handle(turn: &Turn, slot: u32) -> Option<Sight> {
+    let breaker = turn.s.home.plant.panel.breakers.get(slot as usize)?;
+    Some(Sight::BreakerHandle { slot, handle: breaker.handle, locked: breaker.locked })
+}
+
+/// Turns up each dial in reach and listens.
+pub(super) fn try_start(turn: &mut Turn, time: Seconds) -> Answered {
+    let upper = reach::control(&turn.s, Level::Upper);
+    let lower = reach::control(&turn.s, Level::Lower);
+    if lower.is_err() {
+        upper.clone()?;
+    }
+    let was = turn.s.home.plant.thermostats.map(|t| t.dial);
+    let reached = [upper.is_ok(), lower.is_ok()];
+    for (thermostat, reached) in turn.s.home.plant.thermostats.iter_mut().zip(reached) {
+        if reached && thermostat.dial < DIAL_TOP {
+            thermostat.dial = DIAL_TOP;
+        }
+    }
+    turn.pass(time);
+    let live = turn.s.home.plant.energise(&[]);
+    let started = [Level::Upper, Level::Lower].into_iter().any(|l| live.element_watts(l).get() > HEARD);
+    for (thermostat, dial) in turn.s.home.plant.thermostats.iter_mut().zip(was) {
+        thermostat.dial = dial;
+    }
+    Ok(Shown::DoneWith { sights: vec![Sight::Starts { started }] })
+}
+
+/// Own lock and tag on or off.
+pub(super) fn lock(turn: &mut Turn, slot: u32, on: bool, time: Seconds) -> Answered {
+    let breaker = turn.s.home.plant.panel.breakers.get(slot as usize).ok_or(Refusal::NotHere)?;
+    if on && breaker.handle != Handle::Off {
+        return Err(Refusal::NotOff);
+    }
+    if breaker.locked == on {
+        return Err(Refusal::AlreadySo);
+    }
+    let feeds = senses::feeds_heater(breaker);
+    let clock = turn.s.clock;
+    if let Some(breaker) = turn.s.home.plant.panel.breakers.get_mut(slot as usize) {
+        breaker.locked = on;
+        breaker.tagged = on;
+    }
+    if !on {
+        turn.s.me.off_since.insert(slot, clock);
+        if feeds {
+            prove::forget(&mut turn.s.me);
+        }
+    }
+    turn.pass(time);
+    Ok(Shown::DoneWith { sights: handle(turn, slot).into_iter().collect() })
+}
+
+/// Writes the directory.
+pub(super) fn relabel(turn: &mut Turn, slot: u32, feeds: Circuit, time: Seconds) -> Answered {
+    let breaker = turn.s.home.plant.panel.breakers.get_mut(slot as usize).ok_or(Refusal::NotHere)?;
+    if breaker.label == feeds {
+        return Err(Refusal::AlreadySo);
+    }
+    breaker.label = feeds;
+    turn.pass(time);
+    Ok(Shown::Done)
+}

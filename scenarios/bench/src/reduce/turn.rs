@@ -1,0 +1,267 @@
+//! One act under way: the copy it changes, the time it lets pass, and what comes of that.
+
+use plant::{Handle, Happening, Level, Point};
+use quantity::{Seconds, Volume};
+
+use super::{hands, prove, scald, senses};
+use crate::person::Harm;
+use crate::session::{Session, Trap};
+use crate::shown::{Ending, Fact, Noticed, Outcome, Shown};
+
+/// Until somebody switches an unlocked breaker on again, when nobody told the household. Model: no source.
+const RESET_UNTOLD: Seconds = Seconds::minutes(12.0);
+/// The same when they were told: a visitor, a child. Model: no source.
+const RESET_TOLD: Seconds = Seconds::minutes(30.0);
+/// A tap that has run this long on a full tank runs solid (trade sheet 5.10: 1 to 3 minutes after the first
+/// water, computed and from memory).
+const SOLID_AFTER: Seconds = Seconds(60.0);
+/// Pressure over the working pressure from which it is told: past what a relief valve lets by.
+const OVER_WORKING: f64 = 1.1;
+
+/// An act under way.
+pub(super) struct Turn<'a> {
+    /// The session before it.
+    pub before: &'a Session,
+    /// The session it changes.
+    pub s: Session,
+    /// Its number.
+    pub step: u32,
+    /// Harms so far.
+    pub harms: Vec<Harm>,
+    /// What was noticed so far.
+    pub noticed: Vec<Noticed>,
+    /// Facts so far.
+    pub facts: Vec<Fact>,
+    /// Water that runs is watched by the technician himself.
+    pub attended: bool,
+    /// Something of the vessel stands open: what runs out of it is the technician's doing.
+    pub open: bool,
+    /// When a breaker tripped during the act, counted from its start.
+    pub tripped_at: Option<Seconds>,
+    /// Bare metal the hands are on.
+    held: Vec<Point>,
+}
+
+impl<'a> Turn<'a> {
+    /// Begins an act.
+    pub fn new(before: &'a Session) -> Self {
+        Self {
+            before,
+            s: before.clone(),
+            step: before.next_step(),
+            harms: Vec::new(),
+            noticed: Vec::new(),
+            facts: Vec::new(),
+            attended: false,
+            open: false,
+            tripped_at: None,
+            held: Vec::new(),
+        }
+    }
+
+    /// Notes that the hands are on something for the rest of the act.
+    pub fn hold(&mut self, point: Point) {
+        self.held.push(point);
+    }
+
+    /// Lets time pass, with whatever the people of the house do meanwhile.
+    pub fn pass(&mut self, time: Seconds) {
+        let mut left = time.get();
+        while left > 0.0 {
+            let due = self.next_reset();
+            let chunk = due.map_or(left, |(_, at)| (at - self.s.clock).get().clamp(0.0, left));
+            if chunk > 0.0 {
+                self.advance(Seconds(chunk));
+                left -= chunk;
+            }
+            if let Some((slot, at)) = due
+                && at <= self.s.clock + Seconds(1e-6)
+            {
+                self.somebody_resets(slot);
+            }
+        }
+    }
+
+    /// The breaker somebody will switch on next, and when.
+    fn next_reset(&self) -> Option<(u32, Seconds)> {
+        if !self.s.job.traps.contains(&Trap::SomebodyResets) {
+            return None;
+        }
+        let patience = if self.s.me.household_told { RESET_TOLD } else { RESET_UNTOLD };
+        self.s
+            .me
+            .off_since
+            .iter()
+            .filter(|(slot, _)| {
+                self.s
+                    .home
+                    .plant
+                    .panel
+                    .breakers
+                    .get(**slot as usize)
+                    .is_some_and(|b| b.handle == Handle::Off && !b.locked)
+            })
+            .map(|(slot, since)| (*slot, *since + patience))
+            .min_by(|a, b| a.1.get().total_cmp(&b.1.get()))
+    }
+
+    fn somebody_resets(&mut self, slot: u32) {
+        self.s.me.off_since.remove(&slot);
+        if let Some(breaker) = self.s.home.plant.panel.breakers.get_mut(slot as usize) {
+            breaker.handle = Handle::On;
+        }
+        self.noticed.push(Noticed::SomebodyReset { slot });
+        for point in std::mem::take(&mut self.held) {
+            hands::touch(self, point, hands::Grip::Grasps);
+        }
+    }
+
+    fn advance(&mut self, time: Seconds) {
+        let began = self.s.clock;
+        let elapsed = began - self.before.clock;
+        let floor = self.s.home.plant.plumbing.on_floor;
+        let pressure = self.s.home.plant.plumbing.pressure;
+        let full = senses::full(&self.s.home.plant);
+        let happened = self.s.home.plant.advance(time);
+        self.s.clock += time;
+        let mut full_for = if full { time } else { Seconds(0.0) };
+        for (at, happening) in happened {
+            if happening == Happening::TankFull {
+                full_for = time - at;
+            }
+            self.notice(&happening, elapsed + at);
+            self.s.happenings.push((began + at, happening));
+        }
+        self.count_spill(floor);
+        self.count_air(full_for);
+        self.watch_pressure(pressure);
+        scald::watch(self);
+    }
+
+    fn notice(&mut self, happening: &Happening, at: Seconds) {
+        match *happening {
+            Happening::BreakerTripped { slot } => {
+                self.tripped_at = self.tripped_at.or(Some(at));
+                self.noticed.push(Noticed::BreakerTripped { slot });
+            }
+            Happening::LimitTripped { .. } => self.noticed.push(Noticed::Click { level: Level::Upper }),
+            Happening::Switched { level, .. } => self.noticed.push(Noticed::Click { level }),
+            Happening::ElementBurntOut { level, after } => {
+                let plant = &self.s.home.plant;
+                let Some(element) = plant.elements.get(level.index()) else { return };
+                let volts = senses::nominal(plant).get();
+                let power = quantity::Watts(volts * volts / element.coil().get().max(1e-3));
+                let sheath = element.sheath;
+                self.noticed.push(Noticed::Bang);
+                self.harms.push(Harm::ElementBurntOut { element: level, power, after, sheath });
+            }
+            Happening::JointBurnt { end } => {
+                let was = &self.before.home.plant;
+                let power = was.energise(&[]).joint_watts(end);
+                self.noticed.push(Noticed::Bang);
+                self.harms.push(Harm::JointOverheated { power, seconds: at });
+            }
+            Happening::ReliefOpened => self.noticed.push(Noticed::ReliefRuns),
+            Happening::DrainHeldByVacuum => self.noticed.push(Noticed::DrainStopped),
+            Happening::TankEmpty => self.noticed.push(Noticed::TankEmpty),
+            Happening::ReliefClosed | Happening::TankFull => {}
+        }
+    }
+
+    /// Water on the floor: whose doing, and whether it has become worse.
+    fn count_spill(&mut self, before: Volume) {
+        let plumbing = &self.s.home.plant.plumbing;
+        let more = plumbing.on_floor - before;
+        if more.get() <= 1e-7 {
+            return;
+        }
+        let careless = self.open || (plumbing.drain_valve > 0.0 && !plumbing.hose);
+        if !careless {
+            return;
+        }
+        let was = Harm::Flood { volume: self.s.me.spilled };
+        let first = self.s.me.spilled.get() <= 0.0;
+        self.s.me.spilled += more;
+        let flood = Harm::Flood { volume: self.s.me.spilled };
+        let told = self.harms.iter().position(|h| matches!(h, Harm::Flood { .. }));
+        if let Some(entry) = told.and_then(|i| self.harms.get_mut(i)) {
+            *entry = flood;
+        } else if first || flood.severity() > was.severity() {
+            self.harms.push(flood);
+            self.noticed.push(Noticed::Flooding { volume: plumbing.on_floor });
+        }
+    }
+
+    /// Air let in, and taps run until it is out again.
+    fn count_air(&mut self, full_for: Seconds) {
+        let plant = &self.s.home.plant;
+        if !senses::full(plant) {
+            self.s.me.purged = false;
+            self.s.me.solid_for = Seconds(0.0);
+            return;
+        }
+        let Some(tap) = senses::open_tap(plant) else { return };
+        if self.s.me.purged {
+            return;
+        }
+        self.s.me.solid_for += full_for;
+        if self.s.me.solid_for >= SOLID_AFTER && !senses::spits(plant, tap) {
+            self.s.me.purged = true;
+            self.noticed.push(Noticed::RunsSolid { tap });
+        }
+    }
+
+    fn watch_pressure(&mut self, before: quantity::Pressure) {
+        let plant = &self.s.home.plant;
+        let (pressure, working) = (plant.plumbing.pressure, plant.plate.working_pressure);
+        let limit = working * OVER_WORKING;
+        if pressure > limit && before <= limit {
+            self.harms.push(Harm::Overpressure { pressure, working });
+        }
+    }
+
+    /// Ends the act: what follows from the state it left.
+    pub fn finish(mut self, shown: Shown) -> (Session, Outcome) {
+        self.judge_power();
+        if self.s.ended.is_none() {
+            if self.harms.iter().any(|h| h.bodily() && h.severity() == crate::person::Severity::Grave) {
+                self.end(Ending::Injured);
+            } else if self.s.job.limit_minutes.is_some_and(|limit| self.s.clock.to_minutes() > limit) {
+                self.end(Ending::TimeOut);
+            }
+        }
+        let took = self.s.clock - self.before.clock;
+        let Self { s, harms, noticed, facts, .. } = self;
+        (s, Outcome { took, shown, harms, noticed, facts })
+    }
+
+    /// Ends the job.
+    pub fn end(&mut self, how: Ending) {
+        self.s.ended = Some(how);
+        self.facts.push(Fact::Ended { how });
+    }
+
+    /// Power that came on, and what it came on to.
+    fn judge_power(&mut self) {
+        let (was, now) = (&self.before.home.plant, &self.s.home.plant);
+        let came_on = senses::fed(now) && !senses::fed(was);
+        let reset = self.noticed.iter().any(|n| matches!(n, Noticed::SomebodyReset { .. }));
+        for level in [Level::Upper, Level::Lower] {
+            let dry = |plant: &plant::Plant| senses::fed(plant) && !senses::wetted(plant, level);
+            if dry(now) && !dry(was) {
+                self.facts.push(Fact::EnergisedDry { level });
+            }
+        }
+        if came_on && !reset {
+            let covered = self.s.access.off.is_empty() && !senses::any_lifted(now);
+            let full = senses::full(now);
+            self.facts.push(Fact::Energised { full, purged: self.s.me.purged, covered });
+            if !covered {
+                self.facts.push(Fact::EnergisedOpen);
+            }
+        }
+        if came_on || reset {
+            prove::forget(&mut self.s.me);
+        }
+    }
+}

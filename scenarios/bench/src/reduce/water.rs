@@ -1,0 +1,253 @@
+//! Valves, taps, bucket, hose, drain, relief lever, gauge, and waiting.
+
+use plant::{Level, Tap};
+use quantity::{Flow, Kelvins, Pressure, Seconds, Temperature, Volume};
+
+use super::turn::Turn;
+use super::{Answered, looks, meter, senses};
+use crate::shown::{Bucket, Refusal, Shown, Sight};
+
+/// Longest wait asked for.
+const MOST_WAIT: f64 = 24.0 * 60.0;
+/// Longest wait for the thermostats.
+const MOST_CUT_OUT: Seconds = Seconds::hours(4.0);
+/// How often they are looked at meanwhile.
+const LOOK: Seconds = Seconds(20.0);
+/// Largest amount run into buckets at once.
+const MOST_DRAWN: Volume = Volume::gallons(200.0);
+/// Drawn before the first temperature is taken: the pipe has to run hot. Model: no source.
+const FLUSH: Volume = Volume::litres(2.0);
+/// A draw counts as run out when it has fallen by this (trade sheet 4.7, from memory: 15 °F).
+const FALL: Kelvins = Kelvins::fahrenheit(15.0);
+/// Pieces a draw is watched in.
+const PIECES: u32 = 40;
+
+fn opening(value: f64) -> Result<f64, Refusal> {
+    if (0.0..=1.0).contains(&value) { Ok(value) } else { Err(Refusal::OutOfRange) }
+}
+
+/// The heater's cold valve.
+pub(super) fn cold_valve(turn: &mut Turn, to: f64, time: Seconds) -> Answered {
+    let plumbing = &mut turn.s.home.plant.plumbing;
+    let to = opening(to)?;
+    if plumbing.cold_valve == to {
+        return Err(Refusal::AlreadySo);
+    }
+    plumbing.cold_valve = to;
+    turn.pass(time);
+    Ok(Shown::Done)
+}
+
+/// A hot tap.
+pub(super) fn tap(turn: &mut Turn, tap: Tap, to: f64, time: Seconds) -> Answered {
+    let to = opening(to)?;
+    let entry = turn.s.home.plant.plumbing.taps.get_mut(tap as usize).ok_or(Refusal::NotHere)?;
+    if *entry == to {
+        return Err(Refusal::AlreadySo);
+    }
+    *entry = to;
+    turn.pass(time);
+    let sights = looks::running(&turn.s.home.plant, tap).into_iter().collect();
+    Ok(Shown::DoneWith { sights })
+}
+
+/// Runs a tap into buckets with a watch and a thermometer.
+pub(super) fn bucket(turn: &mut Turn, tap: Tap, volume: Volume, time: Seconds) -> Answered {
+    if !(volume.get() > 0.0 && volume <= MOST_DRAWN) {
+        return Err(Refusal::OutOfRange);
+    }
+    let was = senses::opening(&turn.s.home.plant, tap);
+    set_tap(turn, tap, 1.0);
+    if turn.s.home.plant.tap_flow(tap).get() <= 0.0 {
+        set_tap(turn, tap, was);
+        return Err(Refusal::NoFlow);
+    }
+    turn.attended = true;
+    turn.pass(time * 0.5);
+    let shown = run(turn, tap, volume);
+    set_tap(turn, tap, 0.0);
+    turn.pass(time * 0.5);
+    Ok(Shown::Bucket(shown))
+}
+
+fn set_tap(turn: &mut Turn, tap: Tap, to: f64) {
+    if let Some(entry) = turn.s.home.plant.plumbing.taps.get_mut(tap as usize) {
+        *entry = to;
+    }
+}
+
+fn run(turn: &mut Turn, tap: Tap, volume: Volume) -> Bucket {
+    let began = turn.s.clock;
+    let piece = volume / f64::from(PIECES);
+    let mut drawn = Volume(0.0);
+    let mut first = None::<Temperature>;
+    let mut fell_after = None;
+    let mut spat = false;
+    for _ in 0..PIECES {
+        let flow = turn.s.home.plant.tap_flow(tap);
+        if flow.get() <= 0.0 {
+            break;
+        }
+        spat |= senses::spits(&turn.s.home.plant, tap);
+        turn.pass(Seconds(piece.get() / flow.get()));
+        drawn += piece;
+        let now = turn.s.home.plant.outlet();
+        if drawn >= FLUSH || drawn >= volume {
+            let hot = *first.get_or_insert(now);
+            if fell_after.is_none() && now.get() < hot.get() - FALL.get() {
+                fell_after = Some(drawn);
+            }
+        }
+    }
+    let last = turn.s.home.plant.outlet();
+    let took = (turn.s.clock - began).get();
+    let flow = if took > 0.0 { Flow(drawn.get() / took) } else { Flow(0.0) };
+    Bucket { tap, volume: drawn, flow, first: first.unwrap_or(last), last, fell_after, spat }
+}
+
+/// The hose.
+pub(super) fn hose(turn: &mut Turn, on: bool, time: Seconds) -> Answered {
+    if turn.s.home.plant.plumbing.hose == on {
+        return Err(Refusal::AlreadySo);
+    }
+    // It comes off before the walk and is on only after it.
+    if !on {
+        turn.s.home.plant.plumbing.hose = false;
+    }
+    turn.pass(time);
+    turn.s.home.plant.plumbing.hose = on;
+    Ok(Shown::Done)
+}
+
+/// The drain valve.
+pub(super) fn drain(turn: &mut Turn, to: f64, time: Seconds) -> Answered {
+    let to = opening(to)?;
+    let plumbing = &mut turn.s.home.plant.plumbing;
+    if plumbing.drain_valve == to {
+        return Err(Refusal::AlreadySo);
+    }
+    plumbing.drain_valve = to;
+    turn.pass(time);
+    let flow = turn.s.home.plant.drain_flow();
+    Ok(Shown::DoneWith { sights: vec![Sight::DrainRuns { flow }] })
+}
+
+/// The relief valve's lever.
+pub(super) fn lever(turn: &mut Turn, up: bool, time: Seconds) -> Answered {
+    let relief = &mut turn.s.home.plant.plumbing.relief;
+    if relief.lever == up {
+        return Err(Refusal::AlreadySo);
+    }
+    relief.lever = up;
+    let solid = senses::full(&turn.s.home.plant);
+    turn.pass(time);
+    let solid = solid && senses::full(&turn.s.home.plant);
+    let sights = if up { vec![Sight::LeverFlow { solid }] } else { Vec::new() };
+    Ok(Shown::DoneWith { sights })
+}
+
+/// Lets time pass.
+pub(super) fn wait(turn: &mut Turn, minutes: f64) -> Answered {
+    if !(minutes > 0.0 && minutes <= MOST_WAIT) {
+        return Err(Refusal::OutOfRange);
+    }
+    turn.pass(Seconds::minutes(minutes));
+    Ok(Shown::DoneWith { sights: meanwhile(turn) })
+}
+
+/// What one sees going on after a wait.
+fn meanwhile(turn: &Turn) -> Vec<Sight> {
+    let plant = &turn.s.home.plant;
+    let mut sights: Vec<Sight> = Tap::ALL.iter().filter_map(|tap| looks::running(plant, *tap)).collect();
+    if plant.plumbing.drain_valve > 0.0 {
+        sights.push(Sight::DrainRuns { flow: plant.drain_flow() });
+    }
+    if senses::relief_runs(plant) {
+        sights.push(Sight::ReliefRunning);
+    }
+    sights
+}
+
+/// Lets time pass until no thermostat calls.
+pub(super) fn wait_for_cut_out(turn: &mut Turn) -> Answered {
+    let calls = |turn: &Turn| turn.s.home.plant.thermostats.iter().any(|t| t.blade_calls());
+    let mut waited = Seconds(0.0);
+    while waited < MOST_CUT_OUT && calls(turn) {
+        turn.pass(LOOK);
+        waited += LOOK;
+    }
+    Ok(Shown::DoneWith { sights: meanwhile(turn) })
+}
+
+/// The gauge, its lazy hand set down.
+pub(super) fn gauge(turn: &mut Turn, on: bool, time: Seconds) -> Answered {
+    if turn.s.me.gauge == on {
+        return Err(Refusal::AlreadySo);
+    }
+    turn.pass(time);
+    turn.s.me.gauge = on;
+    let plumbing = &mut turn.s.home.plant.plumbing;
+    if on {
+        plumbing.peak = plumbing.pressure;
+    }
+    Ok(Shown::Done)
+}
+
+/// A gauge is read to the pound.
+fn to_pound(pressure: Pressure) -> Pressure {
+    Pressure::psi(meter::to_digit(pressure.to_psi(), 1.0))
+}
+
+/// Reads the gauge.
+pub(super) fn read_gauge(turn: &mut Turn, time: Seconds) -> Answered {
+    if !turn.s.me.gauge {
+        return Err(Refusal::NoGauge);
+    }
+    turn.pass(time);
+    let plumbing = &turn.s.home.plant.plumbing;
+    Ok(Shown::Pressure { now: to_pound(plumbing.pressure), highest: to_pound(plumbing.peak) })
+}
+
+/// Reads the air valve of an expansion tank. Under pressure the air is as tight as the water; the charge
+/// itself shows only with the water side relieved.
+pub(super) fn tank_charge(turn: &mut Turn, time: Seconds) -> Answered {
+    if turn.s.home.plant.plumbing.expansion.is_none() {
+        return Err(Refusal::NotHere);
+    }
+    turn.pass(time);
+    let plumbing = &turn.s.home.plant.plumbing;
+    let air = plumbing
+        .expansion
+        .filter(|tank| !tank.waterlogged)
+        .map(|tank| to_pound(if plumbing.pressure > tank.charge { plumbing.pressure } else { tank.charge }));
+    Ok(Shown::Charge { air })
+}
+
+/// Runs water out of an opening for a while, through the drain's own path but onto the floor: the law of
+/// the orifice and the mass balance stay the plant's. Stops at a height, as a fraction of full.
+pub(super) fn spill(turn: &mut Turn, time: Seconds, down_to: f64) {
+    let plumbing = &mut turn.s.home.plant.plumbing;
+    let (drain, hose, lever) = (plumbing.drain_valve, plumbing.hose, plumbing.relief.lever);
+    plumbing.drain_valve = 1.0;
+    plumbing.hose = false;
+    plumbing.relief.lever = true;
+    turn.open = true;
+    let mut left = time.get();
+    while left > 0.0 && turn.s.home.plant.fill() > down_to {
+        let piece = left.min(2.0);
+        turn.pass(Seconds(piece));
+        left -= piece;
+    }
+    let plumbing = &mut turn.s.home.plant.plumbing;
+    plumbing.drain_valve = drain;
+    plumbing.hose = hose;
+    plumbing.relief.lever = lever;
+    turn.open = false;
+    turn.pass(Seconds(left.max(0.0)));
+}
+
+/// Height of an element's flange as a fraction of full.
+pub(super) fn flange_fill(turn: &Turn, level: Level) -> f64 {
+    let plant = &turn.s.home.plant;
+    senses::flange(plant, level) / plant.plate.height.get().max(1e-3)
+}
