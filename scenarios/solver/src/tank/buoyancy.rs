@@ -49,11 +49,14 @@ impl State {
     pub(super) fn tidy(&mut self, layer: f64, layers: u32) {
         let density = 1000.0;
         let most = (1.7 * f64::from(layers)) as usize + 4;
-        self.slugs.retain(|s| s.mass > 0.0);
         while self.slugs.len() > most {
             let mut best: Option<(usize, f64)> = None;
             for (i, pair) in self.slugs.windows(2).enumerate() {
                 let [a, b] = pair else { continue };
+                // The inlet still needs this boundary.
+                if self.growing == Some(i as u32 + 1) {
+                    continue;
+                }
                 if a.mass + b.mass > 1.25 * layer * density {
                     continue;
                 }
@@ -64,6 +67,7 @@ impl State {
                 }
             }
             let Some((i, _)) = best else { break };
+            self.growing = self.growing.map(|b| if b as usize > i { b - 1 } else { b });
             self.join(i);
         }
     }

@@ -19,6 +19,9 @@ impl Parcel {
     }
 }
 
+/// How far a boundary may lie from where it is wanted, in layers.
+const SLACK: f64 = 0.1;
+
 impl State {
     /// Takes a volume off the top. Returns what came and the volume that was not there.
     ///
@@ -78,6 +81,7 @@ impl State {
             }
         }
         self.slugs.drain(..gone);
+        self.growing = self.growing.and_then(|b| b.checked_sub(gone as u32));
         (out, volume.max(0.0))
     }
 
@@ -119,7 +123,13 @@ impl State {
             return;
         }
         let enthalpy = parcel.energy / parcel.mass;
-        let boundary = self.cut(height, layer);
+        let boundary = match self.growing {
+            Some(b) if self.base_near(b as usize, height, layer) => b as usize,
+            _ => {
+                self.growing = None;
+                self.cut(height, layer)
+            }
+        };
         let (mut low, mut mass, mut energy, mut volume) = (boundary, 0.0, 0.0, 0.0);
         while let Some(slug) = low.checked_sub(1).and_then(|i| self.slugs.get(i)) {
             let blend = (energy + parcel.energy) / (mass + parcel.mass);
@@ -156,7 +166,7 @@ impl State {
             return;
         }
         match self.slugs.get_mut(boundary) {
-            Some(slug) if self.growing && slug.mass < 1000.0 * layer => {
+            Some(slug) if self.growing.is_some() && slug.mass < 500.0 * layer => {
                 let mass = slug.mass + parcel.mass;
                 slug.enthalpy = (slug.mass * slug.enthalpy + parcel.energy) / mass;
                 slug.mass = mass;
@@ -166,14 +176,21 @@ impl State {
                 self.slugs.insert(boundary.min(self.slugs.len()), slug);
             }
         }
-        self.growing = true;
+        self.growing = Some(boundary as u32);
     }
 
-    /// Makes a boundary at a height; returns the number of slugs below it. An existing one within a tenth of
-    /// a layer will do.
-    fn cut(&mut self, height: f64, layer: f64) -> usize {
+    /// Whether the slugs below a boundary still reach about up to a height.
+    fn base_near(&self, boundary: usize, height: f64, layer: f64) -> bool {
+        let base: f64 = self.slugs.iter().take(boundary).map(Slug::volume).sum();
+        let all_wet = boundary < self.slugs.len() || base <= height * self.area;
+        all_wet && (base - height.max(0.0) * self.area).abs() < 0.5 * layer
+    }
+
+    /// Makes a boundary at a height; returns the number of slugs below it. An existing one close by
+    /// will do.
+    pub(super) fn cut(&mut self, height: f64, layer: f64) -> usize {
         let cut = height.max(0.0) * self.area;
-        let slack = 0.1 * layer;
+        let slack = SLACK * layer;
         let mut base = 0.0;
         for i in 0..self.slugs.len() {
             let Some(slug) = self.slugs.get(i).copied() else { break };
@@ -187,8 +204,6 @@ impl State {
                     slot.mass = mass;
                 }
                 self.slugs.insert(i + 1, Slug { mass: slug.mass - mass, enthalpy: slug.enthalpy });
-                // What lies above was not put there by the inlet.
-                self.growing = false;
                 return i + 1;
             }
             base += size;

@@ -34,6 +34,7 @@ mod conduction;
 mod flow;
 mod inputs;
 mod probe;
+mod regrid;
 mod report;
 mod state;
 mod step;

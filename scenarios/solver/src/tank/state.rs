@@ -33,10 +33,12 @@ pub struct State {
     pub(super) slugs: Vec<Slug>,
     /// Cross-section of the tank it stands in, m².
     pub(super) area: f64,
-    /// Whether the slug above the inlet is one that the inlet is still filling.
-    pub(super) growing: bool,
+    /// Slugs below the inlet while the one above them is still being filled by it.
+    pub(super) growing: Option<u32>,
     /// Enthalpy at the very top edge while water is drawn, J/kg.
     pub(super) edge: f64,
+    /// Whether water was moving in the last step.
+    pub(super) moving: bool,
     /// Time since flow or heat last changed, s: steps grow with it.
     pub(super) quiet: f64,
     /// Bodies on the wall. The caller may add, move and alter them between calls.
@@ -63,7 +65,15 @@ impl Tank {
         let enthalpy = water::enthalpy(celsius);
         let mass = volume / water::specific_volume(enthalpy) / count as f64;
         let slugs = if mass > 0.0 { vec![Slug { mass, enthalpy }; count] } else { Vec::new() };
-        State { slugs, area: self.area(), growing: false, edge: enthalpy, quiet: 0.0, probes: Vec::new() }
+        State {
+            slugs,
+            area: self.area(),
+            growing: None,
+            moving: false,
+            edge: enthalpy,
+            quiet: 0.0,
+            probes: Vec::new(),
+        }
     }
 
     /// Full, with temperatures from the bottom up, each for an equal share of the height.

@@ -11,6 +11,7 @@ pub(super) struct Work {
     conduction: Scratch,
     runs: Vec<(f64, f64, u32)>,
     waters: Vec<f64>,
+    slugs: Vec<super::Slug>,
 }
 
 impl Tank {
@@ -19,7 +20,7 @@ impl Tank {
     pub(super) fn step_length(&self, state: &State, inputs: &Inputs) -> f64 {
         let fastest = inputs.fastest();
         let full = if fastest > 0.0 {
-            f64::min(5.0, 0.4 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
+            f64::min(2.5, 0.2 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
         } else if inputs.heated() {
             12.0
         } else {
@@ -40,6 +41,11 @@ impl Tank {
         work.waters.clear();
         work.waters
             .extend(state.probes.iter().map(|p| p.target(state.temperature_at(p.height), inputs.ambient)));
+        let moving = inputs.fastest() > 0.0;
+        if state.moving && !moving {
+            state.regrid(self.layer(), &mut work.slugs);
+        }
+        state.moving = moving;
         let flow = self.move_water(state, inputs, dt, report);
         self.heat(state, inputs, dt, report);
         state.overturn(&mut work.runs);
@@ -62,6 +68,7 @@ impl Tank {
 
     /// Flows of one step; returns the flow at the inlet in m³/s.
     fn move_water(&self, state: &mut State, inputs: &Inputs, dt: f64, report: &mut Report) -> f64 {
+        let moving = inputs.fastest() > 0.0;
         if inputs.draw > 0.0 {
             let (out, missing) = state.take_top(inputs.draw * dt);
             report.drawn += out.mass;
@@ -85,22 +92,22 @@ impl Tank {
             let mass = wanted / water::specific_volume(enthalpy);
             let parcel = Parcel { mass, energy: mass * enthalpy };
             // The sips of a cooling tank are too small to make slugs of.
-            state.growing &= inputs.fastest() > 0.0;
-            if inputs.fastest() > 0.0 {
+            if moving {
                 state.inject(inputs.inlet_height, parcel, self.layer());
             } else {
+                state.growing = None;
                 state.sip(inputs.inlet_height, parcel);
             }
             report.filled += mass;
             report.filled_energy += parcel.energy;
         } else if wanted < 0.0 {
-            state.growing = false;
+            state.growing = None;
             let (out, missing) = state.take_at(inputs.inlet_height, -wanted);
             report.expelled += out.mass;
             report.expelled_energy += out.energy;
             report.missing += missing;
         }
-        if inputs.fastest() > 0.0 { (wanted / dt).max(0.0) } else { 0.0 }
+        if moving { (wanted / dt).max(0.0) } else { 0.0 }
     }
 
     /// Heat of the sources into the slugs they lie in.
@@ -115,6 +122,10 @@ impl Tank {
             let low = source.centre - 0.5 * spread;
             let wet = heat * state.wetted_share(source.centre, spread);
             report.dry += heat - wet;
+            // The water under a source stays cold: at rest that edge is kept sharp whatever the layers are.
+            if !state.moving {
+                state.cut(low, self.layer());
+            }
             let area = state.area;
             let top = state.level();
             // The covered stretch; below a full tank's last thousandth all of it.

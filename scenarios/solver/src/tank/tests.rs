@@ -1,4 +1,3 @@
 //! Tests of the tank.
 mod check_cases;
-mod household;
 mod properties;

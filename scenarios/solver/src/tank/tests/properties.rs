@@ -1,7 +1,10 @@
 //! Draining, filling, buoyancy, wrong inputs.
 
 use super::super::*;
-use super::household::tank;
+/// 45 gal, 1.22 m high.
+fn tank() -> Tank {
+    Tank::of_volume(45.0 * 3.785_411_784e-3, 1.22).unwrap()
+}
 
 #[test]
 fn drains_and_fills_to_the_gram() {

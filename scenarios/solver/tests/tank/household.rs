@@ -1,7 +1,6 @@
 //! A day of draws on a tank with two sources, only one of which is on at a time.
-#![allow(dead_code)]
 
-use super::super::*;
+use solver::tank::*;
 
 const GALLON: f64 = 3.785_411_784e-3;
 

@@ -1,0 +1,74 @@
+//! Finer layers and finer steps change nothing that matters.
+
+use super::household::*;
+
+fn rms(a: &[f64], b: &[f64]) -> f64 {
+    let n = a.len().min(b.len());
+    assert!(n > 10 && a.len().abs_diff(b.len()) <= 3, "{} and {} samples", a.len(), b.len());
+    (a.iter().zip(b).map(|(x, y)| (x - y) * (x - y)).sum::<f64>() / n as f64).sqrt()
+}
+
+fn against_fine_steps(name: &str, draws: &[(f64, f64, f64)]) {
+    let coarse = day(&tank(), draws, false);
+    let fine = day(&tank().refined(solver::tank::LAYERS, 0.1), draws, false);
+    let mut worst = 0.0_f64;
+    for i in 0..24 {
+        let column = |d: &Day| d.layers.iter().map(|l| l[i]).collect::<Vec<_>>();
+        worst = worst.max(rms(&column(&coarse), &column(&fine)));
+    }
+    let mut late = 0.0_f64;
+    for (a, b) in coarse.switches.iter().zip(&fine.switches) {
+        late = late.max((a.0 - b.0).abs());
+    }
+    println!("{name}: layers {worst:.4} K RMS, switching {late:.1} s, {} switches", coarse.switches.len());
+    assert_eq!(coarse.switches.len(), fine.switches.len());
+    assert!(worst < 0.1, "{worst}");
+    assert!(late < 60.0, "{late}");
+}
+
+fn against_fine_layers(name: &str, draws: &[(f64, f64, f64)], broken: bool) {
+    let coarse = day(&tank(), draws, broken);
+    let fine = day(&tank().refined(10 * solver::tank::LAYERS, 1.0), draws, broken);
+    let off = rms(&coarse.outlet, &fine.outlet);
+    let low = coarse.outlet.iter().copied().fold(100.0, f64::min);
+    println!("{name}: outlet {off:.4} K RMS; lowest outlet {low:.2}, {} steps", coarse.report.steps);
+    assert!(off < 0.5, "{off}");
+}
+
+#[test]
+fn steps_low() {
+    against_fine_steps("low", LOW);
+}
+#[test]
+fn steps_medium() {
+    against_fine_steps("medium", MEDIUM);
+}
+#[test]
+fn steps_high() {
+    against_fine_steps("high", HIGH);
+}
+#[test]
+fn layers_medium() {
+    against_fine_layers("medium", MEDIUM, false);
+}
+#[test]
+fn layers_high() {
+    against_fine_layers("high", HIGH, false);
+}
+#[test]
+fn layers_high_with_the_inlet_at_the_top() {
+    against_fine_layers("high, inlet at top", HIGH, true);
+}
+
+#[test]
+fn a_day_balances() {
+    for draws in [LOW, MEDIUM, HIGH] {
+        let day = day(&tank(), draws, false);
+        let through = day.report.heated + day.report.filled_energy;
+        let off = (day.report.gained() - day.gained).abs() / through;
+        let mass = (day.report.mass_gained() - day.gained_mass).abs();
+        println!("energy off {off:.2e}, mass off {mass:.2e} kg");
+        assert!(off < 1e-10, "{off}");
+        assert!(mass < 1e-6, "{mass}");
+    }
+}
