@@ -22,6 +22,7 @@ mod f36;
 mod f37;
 mod f45;
 mod f50;
+mod sound;
 
 use std::collections::BTreeMap;
 

@@ -1,0 +1,105 @@
+//! Whether two readings are one to the instruments at hand.
+
+use bench::{Bucket, Display, Shown, Sight};
+
+/// Volts that a working meter may differ by: class 1 % and supply that moves. Common practice, no source.
+const VOLTS: (f64, f64) = (3.0, 0.03);
+/// Ohms: lead resistance not zeroed, element tolerance. Trade sheet 2.2.
+const OHMS: (f64, f64) = (0.4, 0.08);
+/// Amperes by clamp, class 3 %. Common practice, no source.
+const AMPS: (f64, f64) = (0.4, 0.06);
+/// Kelvins by thermometer in running water. Common practice, no source.
+const KELVINS: (f64, f64) = (2.5, 0.0);
+/// Pascals by gauge: 5 psi. Common practice, no source.
+const PASCALS: (f64, f64) = (35_000.0, 0.0);
+/// Flow timed into a bucket. Common practice, no source.
+const FLOW: (f64, f64) = (0.0, 0.12);
+/// Insulation readings within this factor of each other tell nothing. Common practice, no source.
+const INSULATION_FACTOR: f64 = 3.0;
+
+/// Whether the instruments could not tell these two apart.
+pub fn reads_alike(a: &Shown, b: &Shown) -> bool {
+    match (a, b) {
+        (Shown::Meter { display: a }, Shown::Meter { display: b }) => displays_alike(a, b),
+        (Shown::Clamp { amps: a }, Shown::Clamp { amps: b }) => near(a.get(), b.get(), AMPS),
+        (Shown::Temperature { reading: a }, Shown::Temperature { reading: b }) => {
+            near(a.get(), b.get(), KELVINS)
+        }
+        (Shown::Bucket(a), Shown::Bucket(b)) => buckets_alike(a, b),
+        (Shown::Pressure { now: a, highest: c }, Shown::Pressure { now: b, highest: d }) => {
+            near(a.get(), b.get(), PASCALS) && near(c.get(), d.get(), PASCALS)
+        }
+        (Shown::Charge { air: a }, Shown::Charge { air: b }) => match (a, b) {
+            (Some(a), Some(b)) => near(a.get(), b.get(), PASCALS),
+            (a, b) => a.is_some() == b.is_some(),
+        },
+        (
+            Shown::Sights { sights: a, .. } | Shown::DoneWith { sights: a },
+            Shown::Sights { sights: b, .. } | Shown::DoneWith { sights: b },
+        ) => sights_alike(a, b),
+        (a, b) => a == b,
+    }
+}
+
+fn near(a: f64, b: f64, (absolute, relative): (f64, f64)) -> bool {
+    (a - b).abs() <= absolute + relative * a.abs().max(b.abs())
+}
+
+fn displays_alike(a: &Display, b: &Display) -> bool {
+    match (a, b) {
+        (Display::Volts { volts: a }, Display::Volts { volts: b }) => near(a.get(), b.get(), VOLTS),
+        (Display::Ohms { ohms: a }, Display::Ohms { ohms: b }) => near(a.get(), b.get(), OHMS),
+        (Display::Insulation { ohms: a }, Display::Insulation { ohms: b }) => {
+            let (low, high) = (a.get().min(b.get()), a.get().max(b.get()));
+            high <= low.max(1.0) * INSULATION_FACTOR
+        }
+        (Display::Live { .. }, Display::Live { .. }) => true,
+        (a, b) => a == b,
+    }
+}
+
+fn buckets_alike(a: &Bucket, b: &Bucket) -> bool {
+    near(a.first.get(), b.first.get(), KELVINS)
+        && near(a.last.get(), b.last.get(), KELVINS)
+        && near(a.flow.get(), b.flow.get(), FLOW)
+        && a.spat == b.spat
+        && a.fell_after.is_some() == b.fell_after.is_some()
+}
+
+/// Sights are alike when the same things are seen; how much of each is judged by eye and tells nothing.
+fn sights_alike(a: &[Sight], b: &[Sight]) -> bool {
+    a.len() == b.len() && a.iter().zip(b).all(|(a, b)| sight_alike(a, b))
+}
+
+fn sight_alike(a: &Sight, b: &Sight) -> bool {
+    match (a, b) {
+        (Sight::Warmth { about: a }, Sight::Warmth { about: b }) => near(a.get(), b.get(), (6.0, 0.0)),
+        (Sight::Water { temperature: a }, Sight::Water { temperature: b }) => {
+            near(a.get(), b.get(), (6.0, 0.0))
+        }
+        (Sight::WaterOnFloor { .. }, Sight::WaterOnFloor { .. })
+        | (Sight::DrainRuns { .. }, Sight::DrainRuns { .. }) => true,
+        (Sight::TapRuns { tap: a, spitting: c, .. }, Sight::TapRuns { tap: b, spitting: d, .. }) => {
+            a == b && c == d
+        }
+        (a, b) => a == b,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use quantity::{Amps, Ohms, Volts};
+
+    #[test]
+    fn what_a_meter_cannot_tell_is_alike() {
+        let ohms = |o| Shown::Meter { display: Display::Ohms { ohms: Ohms(o) } };
+        assert!(reads_alike(&ohms(12.8), &ohms(13.1)));
+        assert!(!reads_alike(&ohms(12.8), &ohms(6.4)));
+        assert!(!reads_alike(&ohms(12.8), &Shown::Meter { display: Display::Over }));
+        let volts = |v| Shown::Meter { display: Display::Volts { volts: Volts(v) } };
+        assert!(reads_alike(&volts(240.0), &volts(238.5)) && !reads_alike(&volts(240.0), &volts(208.0)));
+        let amps = |a| Shown::Clamp { amps: Amps(a) };
+        assert!(reads_alike(&amps(0.0), &amps(0.1)) && !reads_alike(&amps(0.0), &amps(18.75)));
+    }
+}

@@ -1,0 +1,57 @@
+//! Who is suspected, and the world in which each is the one.
+
+use bench::Job;
+use plant::fault::{FaultId, Parameter, Parameters};
+use plant::home::Home;
+
+/// A fault with its numbers.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Suspect {
+    /// The fault.
+    pub fault: FaultId,
+    /// Its numbers.
+    pub parameters: Parameters,
+}
+
+/// Every fault that can be in this house, each in all the variants its whole numbers give (upper or lower,
+/// first or second pole). Numbers on a scale stand at their middle.
+pub fn suspects(home: &Home) -> Vec<Suspect> {
+    let mut sound = home.clone();
+    sound.make_sound();
+    let fit = FaultId::ALL.iter().copied().filter(|id| (id.fault().fits)(&sound));
+    fit.flat_map(|fault| {
+        let start = vec![Parameters::new()];
+        let variants = fault.fault().parameters.iter().fold(start, |all, p| {
+            all.iter()
+                .flat_map(|so_far| values(p).into_iter().map(move |v| with(so_far, p.name, v)))
+                .collect()
+        });
+        variants.into_iter().map(move |parameters| Suspect { fault, parameters })
+    })
+    .collect()
+}
+
+fn values(p: &Parameter) -> Vec<f64> {
+    if p.whole {
+        (p.low as i64..=p.high as i64).map(|v| v as f64).collect()
+    } else if p.logarithmic {
+        vec![(p.low * p.high).sqrt()]
+    } else {
+        vec![(p.low + p.high) / 2.0]
+    }
+}
+
+fn with(so_far: &Parameters, name: &str, value: f64) -> Parameters {
+    let mut all = so_far.clone();
+    all.insert(name.to_owned(), value);
+    all
+}
+
+/// The same job, had this suspect been the one: the house at the same moment with the true fault taken out
+/// and this one put in.
+pub fn world(job: &Job, suspect: &Suspect) -> Job {
+    let mut job = job.clone();
+    job.home.make_sound();
+    (suspect.fault.fault().apply)(&suspect.parameters, &mut job.home);
+    job
+}

@@ -1,0 +1,50 @@
+//! Taking a fault out of a house again, so that another can be tried in its place.
+
+use quantity::Temperature;
+
+use crate::home::Home;
+use crate::parts::{Contact, Gasket, SOUND_JOINT};
+use crate::points::End;
+use crate::supply::{Circuit, Handle, ServiceKind};
+use crate::waterworks::DipTube;
+
+/// Factory setting of the dials (trade sheet 3.2, published).
+const FACTORY_DIAL: Temperature = Temperature::fahrenheit(120.0);
+
+impl Home {
+    /// Makes every part sound and every setting ordinary. Water, temperatures, pressures and time stay as
+    /// they are: this is the same house at the same moment, had nothing been wrong with it.
+    pub fn make_sound(&mut self) {
+        let plant = &mut self.plant;
+        self.demand = 1.0;
+        for element in &mut plant.elements {
+            element.open = false;
+            element.leak = None;
+            element.scorched = false;
+            element.gasket = Gasket::sound();
+        }
+        for thermostat in &mut plant.thermostats {
+            thermostat.dial = FACTORY_DIAL;
+            thermostat.stuck = None;
+            thermostat.cold_contact = Contact::Sound;
+            thermostat.hot_contact = Contact::Sound;
+        }
+        plant.limit.tripped = false;
+        plant.limit.poles = [Contact::Sound; 2];
+        for end in End::all() {
+            let joint = plant.wiring.joint_mut(end);
+            joint.resistance = SOUND_JOINT;
+            joint.charred = false;
+            joint.torqued = true;
+        }
+        for breaker in plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater) {
+            breaker.handle = Handle::On;
+            breaker.poles = [Contact::Sound; 2];
+        }
+        plant.vessel.dip_tube = DipTube::Whole;
+        plant.vessel.shell_hole = 0.0;
+        let at_208 = (plant.plate.element.volts.get() - 208.0).abs() < 1.0;
+        plant.service.kind = if at_208 { ServiceKind::Wye208 } else { ServiceKind::Split240 };
+        plant.plumbing.closed = false;
+    }
+}
