@@ -31,8 +31,9 @@ impl State {
         let mut slugs = self.slugs.iter_mut();
         for &(mass, energy, count) in scratch.iter() {
             if count > 1 && mass > 0.0 {
+                let stirred = Slug::new(0.0, energy / mass);
                 for slug in slugs.by_ref().take(count as usize) {
-                    slug.enthalpy = energy / mass;
+                    *slug = stirred.of(slug.mass);
                 }
             } else {
                 for _ in 0..count {
@@ -77,7 +78,7 @@ impl State {
         let (Some(&a), Some(&b)) = (self.slugs.get(i), self.slugs.get(i + 1)) else { return };
         let mass = a.mass + b.mass;
         if let Some(slot) = self.slugs.get_mut(i) {
-            *slot = Slug { mass, enthalpy: (a.mass * a.enthalpy + b.mass * b.enthalpy) / mass };
+            *slot = Slug::new(mass, (a.mass * a.enthalpy + b.mass * b.enthalpy) / mass);
         }
         self.slugs.remove(i + 1);
     }

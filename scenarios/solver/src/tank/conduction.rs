@@ -62,7 +62,8 @@ impl State {
             let leak = w.leak[i] * (w.now[i] - inputs.ambient);
             let above = if i + 1 < n { w.link[i] * (w.now[i] - w.now[i + 1]) } else { 0.0 };
             lost += leak * dt;
-            self.slugs[i].enthalpy += (below - above - leak) * dt / self.slugs[i].mass;
+            let slug = &mut self.slugs[i];
+            slug.set(slug.enthalpy + (below - above - leak) * dt / slug.mass);
             below = above;
         }
         lost

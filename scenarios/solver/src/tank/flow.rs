@@ -53,7 +53,7 @@ impl State {
                 let enthalpy = top.enthalpy + 0.5 * slope * (size - volume);
                 self.edge = top.enthalpy + slope * (0.5 * size - volume);
                 out.add(mass, enthalpy);
-                *top = Slug { mass: rest, enthalpy: top.enthalpy - (enthalpy - top.enthalpy) * mass / rest };
+                *top = Slug::new(rest, top.enthalpy - (enthalpy - top.enthalpy) * mass / rest);
                 volume = 0.0;
             }
         }
@@ -152,9 +152,9 @@ impl State {
                 out = Parcel::default();
             }
             let (pool, heat) = (mass + parcel.mass - out.mass, energy + parcel.energy - out.energy);
+            let stirred = Slug::new(0.0, heat / pool);
             for slug in self.slugs.iter_mut().skip(low).take(boundary - low) {
-                slug.mass *= pool / mass;
-                slug.enthalpy = heat / pool;
+                *slug = stirred.of(slug.mass * pool / mass);
             }
         }
         self.emerge(boundary, out, layer);
@@ -168,11 +168,10 @@ impl State {
         match self.slugs.get_mut(boundary) {
             Some(slug) if self.growing.is_some() && slug.mass < 500.0 * layer => {
                 let mass = slug.mass + parcel.mass;
-                slug.enthalpy = (slug.mass * slug.enthalpy + parcel.energy) / mass;
-                slug.mass = mass;
+                *slug = Slug::new(mass, (slug.mass * slug.enthalpy + parcel.energy) / mass);
             }
             _ => {
-                let slug = Slug { mass: parcel.mass, enthalpy: parcel.energy / parcel.mass };
+                let slug = Slug::new(parcel.mass, parcel.energy / parcel.mass);
                 self.slugs.insert(boundary.min(self.slugs.len()), slug);
             }
         }
@@ -203,7 +202,7 @@ impl State {
                 if let Some(slot) = self.slugs.get_mut(i) {
                     slot.mass = mass;
                 }
-                self.slugs.insert(i + 1, Slug { mass: slug.mass - mass, enthalpy: slug.enthalpy });
+                self.slugs.insert(i + 1, slug.of(slug.mass - mass));
                 return i + 1;
             }
             base += size;

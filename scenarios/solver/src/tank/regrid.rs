@@ -29,7 +29,7 @@ impl State {
                 energy += part * (slug.enthalpy + slope * (0.5 * (done + end) - 0.5));
                 room -= (end - done) * size;
                 if end < 1.0 || room <= 1e-9 * layer {
-                    scratch.push(Slug { mass, enthalpy: energy / mass });
+                    scratch.push(Slug::new(mass, energy / mass));
                     (mass, energy, room) = (0.0, 0.0, layer);
                 }
                 done = end;
@@ -40,10 +40,9 @@ impl State {
                 // A last film is no layer of its own.
                 Some(last) if mass < 0.05 * last.mass => {
                     let whole = last.mass + mass;
-                    last.enthalpy = (last.mass * last.enthalpy + energy) / whole;
-                    last.mass = whole;
+                    *last = Slug::new(whole, (last.mass * last.enthalpy + energy) / whole);
                 }
-                _ => scratch.push(Slug { mass, enthalpy: energy / mass }),
+                _ => scratch.push(Slug::new(mass, energy / mass)),
             }
         }
         core::mem::swap(&mut self.slugs, scratch);

@@ -9,20 +9,48 @@ use crate::water;
 #[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Slug {
     /// kg.
-    pub mass: f64,
+    pub(super) mass: f64,
     /// J/kg above liquid at 0 °C.
-    pub enthalpy: f64,
+    pub(super) enthalpy: f64,
+    /// °C and m³/kg that belong to the enthalpy: looked at far more often than they change.
+    celsius: f64,
+    specific: f64,
 }
 
 impl Slug {
+    pub(super) fn new(mass: f64, enthalpy: f64) -> Self {
+        let (celsius, specific) = (water::temperature(enthalpy), water::specific_volume(enthalpy));
+        Self { mass, enthalpy, celsius, specific }
+    }
+
+    /// Another mass in kg of the same water.
+    pub(super) fn of(self, mass: f64) -> Self {
+        Self { mass, ..self }
+    }
+
+    /// Gives it another enthalpy, J/kg.
+    pub(super) fn set(&mut self, enthalpy: f64) {
+        *self = Self::new(self.mass, enthalpy);
+    }
+
+    /// kg.
+    pub fn mass(&self) -> f64 {
+        self.mass
+    }
+
+    /// J/kg above liquid at 0 °C.
+    pub fn enthalpy(&self) -> f64 {
+        self.enthalpy
+    }
+
     /// m³ at one atmosphere.
     pub fn volume(&self) -> f64 {
-        self.mass * water::specific_volume(self.enthalpy)
+        self.mass * self.specific
     }
 
     /// °C.
     pub fn celsius(&self) -> f64 {
-        water::temperature(self.enthalpy)
+        self.celsius
     }
 }
 
@@ -64,7 +92,7 @@ impl Tank {
         let count = (volume / self.layer()).round().max(1.0) as usize;
         let enthalpy = water::enthalpy(celsius);
         let mass = volume / water::specific_volume(enthalpy) / count as f64;
-        let slugs = if mass > 0.0 { vec![Slug { mass, enthalpy }; count] } else { Vec::new() };
+        let slugs = if mass > 0.0 { vec![Slug::new(mass, enthalpy); count] } else { Vec::new() };
         State {
             slugs,
             area: self.area(),
@@ -83,8 +111,8 @@ impl Tank {
         let share = self.volume() / count as f64;
         for (i, slug) in state.slugs.iter_mut().enumerate() {
             let index = i * celsius.len() / count;
-            slug.enthalpy = water::enthalpy(celsius.get(index).copied().unwrap_or(20.0));
-            slug.mass = share / water::specific_volume(slug.enthalpy);
+            slug.set(water::enthalpy(celsius.get(index).copied().unwrap_or(20.0)));
+            slug.mass = share / slug.specific;
         }
         state
     }

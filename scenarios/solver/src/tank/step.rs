@@ -2,7 +2,7 @@
 
 use super::conduction::Scratch;
 use super::flow::Parcel;
-use super::{Filling, Inputs, Report, State, Tank};
+use super::{Filling, Inputs, Report, Slug, State, Tank};
 use crate::water;
 
 /// Work space of a run of steps; holds no state.
@@ -11,7 +11,7 @@ pub(super) struct Work {
     conduction: Scratch,
     runs: Vec<(f64, f64, u32)>,
     waters: Vec<f64>,
-    slugs: Vec<super::Slug>,
+    slugs: Vec<Slug>,
 }
 
 impl Tank {
@@ -142,7 +142,7 @@ impl Tank {
                 let over = (base + thick).min(end) - base.max(low);
                 if over > 0.0 {
                     let part = wet * over / length;
-                    slug.enthalpy += part / slug.mass;
+                    slug.set(slug.enthalpy + part / slug.mass);
                     given += part;
                 }
                 base += thick;
@@ -163,11 +163,10 @@ impl State {
             base += slug.volume();
             if base >= cut || i == last {
                 let mass = slug.mass + parcel.mass;
-                slug.enthalpy = (slug.mass * slug.enthalpy + parcel.energy) / mass;
-                slug.mass = mass;
+                *slug = Slug::new(mass, (slug.mass * slug.enthalpy + parcel.energy) / mass);
                 return;
             }
         }
-        self.slugs.push(super::Slug { mass: parcel.mass, enthalpy: parcel.energy / parcel.mass });
+        self.slugs.push(Slug::new(parcel.mass, parcel.energy / parcel.mass));
     }
 }

@@ -53,7 +53,7 @@ fn warm_below_cold_turns_over_and_keeps_its_heat() {
     tank.advance(&mut state, &inputs, 10.0, &[]).unwrap();
     assert!((state.energy() - energy).abs() < 1e-6 * energy.abs());
     assert!((state.mass() - mass).abs() < 1e-9);
-    assert!(state.slugs().windows(2).all(|p| p[0].enthalpy <= p[1].enthalpy + 1e-6));
+    assert!(state.slugs().windows(2).all(|p| p[0].enthalpy() <= p[1].enthalpy() + 1e-6));
     assert!((state.temperature_at(0.4).unwrap() - 36.6).abs() < 0.3);
     assert!((state.temperature_at(1.15).unwrap() - 60.0).abs() < 0.01);
 }
