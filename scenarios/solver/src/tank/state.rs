@@ -173,10 +173,12 @@ impl State {
         if !height.is_finite() || !self.wetted(height) {
             return None;
         }
+        // Counted in volume: no division per slug.
+        let height = height * self.area;
         let mut base = 0.0;
         let mut before: Option<(f64, f64)> = None;
         for slug in &self.slugs {
-            let thick = slug.volume() / self.area;
+            let thick = slug.volume();
             let (middle, here) = (base + 0.5 * thick, slug.celsius());
             if height <= middle {
                 return Some(match before {

@@ -20,9 +20,9 @@ impl Tank {
     pub(super) fn step_length(&self, state: &State, inputs: &Inputs) -> f64 {
         let fastest = inputs.fastest();
         let full = if fastest > 0.0 {
-            f64::min(2.5, 0.2 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
+            f64::min(3.5, 0.3 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
         } else if inputs.heated() {
-            12.0
+            8.0
         } else {
             (0.2 * state.quiet).clamp(10.0, 240.0)
         };
@@ -46,10 +46,15 @@ impl Tank {
             state.regrid(self.layer(), &mut work.slugs);
         }
         state.moving = moving;
-        let flow = self.move_water(state, inputs, dt, report);
+        // Half the flow before and half after, so that splitting it from conduction is of second order.
+        let half = if moving { 0.5 * dt } else { dt };
+        let flow = self.move_water(state, inputs, half, report);
         self.heat(state, inputs, dt, report);
         state.overturn(&mut work.runs);
         report.lost += state.conduct(&mut work.conduction, inputs, self.height, flow, dt);
+        if moving {
+            self.move_water(state, inputs, half, report);
+        }
         state.overturn(&mut work.runs);
         state.tidy(self.layer(), self.layers);
         for i in 0..state.probes.len() {

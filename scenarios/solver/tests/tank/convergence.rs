@@ -8,7 +8,7 @@ fn rms(a: &[f64], b: &[f64]) -> f64 {
     (a.iter().zip(b).map(|(x, y)| (x - y) * (x - y)).sum::<f64>() / n as f64).sqrt()
 }
 
-fn against_fine_steps(name: &str, draws: &[(f64, f64, f64)]) {
+fn against_fine_steps(name: &str, draws: &[(f64, f64, f64)], kelvin: f64, seconds: f64) {
     let coarse = day(&tank(), draws, false);
     let fine = day(&tank().refined(solver::tank::LAYERS, 0.1), draws, false);
     let mut worst = 0.0_f64;
@@ -22,8 +22,8 @@ fn against_fine_steps(name: &str, draws: &[(f64, f64, f64)]) {
     }
     println!("{name}: layers {worst:.4} K RMS, switching {late:.1} s, {} switches", coarse.switches.len());
     assert_eq!(coarse.switches.len(), fine.switches.len());
-    assert!(worst < 0.1, "{worst}");
-    assert!(late < 60.0, "{late}");
+    assert!(worst < kelvin, "{worst}");
+    assert!(late < seconds, "{late}");
 }
 
 fn against_fine_layers(name: &str, draws: &[(f64, f64, f64)], broken: bool) {
@@ -37,15 +37,15 @@ fn against_fine_layers(name: &str, draws: &[(f64, f64, f64)], broken: bool) {
 
 #[test]
 fn steps_low() {
-    against_fine_steps("low", LOW);
+    against_fine_steps("low", LOW, 0.1, 60.0);
 }
 #[test]
 fn steps_medium() {
-    against_fine_steps("medium", MEDIUM);
+    against_fine_steps("medium", MEDIUM, 0.1, 60.0);
 }
 #[test]
 fn steps_high() {
-    against_fine_steps("high", HIGH);
+    against_fine_steps("high", HIGH, 0.1, 60.0);
 }
 #[test]
 fn layers_medium() {
@@ -58,6 +58,15 @@ fn layers_high() {
 #[test]
 fn layers_high_with_the_inlet_at_the_top() {
     against_fine_layers("high, inlet at top", HIGH, true);
+}
+
+/// Two and a half times the heaviest day: the front reaches the outlet again and again. Held to looser
+/// bounds against finer steps than the three patterns are.
+#[test]
+fn layers_until_it_runs_cold() {
+    let draws = [(0.0, 70.0, 3.0), (40.0, 20.0, 2.0), (300.0, 45.0, 1.7), (600.0, 60.0, 5.0)];
+    against_fine_layers("run cold", &draws, false);
+    against_fine_steps("run cold", &draws, 0.25, 180.0);
 }
 
 #[test]
