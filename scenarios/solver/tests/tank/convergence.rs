@@ -60,7 +60,7 @@ fn layers_high_with_the_inlet_at_the_top() {
     against_fine_layers("high, inlet at top", HIGH, true);
 }
 
-/// Two and a half times the heaviest day: the front reaches the outlet again and again. Held to looser
+/// More than twice the heaviest day: the front reaches the outlet again and again. Held to looser
 /// bounds against finer steps than the three patterns are.
 #[test]
 fn layers_until_it_runs_cold() {
