@@ -133,7 +133,9 @@ impl<'a> Problem<'a> {
             Node::Air { height } => Head { height: weight * height, pressure, slope: 1.0, dry: true },
             Node::Store { store } => {
                 let index = store as usize;
-                let dry = end.height > self.frame.surfaces[index];
+                let bottom = self.net.stores[index].bottom;
+                let mouth = end.height.max(bottom);
+                let dry = mouth > self.frame.surfaces[index];
                 // Trapped air shrinks as the pressure rises, and the surface rises with it.
                 let (surface, slope) = if self.frame.at_air[index] {
                     (self.frame.surfaces[index], 0.0)
@@ -141,7 +143,7 @@ impl<'a> Problem<'a> {
                     self.net.stores[index].surface(pressure)
                 };
                 if dry {
-                    Head { height: weight * end.height, pressure, slope: 1.0, dry }
+                    Head { height: weight * mouth, pressure, slope: 1.0, dry }
                 } else {
                     Head { height: weight * surface, pressure, slope: 1.0 + weight * slope, dry }
                 }

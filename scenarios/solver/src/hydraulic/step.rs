@@ -4,8 +4,14 @@ use super::newton::{self, Frame, Solution};
 use super::{Error, Law, Moved, Network, Node};
 use crate::water::ATMOSPHERE;
 
+/// Water that no longer runs out, m³: a milligram.
+const DREGS: f64 = 1e-9;
+
 impl Network {
     /// Advances by `duration` seconds. On an error nothing has changed.
+    ///
+    /// The work is bounded: should a surface hover so that 20 000 inner steps do not get there, the answer's
+    /// `elapsed` says how far it came.
     pub fn advance(&mut self, duration: f64) -> Result<Moved, Error> {
         if !duration.is_finite() || duration < 0.0 {
             return Err(Error::Bad { field: "duration", value: duration });
@@ -17,7 +23,6 @@ impl Network {
             peaks: self.stores.iter().map(|s| s.pressure).collect(),
             ..Moved::default()
         };
-        // A bound on the work: a surface moves by a five-hundredth of its vessel at least per step.
         for _ in 0..20_000 {
             let left = duration - moved.elapsed;
             if left <= 1e-9 {
@@ -30,7 +35,8 @@ impl Network {
     }
 
     fn surfaces(&self) -> Vec<f64> {
-        self.stores.iter().map(|s| s.bottom + s.level()).collect()
+        // Below its bottom when there is next to nothing left: then no opening of it is wet.
+        self.stores.iter().map(|s| s.bottom + if s.water > DREGS { s.level() } else { -1e-6 }).collect()
     }
 
     /// One step of at most `left` seconds.
@@ -147,7 +153,9 @@ impl Network {
             }
             let room = if net[i] > 0.0 { s.volume - s.water } else { s.water };
             if net[i] != 0.0 && room < net[i].abs() * dt {
-                dt = (room / net[i].abs()).max(1e-9);
+                // A vessel that hovers at its brim is let over it by a blink's worth, which its shell bears.
+                let least = if net[i] > 0.0 { f64::min(dt, 0.02) } else { 1e-9 };
+                dt = (room / net[i].abs()).max(least);
             }
         }
         dt

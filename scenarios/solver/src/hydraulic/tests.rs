@@ -238,3 +238,48 @@ fn wrong_inputs_are_refused() {
     *net.law_mut(0).unwrap() = Law::Orifice { k: f64::INFINITY };
     assert!(net.advance(1.0).is_err());
 }
+
+/// Random houses, random valves, random steps: it always answers, and no water is made or lost.
+#[test]
+fn random_networks_converge_and_balance() {
+    let mut seed = 12345_u64;
+    let mut next = move || {
+        seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        (seed >> 11) as f64 / (1_u64 << 53) as f64
+    };
+    for case in 0..300 {
+        let mut net = Network::new(995.0);
+        let main = net.fixed(0.0, 200e3 + 600e3 * next());
+        let (house, cold, hot) = (net.free(0.0), net.free(0.5), net.free(2.0));
+        let outside = net.air(1.0 + 4.0 * next());
+        let floor = net.air(0.0);
+        let shell = Store::full(0.17, 1.22, 0.1, STEEL.compliance(), 300e3);
+        let vessel = if next() < 0.3 { shell.partly_filled(0.17 * next()) } else { shell };
+        let vessel = if next() < 0.5 {
+            vessel.with_cushion(Cushion { volume: 0.008, charge: 400e3 * next() })
+        } else {
+            vessel
+        };
+        let store = net.store(Store { vented: next() < 0.3, ..vessel });
+        let mut k = |size: f64| if next() < 0.3 { 0.0 } else { size * (0.01 + next()) };
+        let regulator = Law::Regulator { k: k(2e-6), set: 350e3, bypass: case % 2 == 0 };
+        let inlet = net.branch(main, house, regulator);
+        net.branch(house, cold, Law::Check { k: k(2e-6), cracking: 2e3 });
+        let dip = net.branch_between((cold, 0.5), (store, 0.3), Law::Orifice { k: k(2e-6) });
+        let out = net.branch_between((store, 1.32), (hot, 2.0), Law::Orifice { k: k(2e-6) });
+        net.branch(hot, outside, Law::Orifice { k: k(1e-6) });
+        net.branch(cold, outside, Law::Orifice { k: k(1e-6) });
+        net.branch(hot, cold, Law::Orifice { k: k(1e-7) });
+        let drain = net.branch_between((store, 0.1), (floor, 0.0), Law::Orifice { k: k(3e-6) });
+        let relief = net.branch_between((store, 1.25), (floor, 0.0), Law::Relief(Relief::standard(k(5e-6))));
+        for dt in [0.1, 1.0, 30.0, 600.0] {
+            let before = net.stores[0].water;
+            let moved = net.advance(dt).unwrap_or_else(|e| panic!("case {case}, {dt} s: {e}"));
+            assert!((moved.elapsed - dt).abs() < 1e-6, "case {case}: {} of {dt}", moved.elapsed);
+            let gain = moved.volume(dip) - moved.volume(out) - moved.volume(drain) - moved.volume(relief);
+            let off = net.stores[0].water - before - gain;
+            assert!(off.abs() < 1e-10, "case {case}, {dt} s: {off}");
+            assert!(moved.volume(inlet).is_finite() && net.pressure(hot).unwrap().is_finite());
+        }
+    }
+}
