@@ -2,8 +2,13 @@
 
 pub mod attempt;
 pub mod code;
+pub mod licence;
 pub mod order;
+pub mod rubric;
+pub mod score;
 
 pub use attempt::{Attempt, AttemptError, Seal};
 pub use code::CodeError;
 pub use order::{Order, OrderError, RULES, Wanted};
+pub use rubric::{Account, Rubric, RuleId};
+pub use score::{Case, Detail, Score, ScoreLine};

@@ -35,6 +35,12 @@ impl std::fmt::Display for Digest {
     }
 }
 
+impl serde::Serialize for Digest {
+    fn serialize<S: serde::Serializer>(&self, s: S) -> Result<S::Ok, S::Error> {
+        s.collect_str(self)
+    }
+}
+
 /// A running chain: each link is the digest of the link before it and the next bytes.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub struct Chain(Digest);

@@ -1,0 +1,33 @@
+//! Whose work is whose. Who may do what is local law; this is the usual split, from memory.
+
+use bench::{Helper, Licence};
+use plant::fault::{PartKind, Scope};
+
+/// Whether a licence covers a kind of work. A supervised learner's supervisor answers for the heater's parts.
+pub const fn covers(licence: Licence, scope: Scope) -> bool {
+    match scope {
+        Scope::Words | Scope::HeaterParts => true,
+        Scope::Panel => matches!(licence, Licence::Electrician),
+        Scope::Piping => matches!(licence, Licence::Plumber),
+    }
+}
+
+/// Who has to be called for work that the licence does not cover.
+pub const fn helper_for(scope: Scope) -> Option<Helper> {
+    match scope {
+        Scope::Panel => Some(Helper::Electrician),
+        Scope::Piping => Some(Helper::Plumber),
+        Scope::Words | Scope::HeaterParts => None,
+    }
+}
+
+/// Whose work changing a part is.
+pub const fn scope_of(part: PartKind) -> Scope {
+    match part {
+        PartKind::Breaker | PartKind::Fuse => Scope::Panel,
+        PartKind::DipTube | PartKind::ReliefValve | PartKind::ExpansionTank | PartKind::Heater => {
+            Scope::Piping
+        }
+        _ => Scope::HeaterParts,
+    }
+}

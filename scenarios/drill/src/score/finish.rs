@@ -1,0 +1,152 @@
+//! Finish: refilled, purged, energised in order, measured, set, covered, leak-checked, told.
+
+use bench::{Action, Clamped, Ending, Fact};
+use plant::fault::Scope;
+use plant::{Circuit, Handle, Place};
+
+use super::{Case, Detail, Ledger, steps};
+use crate::rubric::RuleId;
+
+/// Dials may stand this far apart or above 120 °F by reading error. Common practice, no source.
+const DIAL_SLACK_F: f64 = 3.0;
+/// A wait this long after power on shows the heater working; shorter ones do not. Common practice, no source.
+const LONG_WAIT_MINUTES: f64 = 20.0;
+
+pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    match case.session.ended {
+        Some(Ending::HandedOver) => handed_over(case, ledger),
+        Some(Ending::Called { .. }) => called(case, ledger),
+        _ => ledger.charge(RuleId::NotFinished, None, Detail::Plain),
+    }
+    order(case, ledger);
+    labels(case, ledger);
+}
+
+/// What the order of things was when power came back.
+fn order(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    for (step, entry) in steps::done(case.session) {
+        for fact in &entry.outcome.facts {
+            if let Fact::Energised { full, purged, .. } = *fact {
+                if !full {
+                    ledger.charge_once(RuleId::EnergisedNotFull, Some(step), Detail::Plain);
+                } else if !purged {
+                    ledger.charge_once(RuleId::NotPurged, Some(step), Detail::Plain);
+                }
+            }
+        }
+    }
+}
+
+fn handed_over(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    let session = case.session;
+    let energised = steps::last(session, |e| steps::has(e, |f| matches!(f, Fact::Energised { .. })));
+    let drained = steps::last(session, |e| matches!(e.action, Action::Drain { opening } if opening > 0.0));
+    if let Some(drained) = drained {
+        if !steps::after(session, drained, |a| matches!(a, Action::ReliefLever { up: true })) {
+            ledger.charge(RuleId::ReliefNotLifted, None, Detail::Plain);
+        }
+        if !steps::after(session, drained, looks_for_leak) {
+            ledger.charge(RuleId::LeakNotLookedFor, None, Detail::Plain);
+        }
+    }
+    if let Some(on) = energised {
+        if !steps::after(session, on, |a| matches!(a, Action::Clamp { around } if shows_a_leg(around))) {
+            ledger.charge(RuleId::NotMeasured, None, Detail::Plain);
+        }
+        if !steps::after(session, on, runs_on) {
+            ledger.charge(RuleId::NotRunToCutOut, None, Detail::Plain);
+        }
+    }
+    state(case, ledger);
+    if !session.me.result_told {
+        ledger.charge(RuleId::CustomerNotTold, None, Detail::Plain);
+    }
+}
+
+fn shows_a_leg(around: &Clamped) -> bool {
+    !matches!(around, Clamped::BothLegs)
+}
+
+fn runs_on(act: &Action) -> bool {
+    match act {
+        Action::WaitForCutOut => true,
+        Action::Wait { minutes } => *minutes >= LONG_WAIT_MINUTES,
+        _ => false,
+    }
+}
+
+fn looks_for_leak(act: &Action) -> bool {
+    match act {
+        Action::Look { at } => !matches!(at, Place::Customer | Place::LoadCenter | Place::Van | Place::Taps),
+        Action::Wipe { .. } => true,
+        _ => false,
+    }
+}
+
+/// How everything was left.
+fn state(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    let session = case.session;
+    let plant = &session.home.plant;
+    let dials = [0, 1].map(|i: usize| plant.thermostats.get(i).map_or(120.0, |t| t.dial.to_fahrenheit()));
+    let high = dials.iter().fold(0.0, |a: f64, d| a.max(*d));
+    if (dials[0] - dials[1]).abs() > DIAL_SLACK_F || high > 120.0 + DIAL_SLACK_F {
+        ledger.charge(RuleId::DialsLeft, None, Detail::Plain);
+    }
+    if !session.access.off.is_empty() {
+        ledger.charge(RuleId::CoversOff, None, Detail::Plain);
+    }
+    if plant.panel.feeding(Circuit::Heater).is_some_and(|b| b.handle != Handle::On) {
+        ledger.charge(RuleId::PowerLeftOff, None, Detail::Plain);
+    }
+    if plant.panel.breakers.iter().any(|b| b.locked) {
+        ledger.charge(RuleId::LockLeftOn, None, Detail::Plain);
+    }
+    if left_open(case) {
+        ledger.charge(RuleId::LeftOpen, None, Detail::Plain);
+    }
+}
+
+fn left_open(case: &Case<'_>) -> bool {
+    let p = &case.session.home.plant.plumbing;
+    let tap_open = p.taps.iter().any(|t| *t > 0.0);
+    tap_open
+        || p.cold_valve < 0.99
+        || p.drain_valve > 0.0
+        || p.hose
+        || p.relief.lever
+        || case.session.me.gauge
+}
+
+/// Stopped and called: power locked off where the fault is electrical, water shut where it leaks.
+fn called(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    let session = case.session;
+    let plant = &session.home.plant;
+    let dead = plant
+        .panel
+        .breakers
+        .iter()
+        .filter(|b| matches!(b.feeds, Circuit::Heater | Circuit::SecondSource))
+        .all(|b| b.handle != Handle::On && b.locked);
+    let leaks = case.fault.fault().scope == Scope::Piping && case.job.home.plant.vessel.shell_hole > 0.0;
+    let open_metal = !session.access.off.is_empty() && !dead;
+    if !dead || open_metal || (leaks && plant.plumbing.cold_valve > 0.0) {
+        ledger.charge(RuleId::LeftUnsafe, None, Detail::Plain);
+    }
+    if !session.me.result_told {
+        ledger.charge(RuleId::CustomerNotTold, None, Detail::Plain);
+    }
+}
+
+/// Two or more wires lifted without a label each, the strap apart.
+fn labels(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    let mut labelled = Vec::new();
+    for (step, entry) in steps::done(case.session) {
+        match entry.action {
+            Action::Label { end } => labelled.push(end),
+            Action::Lift { end } if !labelled.contains(&end) => {
+                ledger.charge(RuleId::WiresUnlabelled, Some(step), Detail::At { end });
+            }
+            _ => {}
+        }
+    }
+}

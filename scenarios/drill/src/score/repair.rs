@@ -1,0 +1,98 @@
+//! Repair: the right part and rating, nothing changed in vain, nobody's work but one's own.
+
+use bench::person::Harm;
+use bench::{Ending, Fact};
+use plant::End;
+use plant::fault::{Advice, Remedy};
+
+use super::finding::Found;
+use super::{Case, Detail, Ledger, steps};
+use crate::licence;
+use crate::rubric::RuleId;
+
+pub(super) fn judge(case: &Case<'_>, found: &Found, ledger: &mut Ledger<'_>) {
+    let fault = case.fault.fault();
+    let allowed = licence::covers(case.job.licence, fault.scope);
+    let called = match case.session.ended {
+        Some(Ending::Called { whom }) => Some(whom),
+        _ => None,
+    };
+    match called {
+        Some(whom) if allowed => ledger.charge(RuleId::CalledWithoutNeed, last(case), Detail::Call { whom }),
+        Some(whom) if licence::helper_for(fault.scope) != Some(whom) => {
+            let right = licence::helper_for(fault.scope).unwrap_or(whom);
+            ledger.charge(RuleId::NotCured, last(case), Detail::Call { whom: right });
+        }
+        Some(_) => {}
+        None => handed_over(case, found, allowed, ledger),
+    }
+    parts(case, ledger);
+    joints(case, ledger);
+}
+
+fn last(case: &Case<'_>) -> Option<u32> {
+    u32::try_from(case.session.log.len()).ok().filter(|n| *n > 0)
+}
+
+fn handed_over(case: &Case<'_>, found: &Found, allowed: bool, ledger: &mut Ledger<'_>) {
+    let words: Vec<Advice> = case.fault.fault().remedies.iter().filter_map(advice).collect();
+    if let Some(right) = words.first() {
+        if !words.iter().any(|a| case.session.me.advised.contains(a)) {
+            let _ = right;
+            ledger.charge(RuleId::WrongWords, None, Detail::Plain);
+        }
+        return;
+    }
+    if !case.cured {
+        let detail = licence::helper_for(case.fault.fault().scope)
+            .filter(|_| !allowed)
+            .map_or(Detail::Plain, |whom| Detail::Call { whom });
+        ledger.charge(RuleId::NotCured, None, detail);
+    } else if !found.right {
+        ledger.charge(RuleId::CuredByLuck, None, Detail::Plain);
+    }
+}
+
+fn advice(remedy: &Remedy) -> Option<Advice> {
+    match remedy {
+        Remedy::Advise(advice) => Some(*advice),
+        _ => None,
+    }
+}
+
+fn parts(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    for (step, entry) in steps::done(case.session) {
+        for fact in &entry.outcome.facts {
+            let Fact::Changed { part, matches, needed, cost } = *fact else { continue };
+            let detail = Detail::Part { part, cost };
+            if !needed {
+                ledger.charge(RuleId::ChangedInVain, Some(step), detail.clone());
+            }
+            if !matches {
+                ledger.charge(RuleId::WrongRating, Some(step), detail.clone());
+            }
+            if !licence::covers(case.job.licence, licence::scope_of(part)) {
+                ledger.charge_once(RuleId::BeyondLicence, Some(step), detail);
+            }
+        }
+        for harm in &entry.outcome.harms {
+            if let Harm::ElementBurntOut { element, .. } = *harm {
+                ledger.charge(RuleId::BurntElement, Some(step), Detail::Element { level: element });
+            }
+        }
+    }
+}
+
+/// Joints the learner made and left loose, and wires left hanging.
+fn joints(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    let before = &case.job.home.plant.wiring;
+    let now = &case.session.home.plant.wiring;
+    for end in End::all() {
+        let (was, is) = (before.joint(end), now.joint(end));
+        if is.on.is_none() && was.on.is_some() {
+            ledger.charge(RuleId::WiresOff, None, Detail::At { end });
+        } else if was.torqued && !is.torqued {
+            ledger.charge(RuleId::Untorqued, None, Detail::At { end });
+        }
+    }
+}
