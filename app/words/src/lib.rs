@@ -9,6 +9,7 @@ mod harms;
 mod names;
 mod outcomes;
 mod people;
+mod score;
 mod sights;
 mod units;
 
