@@ -42,6 +42,7 @@ impl Tank {
                 }
                 // Again, aimed a little past the crossing.
                 state.clone_from(&kept);
+                work.waters.clear();
                 report = before;
                 hint = (dt * share + 0.5 * self.resolution()).min(dt - 0.25 * self.resolution());
             }

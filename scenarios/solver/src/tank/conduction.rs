@@ -1,7 +1,6 @@
 //! Conduction between slugs, the eddy at the inlet, and loss to the surroundings, in one implicit step.
 
 use super::{Inputs, State};
-use crate::water;
 
 /// Work arrays, kept between steps so that nothing is allocated.
 #[derive(Clone, Default, Debug)]
@@ -42,13 +41,15 @@ impl State {
             two_stages(w, inputs.ambient, dt);
         }
         // From here `now` holds the mean over the step: exact books whatever the solution's error.
-        let mut lost = 0.0;
-        let mut below = 0.0;
-        for i in 0..n {
-            let leak = w.leak[i] * (w.now[i] - inputs.ambient);
-            let above = if i + 1 < n { w.link[i] * (w.now[i] - w.now[i + 1]) } else { 0.0 };
+        let (mut lost, mut below) = (0.0, 0.0);
+        let next = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
+        for ((((slug, &t), t_above), &link), &leak) in
+            self.slugs.iter_mut().zip(&w.now).zip(next).zip(&w.link).zip(&w.leak)
+        {
+            let leak = leak * (t - inputs.ambient);
+            // The topmost link is zero.
+            let above = link * (t - t_above);
             lost += leak * dt;
-            let slug = &mut self.slugs[i];
             slug.set(slug.enthalpy + (below - above - leak) * dt / slug.mass);
             below = above;
         }
@@ -57,19 +58,23 @@ impl State {
 
     /// Temperatures, heat capacities, conductances.
     fn prepare(&self, w: &mut Scratch, inputs: &Inputs, height: f64, flow: f64) {
+        let n = self.slugs.len();
         for list in [&mut w.now, &mut w.heat, &mut w.link, &mut w.leak] {
-            list.clear();
+            list.resize(n, 0.0);
         }
         let eddy = 4.17e6 * inputs.mixing.strength * flow;
         let fade = -1.0 / inputs.mixing.decay;
         let (per_metre, per_area) = (inputs.loss / height, 1.0 / self.area);
         let (mut base, mut last) = (0.0, 0.0);
-        for (i, slug) in self.slugs.iter().enumerate() {
+        // A link belongs to the slug below it: it is written one slug late.
+        let mut link = w.link.iter_mut();
+        let lists = w.now.iter_mut().zip(&mut w.heat).zip(&mut w.leak);
+        for (i, (slug, ((now, heat), leak))) in self.slugs.iter().zip(lists).enumerate() {
             let celsius = slug.celsius();
             let thick = slug.volume() * per_area;
-            w.now.push(celsius);
-            w.heat.push(slug.mass * water::heat_capacity(celsius));
-            w.leak.push(per_metre * thick);
+            *now = celsius;
+            *heat = slug.mass * rough_heat_capacity(celsius);
+            *leak = per_metre * thick;
             if i > 0 {
                 let mut k = inputs.conductivity;
                 let far = f64::abs(base - inputs.inlet_height) * fade;
@@ -77,13 +82,22 @@ impl State {
                 if eddy > 0.0 && far > -10.0 {
                     k += eddy * quantity::det::exp(far);
                 }
-                w.link.push(k * self.area / (0.5 * (thick + last)));
+                if let Some(link) = link.next() {
+                    *link = k * self.area / (0.5 * (thick + last));
+                }
             }
             base += thick;
             last = thick;
         }
-        w.link.push(0.0);
+        if let Some(link) = link.next() {
+            *link = 0.0;
+        }
     }
+}
+
+/// Heat capacity within 0.3 %, J/(kg·K). Only steers the implicit prediction; the books are kept in enthalpy.
+fn rough_heat_capacity(celsius: f64) -> f64 {
+    4_207.54 + celsius * (-1.235_2 + celsius * 0.013_323)
 }
 
 /// Whether no slug exchanges more heat in a step than it would take to even out: the trapezoidal rule then
@@ -100,24 +114,32 @@ fn gentle(w: &Scratch, dt: f64) -> bool {
 /// Trapezoidal rule; `now` becomes the mean of the two ends.
 fn one_stage(w: &mut Scratch, ambient: f64, dt: f64) {
     let s = 0.5 * dt;
-    w.upper.clear();
-    w.new.clear();
-    // Factors and goes forward in one pass.
-    let (mut below, mut ratio, mut carried) = (0.0, 0.0, 0.0);
-    for i in 0..w.now.len() {
-        let above = s * w.link[i];
-        let known = gain(w, &w.now, i, ambient) + w.leak[i] * ambient;
-        let pivot = 1.0 / (w.heat[i] + below + above + s * w.leak[i] - below * ratio);
-        carried = (w.heat[i] * w.now[i] + s * known + below * carried) * pivot;
+    let n = w.now.len();
+    w.upper.resize(n, 0.0);
+    w.new.resize(n, 0.0);
+    // Factors and goes forward in one pass. `from` is the heat from the slug below at the start.
+    let (mut below, mut ratio, mut carried, mut from) = (0.0, 0.0, 0.0, 0.0);
+    let next = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
+    let known = w.now.iter().zip(next).zip(&w.heat).zip(&w.link).zip(&w.leak);
+    for (((((&t, t_above), &heat), &link), &leak), (upper, new)) in
+        known.zip(w.upper.iter_mut().zip(&mut w.new))
+    {
+        let above = s * link;
+        let to = above * (t - t_above);
+        let leak = s * leak;
+        let right = heat * t + from - to + leak * (2.0 * ambient - t);
+        let pivot = 1.0 / (heat + below + above + leak - below * ratio);
+        carried = (right + below * carried) * pivot;
         ratio = above * pivot;
-        w.upper.push(ratio);
-        w.new.push(carried);
+        *upper = ratio;
+        *new = carried;
         below = above;
+        from = to;
     }
     let mut higher = 0.0;
-    for i in (0..w.now.len()).rev() {
-        higher = w.new[i] + w.upper[i] * higher;
-        w.now[i] = 0.5 * (w.now[i] + higher);
+    for ((now, &new), &upper) in w.now.iter_mut().zip(&w.new).zip(&w.upper).rev() {
+        higher = new + upper * higher;
+        *now = 0.5 * (*now + higher);
     }
 }
 

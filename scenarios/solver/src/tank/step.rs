@@ -10,7 +10,7 @@ use crate::water;
 pub(super) struct Work {
     conduction: Scratch,
     runs: Vec<(f64, f64, u32)>,
-    waters: Vec<f64>,
+    pub(super) waters: Vec<f64>,
     slugs: Vec<Slug>,
 }
 
@@ -38,9 +38,13 @@ impl Tank {
         work: &mut Work,
         report: &mut Report,
     ) {
-        work.waters.clear();
-        work.waters
-            .extend(state.probes.iter().map(|p| p.target(state.temperature_at(p.height), inputs.ambient)));
+        // The targets at the end of the last step are those at the start of this one.
+        if work.waters.len() != state.probes.len() {
+            work.waters.clear();
+            work.waters.extend(
+                state.probes.iter().map(|p| p.target(state.temperature_at(p.height), inputs.ambient)),
+            );
+        }
         let moving = inputs.fastest() > 0.0;
         if state.moving && !moving {
             state.regrid(self.layer(), &mut work.slugs);
@@ -62,6 +66,9 @@ impl Tank {
             let to = probe.target(state.temperature_at(probe.height), inputs.ambient);
             let from = work.waters.get(i).copied().unwrap_or(to);
             probe.celsius = super::lag(probe.celsius, from, to, probe.lag, dt);
+            if let Some(water) = work.waters.get_mut(i) {
+                *water = to;
+            }
             if let Some(slot) = state.probes.get_mut(i) {
                 *slot = probe;
             }
