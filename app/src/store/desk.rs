@@ -1,0 +1,200 @@
+//! The learner's desk: where they stand, where the leads are, their own notes. Nothing here is physics.
+
+use std::collections::BTreeSet;
+
+use bench::{Action, Clamped, MeterFunction};
+use plant::{FaultId, Place, Point};
+use quantity::Seconds;
+use serde::{Deserialize, Serialize};
+
+use crate::units::Units;
+
+/// A section of the page, one at a time on a phone.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
+pub enum Tab {
+    /// The customer.
+    #[default]
+    Call,
+    /// The drawing.
+    Heater,
+    /// The meter and what it is set on.
+    Meter,
+    /// Kit and parts.
+    Kit,
+    /// Log and notes.
+    Log,
+}
+
+impl Tab {
+    /// All of them, in order.
+    pub const ALL: [Self; 5] = [Self::Call, Self::Heater, Self::Meter, Self::Kit, Self::Log];
+}
+
+/// One of the meter's leads.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+pub enum Lead {
+    /// Red.
+    Red,
+    /// Black.
+    Black,
+}
+
+/// What the meter's dial is set to.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+pub enum Setting {
+    /// A function of the two leads.
+    Leads(MeterFunction),
+    /// The clamp.
+    Clamp,
+}
+
+/// How a suspect stands in the learner's own notes.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+pub enum Standing {
+    /// Not decided.
+    Open,
+    /// Likely.
+    Likely,
+    /// Out.
+    Out,
+}
+
+impl Standing {
+    /// The next one, round and round.
+    pub const fn next(self) -> Self {
+        match self {
+            Self::Open => Self::Likely,
+            Self::Likely => Self::Out,
+            Self::Out => Self::Open,
+        }
+    }
+}
+
+/// A suspect in the learner's own notes.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+pub struct Suspect {
+    /// Which fault.
+    pub fault: FaultId,
+    /// How it stands.
+    pub standing: Standing,
+    /// Time into the job when it was last moved.
+    pub since: Seconds,
+}
+
+/// The desk. Kept beside the journal; losing it loses no step of the attempt.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Desk {
+    /// Where the technician stands; `None` before the whole drawing.
+    pub at: Option<Place>,
+    /// The point under the hand.
+    pub point: Option<Point>,
+    /// The section shown on a phone.
+    pub tab: Tab,
+    /// The lead that goes to the next point picked.
+    pub armed: Option<Lead>,
+    /// Where the red lead is.
+    pub red: Option<Point>,
+    /// Where the black lead is.
+    pub black: Option<Point>,
+    /// What the meter is set to.
+    pub setting: Setting,
+    /// What the clamp is around.
+    pub clamped: Option<Clamped>,
+    /// Steps ticked as evidence, 1 the first.
+    pub ticks: BTreeSet<u32>,
+    /// The learner's suspects.
+    pub suspects: Vec<Suspect>,
+    /// Units on the screen.
+    pub units: Units,
+}
+
+impl Default for Desk {
+    fn default() -> Self {
+        Self {
+            at: None,
+            point: None,
+            tab: Tab::Call,
+            armed: Some(Lead::Red),
+            red: None,
+            black: None,
+            setting: Setting::Leads(MeterFunction::Volts),
+            clamped: None,
+            ticks: BTreeSet::new(),
+            suspects: Vec::new(),
+            units: Units::Us,
+        }
+    }
+}
+
+impl Desk {
+    /// Picks a point: the armed lead goes there. The first red is followed by the black.
+    pub fn pick(&mut self, point: Point) {
+        self.point = Some(point);
+        if let Some(lead) = self.armed {
+            self.put(lead, point);
+            if lead == Lead::Red && self.black.is_none() {
+                self.armed = Some(Lead::Black);
+            }
+        }
+    }
+
+    /// Puts a lead on a point; the clamp makes room for the leads.
+    pub fn put(&mut self, lead: Lead, point: Point) {
+        match lead {
+            Lead::Red => self.red = Some(point),
+            Lead::Black => self.black = Some(point),
+        }
+    }
+
+    /// The act that the meter would now do.
+    pub fn reading(&self) -> Option<Action> {
+        match self.setting {
+            Setting::Leads(function) => {
+                Some(Action::Meter { function, red: self.red?, black: self.black? })
+            }
+            Setting::Clamp => Some(Action::Clamp { around: self.clamped? }),
+        }
+    }
+
+    /// Moves a suspect on, or takes it up.
+    pub fn suspect(&mut self, fault: FaultId, standing: Option<Standing>, now: Seconds) {
+        self.suspects.retain(|one| one.fault != fault || standing.is_some());
+        let Some(standing) = standing else { return };
+        match self.suspects.iter_mut().find(|one| one.fault == fault) {
+            Some(one) => (one.standing, one.since) = (standing, now),
+            None => self.suspects.push(Suspect { fault, standing, since: now }),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use plant::Screw;
+
+    #[test]
+    fn the_first_two_points_take_red_and_black() {
+        let mut desk = Desk::default();
+        desk.pick(Screw::H1.into());
+        assert_eq!(desk.reading(), None);
+        desk.pick(Screw::H3.into());
+        let function = MeterFunction::Volts;
+        let (red, black) = (Screw::H1.into(), Screw::H3.into());
+        assert_eq!(desk.reading(), Some(Action::Meter { function, red, black }));
+        desk.armed = Some(Lead::Red);
+        desk.pick(Screw::H2.into());
+        assert_eq!((desk.red, desk.black), (Some(Screw::H2.into()), Some(black)));
+    }
+
+    #[test]
+    fn a_suspect_is_taken_up_moved_and_dropped() {
+        let mut desk = Desk::default();
+        desk.suspect(FaultId::F01, Some(Standing::Open), Seconds(0.0));
+        desk.suspect(FaultId::F01, Some(Standing::Out), Seconds(60.0));
+        assert_eq!(desk.suspects.len(), 1);
+        assert_eq!(desk.suspects[0].since, Seconds(60.0));
+        desk.suspect(FaultId::F01, None, Seconds(61.0));
+        assert!(desk.suspects.is_empty());
+    }
+}

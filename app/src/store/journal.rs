@@ -1,0 +1,130 @@
+//! The journal of the job under way in local storage: a head, then one entry an act, never rewritten.
+//!
+//! Storage may be missing, blocked or full at any moment; each call says which. Nothing is read back that
+//! is not folded again by the world, so a spoilt entry ends the journal at its place.
+
+use bench::Action;
+use serde::{Deserialize, Serialize};
+use web_sys::Storage;
+
+use super::{Desk, Keeping};
+
+/// Key of the head.
+const HEAD: &str = "tankwright.job";
+/// Key of the desk.
+const DESK: &str = "tankwright.desk";
+/// Keys of the acts begin so; the step's number follows.
+const ACT: &str = "tankwright.act.";
+
+/// What a job is made from again.
+#[derive(Clone, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
+pub struct Head {
+    /// Tells this attempt from any other on the device.
+    pub attempt: String,
+    /// The drill, as a code or a file's text; see `begin`.
+    pub drill: String,
+    /// Name or number the learner typed.
+    pub learner: String,
+}
+
+/// A job found on the device.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Saved {
+    /// What it is made from.
+    pub head: Head,
+    /// What was done.
+    pub actions: Vec<Action>,
+    /// The desk, if it was kept too.
+    pub desk: Desk,
+    /// The step whose entry could not be read; what followed it is lost.
+    pub broken: Option<u32>,
+}
+
+fn storage() -> Result<Storage, Keeping> {
+    gloo::utils::window().local_storage().ok().flatten().ok_or(Keeping::Blocked)
+}
+
+fn set(storage: &Storage, key: &str, value: &str) -> Result<(), Keeping> {
+    // Setting fails for one reason in practice: the quota. A blocked storage fails earlier.
+    storage.set_item(key, value).map_err(|_| Keeping::Full)
+}
+
+fn get(storage: &Storage, key: &str) -> Option<String> {
+    storage.get_item(key).ok().flatten()
+}
+
+fn act_key(step: usize) -> String {
+    format!("{ACT}{step}")
+}
+
+fn said(result: Result<(), Keeping>) -> Keeping {
+    result.err().unwrap_or(Keeping::Kept)
+}
+
+/// Begins a journal; an earlier one is cleared away.
+pub fn begin(head: &Head) -> Keeping {
+    said(storage().and_then(|storage| {
+        clear_acts(&storage);
+        set(&storage, HEAD, &serde_json::to_string(head).unwrap_or_default())
+    }))
+}
+
+/// Appends the act of a step, 1 the first.
+pub fn append(head: &Head, step: usize, action: &Action) -> Keeping {
+    said(storage().and_then(|storage| {
+        if found_head(&storage).as_ref() != Some(head) {
+            return Err(Keeping::Elsewhere);
+        }
+        set(&storage, &act_key(step), &serde_json::to_string(action).unwrap_or_default())
+    }))
+}
+
+/// Keeps the desk.
+pub fn keep_desk(desk: &Desk) -> Keeping {
+    said(storage()
+        .and_then(|storage| set(&storage, DESK, &serde_json::to_string(desk).unwrap_or_default())))
+}
+
+/// Clears everything of the job from the device.
+pub fn clear() -> Keeping {
+    said(storage().map(|storage| {
+        clear_acts(&storage);
+        let _ = storage.remove_item(HEAD);
+        let _ = storage.remove_item(DESK);
+    }))
+}
+
+/// Finds the job that was under way.
+pub fn load() -> Option<Saved> {
+    let storage = storage().ok()?;
+    let head = found_head(&storage)?;
+    let mut actions = Vec::new();
+    let mut broken = None;
+    while let Some(text) = get(&storage, &act_key(actions.len() + 1)) {
+        match serde_json::from_str(&text) {
+            Ok(action) => actions.push(action),
+            Err(_) => {
+                broken = Some(actions.len() as u32 + 1);
+                break;
+            }
+        }
+    }
+    let desk = get(&storage, DESK).and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default();
+    Some(Saved { head, actions, desk, broken })
+}
+
+fn found_head(storage: &Storage) -> Option<Head> {
+    get(storage, HEAD).and_then(|text| serde_json::from_str(&text).ok())
+}
+
+/// Removes every act, also those behind a gap.
+fn clear_acts(storage: &Storage) {
+    let count = storage.length().unwrap_or(0);
+    let keys: Vec<String> = (0..count)
+        .filter_map(|at| storage.key(at).ok().flatten())
+        .filter(|key| key.starts_with(ACT))
+        .collect();
+    for key in keys {
+        let _ = storage.remove_item(&key);
+    }
+}

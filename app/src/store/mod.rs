@@ -1,0 +1,13 @@
+//! What the page holds: the job under way, the desk it is worked on, and what the device keeps of both.
+
+mod desk;
+mod journal;
+mod keeping;
+mod provider;
+mod work;
+
+pub use desk::{Desk, Lead, Setting, Standing, Suspect, Tab};
+pub use journal::{Head, Saved, clear};
+pub use keeping::Keeping;
+pub use provider::{WorkHandle, WorkProvider, use_work};
+pub use work::{Msg, Running, Work};

@@ -1,0 +1,146 @@
+//! The job under way and how it changes. The world's own door is `bench::reduce`; here it is only wired up.
+
+use std::rc::Rc;
+
+use bench::{Action, Entry, Job, Session, reduce};
+use yew::Reducible;
+
+use super::{Desk, Head, Keeping, Lead, Setting, Standing, Tab};
+use plant::{FaultId, Place, Point};
+
+/// A job with its head.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Running {
+    /// What it is made from again.
+    pub head: Head,
+    /// The world as it is now.
+    pub session: Rc<Session>,
+    /// Steps that were already there when the page was opened: not announced again.
+    pub restored: usize,
+}
+
+/// Everything the page holds.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Work {
+    /// The job, once one is taken.
+    pub running: Option<Running>,
+    /// The desk.
+    pub desk: Desk,
+    /// Whether the device keeps it.
+    pub keeping: Keeping,
+    /// The step whose entry in the journal could not be read.
+    pub broken: Option<u32>,
+}
+
+/// What changes it.
+#[derive(Clone, PartialEq, Debug)]
+pub enum Msg {
+    /// A new job was taken.
+    Begun(Head, Rc<Job>),
+    /// A job was found on the device and folded again.
+    Restored(Head, Rc<Session>, Desk, Option<u32>),
+    /// The learner did something.
+    Do(Action),
+    /// Storage answered.
+    Kept(Keeping),
+    /// The learner went to a place, or back to the whole drawing.
+    Go(Option<Place>),
+    /// The learner turned to a section.
+    Turn(Tab),
+    /// The learner picked a point.
+    Pick(Point),
+    /// The learner took a lead in hand, or put both down.
+    Arm(Option<Lead>),
+    /// The learner put a lead on a point.
+    Put(Lead, Point),
+    /// The learner turned the meter's dial.
+    Set(Setting),
+    /// The learner put the clamp around something.
+    Clamp(bench::Clamped),
+    /// The learner ticked or unticked a step as evidence.
+    Tick(u32),
+    /// The learner moved a suspect; `None` drops it.
+    Suspect(FaultId, Option<Standing>),
+    /// The learner chose the other units.
+    OtherUnits,
+    /// The learner left the job and cleared the device.
+    Cleared,
+}
+
+impl Work {
+    /// The last step, if any.
+    pub fn last(&self) -> Option<&Rc<Entry>> {
+        self.running.as_ref().and_then(|running| running.session.log.last())
+    }
+
+    /// The world, if there is a job.
+    pub fn session(&self) -> Option<&Rc<Session>> {
+        self.running.as_ref().map(|running| &running.session)
+    }
+
+    fn act(&mut self, action: &Action) {
+        let Some(running) = &mut self.running else { return };
+        let (next, _) = reduce(&running.session, action);
+        running.session = Rc::new(next);
+        if let Action::Finding { .. } = action {
+            self.desk.ticks.clear();
+        }
+    }
+
+    fn note(&mut self, msg: Msg) {
+        let now = self.session().map(|session| session.clock).unwrap_or_default();
+        let desk = &mut self.desk;
+        match msg {
+            Msg::Go(at) => {
+                desk.at = at;
+                desk.point = None;
+            }
+            Msg::Turn(tab) => desk.tab = tab,
+            Msg::Pick(point) => desk.pick(point),
+            Msg::Arm(lead) => desk.armed = lead,
+            Msg::Put(lead, point) => desk.put(lead, point),
+            Msg::Set(setting) => desk.setting = setting,
+            Msg::Clamp(around) => {
+                desk.clamped = Some(around);
+                desk.setting = Setting::Clamp;
+            }
+            Msg::Tick(step) => {
+                if !desk.ticks.remove(&step) {
+                    desk.ticks.insert(step);
+                }
+            }
+            Msg::Suspect(fault, standing) => desk.suspect(fault, standing, now),
+            Msg::OtherUnits => desk.units = desk.units.other(),
+            Msg::Begun(..) | Msg::Restored(..) | Msg::Do(_) | Msg::Kept(_) | Msg::Cleared => {}
+        }
+    }
+}
+
+impl Reducible for Work {
+    type Action = Msg;
+
+    fn reduce(self: Rc<Self>, msg: Msg) -> Rc<Self> {
+        let mut next = (*self).clone();
+        match msg {
+            Msg::Begun(head, job) => {
+                let session = Rc::new(Session::begin((*job).clone()));
+                next.running = Some(Running { head, session, restored: 0 });
+                next.desk = Desk { units: next.desk.units, ..Desk::default() };
+                next.broken = None;
+            }
+            Msg::Restored(head, session, desk, broken) => {
+                let restored = session.log.len();
+                next.running = Some(Running { head, session, restored });
+                next.desk = desk;
+                next.broken = broken;
+            }
+            Msg::Do(action) => next.act(&action),
+            Msg::Kept(keeping) => next.keeping = keeping,
+            Msg::Cleared => {
+                next = Self { desk: Desk { units: next.desk.units, ..Desk::default() }, ..Self::default() };
+            }
+            other => next.note(other),
+        }
+        if next == *self { self } else { Rc::new(next) }
+    }
+}
