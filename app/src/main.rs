@@ -1,22 +1,21 @@
 //! The page: starts the Yew application in the shell's element `app`.
 
+mod begin;
+mod debrief;
+mod demo;
+mod doors;
+mod drill;
 mod exports;
-
-use yew::prelude::*;
-
-/// The whole page.
-#[component]
-fn App() -> Html {
-    html! {
-        <main>
-            <h1>{ "Tankwright" }</h1>
-            <p>{ "The drills are being built." }</p>
-        </main>
-    }
-}
+mod instructor;
+mod route;
+mod shell;
+mod store;
+mod text;
+mod units;
 
 fn main() {
     if let Some(root) = gloo::utils::document().get_element_by_id("app") {
-        yew::Renderer::<App>::with_root(root).render();
+        root.set_inner_html("");
+        yew::Renderer::<shell::App>::with_root(root).render();
     }
 }

@@ -72,8 +72,7 @@ pub fn use_address() -> Address {
     let address = use_state(Address::now);
     let set = address.setter();
     use_effect_with((), move |()| {
-        let listener =
-            EventListener::new(&window(), "hashchange", move |_| set.set(Address::now()));
+        let listener = EventListener::new(&window(), "hashchange", move |_| set.set(Address::now()));
         move || drop(listener)
     });
     (*address).clone()

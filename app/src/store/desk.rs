@@ -150,9 +150,7 @@ impl Desk {
     /// The act that the meter would now do.
     pub fn reading(&self) -> Option<Action> {
         match self.setting {
-            Setting::Leads(function) => {
-                Some(Action::Meter { function, red: self.red?, black: self.black? })
-            }
+            Setting::Leads(function) => Some(Action::Meter { function, red: self.red?, black: self.black? }),
             Setting::Clamp => Some(Action::Clamp { around: self.clamped? }),
         }
     }

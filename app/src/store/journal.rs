@@ -81,8 +81,7 @@ pub fn append(head: &Head, step: usize, action: &Action) -> Keeping {
 
 /// Keeps the desk.
 pub fn keep_desk(desk: &Desk) -> Keeping {
-    said(storage()
-        .and_then(|storage| set(&storage, DESK, &serde_json::to_string(desk).unwrap_or_default())))
+    said(storage().and_then(|storage| set(&storage, DESK, &serde_json::to_string(desk).unwrap_or_default())))
 }
 
 /// Clears everything of the job from the device.

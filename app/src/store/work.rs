@@ -2,14 +2,14 @@
 
 use std::rc::Rc;
 
-use bench::{Action, Entry, Job, Session, reduce};
+use bench::{Action, Job, Session, reduce};
 use yew::Reducible;
 
 use super::{Desk, Head, Keeping, Lead, Setting, Standing, Tab};
 use plant::{FaultId, Place, Point};
 
 /// A job with its head.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, Debug)]
 pub struct Running {
     /// What it is made from again.
     pub head: Head,
@@ -17,6 +17,13 @@ pub struct Running {
     pub session: Rc<Session>,
     /// Steps that were already there when the page was opened: not announced again.
     pub restored: usize,
+}
+
+/// A world never changes behind its pointer, so the pointer tells whether it is another one.
+impl PartialEq for Running {
+    fn eq(&self, other: &Self) -> bool {
+        self.head == other.head && Rc::ptr_eq(&self.session, &other.session)
+    }
 }
 
 /// Everything the page holds.
@@ -68,11 +75,6 @@ pub enum Msg {
 }
 
 impl Work {
-    /// The last step, if any.
-    pub fn last(&self) -> Option<&Rc<Entry>> {
-        self.running.as_ref().and_then(|running| running.session.log.last())
-    }
-
     /// The world, if there is a job.
     pub fn session(&self) -> Option<&Rc<Session>> {
         self.running.as_ref().map(|running| &running.session)

@@ -28,12 +28,9 @@ pub fn act(action: &Action, units: Units) -> String {
         Action::Cover { which, off } => {
             format!("{} {}.", capital(name::cover(*which)), if *off { "off" } else { "back on" })
         }
-        Action::Meter { function, red, black } => format!(
-            "{}: {} to {}",
-            name::function(*function),
-            name::mark(*red),
-            name::mark(*black)
-        ),
+        Action::Meter { function, red, black } => {
+            format!("{}: {} to {}", name::function(*function), name::mark(*red), name::mark(*black))
+        }
         Action::ZeroLeads => "Leads held together and zeroed.".into(),
         Action::ProveMeter { on } => format!("Meter on the {}", name::source(*on)),
         Action::SpareLeads => "Spare leads put on.".into(),
@@ -62,7 +59,9 @@ pub fn act(action: &Action, units: Units) -> String {
         Action::Drain { opening } => format!("Drain valve {}.", name::opening(*opening)),
         Action::ReliefLever { up: true } => "Relief lever held up.".into(),
         Action::ReliefLever { up: false } => "Relief lever let go.".into(),
-        Action::Wait { minutes } => format!("Waited {}.", units::duration(quantity::Seconds::minutes(*minutes))),
+        Action::Wait { minutes } => {
+            format!("Waited {}.", units::duration(quantity::Seconds::minutes(*minutes)))
+        }
         Action::WaitForCutOut => "Waited for the cut-out.".into(),
         Action::Thermometer { at } => format!("Thermometer: {}", name::probe(*at)),
         Action::Gauge { on } => format!("Pressure gauge {}.", on_off(*on)),
@@ -113,13 +112,15 @@ pub const fn act_caution(action: &Action) -> Option<&'static str> {
         Action::Meter { function: MeterFunction::Insulation, .. } => {
             Some("500 V on the leads. Only on a circuit proved dead, with hands off the metal.")
         }
-        Action::Breaker { on: true, .. } => {
-            Some("Before power: tank full, covers on, nobody's lock on it. An element in air burns out in seconds.")
-        }
+        Action::Breaker { on: true, .. } => Some(
+            "Before power: tank full, covers on, nobody's lock on it. An element in air burns out in seconds.",
+        ),
         Action::ReliefLever { up: true } | Action::Drain { .. } => {
             Some("The water can scald. Keep people clear of the outlet.")
         }
-        Action::Replace { .. } => Some("Only dead, locked and proved; water work only drained below the opening."),
+        Action::Replace { .. } => {
+            Some("Only dead, locked and proved; water work only drained below the opening.")
+        }
         _ => None,
     }
 }

@@ -14,7 +14,8 @@ pub fn harm(harm: &Harm, units: Units) -> String {
             format!("The element stood in air and burnt out after {}.", units::duration(*after))
         }
         Harm::ArcFlash { volts, energy, protected, .. } => {
-            let worn = if *protected { "Gloves and eye protection were on." } else { "Eyes and hands were bare." };
+            let worn =
+                if *protected { "Gloves and eye protection were on." } else { "Eyes and hands were bare." };
             format!("An arc at {} set {:.0} J free. {worn}", units::nominal(*volts), energy.get())
         }
         Harm::MeterOverloaded { volts } => {
@@ -29,10 +30,9 @@ pub fn harm(harm: &Harm, units: Units) -> String {
         Harm::JointOverheated { power, .. } => {
             format!("A joint turned {:.0} W into heat and charred.", power.get())
         }
-        Harm::TankLukewarm { temperature } => format!(
-            "The tank was left at {}, where bacteria grow.",
-            units.temperature(*temperature)
-        ),
+        Harm::TankLukewarm { temperature } => {
+            format!("The tank was left at {}, where bacteria grow.", units.temperature(*temperature))
+        }
     }
 }
 

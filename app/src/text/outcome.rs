@@ -54,9 +54,9 @@ fn display(display: Display) -> String {
 }
 
 fn bucket(one: &Bucket, units: Units) -> String {
-    let fell = one.fell_after.map_or_else(String::new, |volume| {
-        format!(", fell 15 °F (8 K) after {}", units.volume(volume))
-    });
+    let fell = one
+        .fell_after
+        .map_or_else(String::new, |volume| format!(", fell 15 °F (8 K) after {}", units.volume(volume)));
     let spat = if one.spat { ", spat air" } else { "" };
     format!(
         "{} at {}, {} first, {} at the end{fell}{spat}",
@@ -79,15 +79,13 @@ pub fn refusal(why: &Refusal) -> String {
         Refusal::OutOfReach { screw } => format!("the wire does not reach {}.", screw.name()),
         Refusal::Locked => "a lock is on it.".into(),
         Refusal::NotOff => "the breaker must be off before a lock goes on.".into(),
-        Refusal::TankNotDrained { below } => format!(
-            "water would come out. Drain the tank below {:.0} % first.",
-            below * 100.0
-        ),
+        Refusal::TankNotDrained { below } => {
+            format!("water would come out. Drain the tank below {:.0} % first.", below * 100.0)
+        }
         Refusal::UnderPressure => "the tank is still under pressure.".into(),
         Refusal::NoGauge => "no gauge is on.".into(),
         Refusal::NoFlow => "no water comes.".into(),
         Refusal::NothingToReach => "nothing of it can be reached from here.".into(),
-        Refusal::NoFinding => "write the finding first.".into(),
         Refusal::OutOfRange => "that number makes no sense here.".into(),
         Refusal::NoSuchStep { step } => format!("step {step} does not exist yet."),
         Refusal::Over => "the job is over.".into(),

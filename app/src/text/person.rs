@@ -48,7 +48,9 @@ pub fn answer(answer: Answer, units: Units) -> String {
         Answer::Bill { .. } => "Much as ever.".into(),
         Answer::Age { years: 1 } => "It is a year old.".into(),
         Answer::Age { years } => format!("It is {years} years old."),
-        Answer::OtherSupply { known: true } => "Yes, something was added to it. It has a switch of its own.".into(),
+        Answer::OtherSupply { known: true } => {
+            "Yes, something was added to it. It has a switch of its own.".into()
+        }
         Answer::OtherSupply { known: false } => "Not that we know of.".into(),
     }
 }
@@ -85,8 +87,8 @@ fn times(count: u16) -> String {
 
 fn tripped(breaker: u16, button: u16, by: Meddler) -> String {
     let breaker_part = (breaker > 0).then(|| format!("The breaker went {} this week.", times(breaker)));
-    let button_part = (button > 0)
-        .then(|| format!("The red button was pushed {}, by {}.", times(button), meddler(by)));
+    let button_part =
+        (button > 0).then(|| format!("The red button was pushed {}, by {}.", times(button), meddler(by)));
     match (breaker_part, button_part) {
         (None, None) => "No, nothing like that.".into(),
         (Some(a), None) => a,

@@ -66,7 +66,9 @@ pub fn noticed(noticed: &Noticed, units: Units) -> String {
         }
         Noticed::Click { level } => format!("A click at the {} control.", name::level(*level)),
         Noticed::ReliefRuns => "The relief valve runs.".into(),
-        Noticed::Flooding { volume } => format!("Water spreads on the floor, {} so far.", units.volume(*volume)),
+        Noticed::Flooding { volume } => {
+            format!("Water spreads on the floor, {} so far.", units.volume(*volume))
+        }
         Noticed::Bang => "A bang and a smell from inside.".into(),
         Noticed::DrainStopped => "The drain stands still though water is left: no air gets in.".into(),
         Noticed::TankEmpty => "The drain has run out.".into(),

@@ -1,0 +1,34 @@
+//! The customer's column.
+
+use std::rc::Rc;
+
+use bench::Session;
+use yew::prelude::*;
+
+use super::plate::PlateCard;
+use super::questions::Questions;
+use super::said::Said;
+use super::tell::Tell;
+use crate::drill::known::Known;
+
+/// The world and what is known of it.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+    /// What was perceived.
+    pub known: Rc<Known>,
+}
+
+/// The column.
+#[component]
+pub fn Call(props: &Props) -> Html {
+    html! {
+        <section class="call">
+            <Said session={props.session.clone()} />
+            <Questions session={props.session.clone()} />
+            <PlateCard known={props.known.clone()} />
+            <Tell session={props.session.clone()} />
+        </section>
+    }
+}

@@ -1,0 +1,30 @@
+//! What the customer said when the door opened.
+
+use std::rc::Rc;
+
+use bench::Session;
+use yew::prelude::*;
+
+use crate::store::use_work;
+use crate::text;
+
+/// The world.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+}
+
+/// The complaint, in the customer's words.
+#[component]
+pub fn Said(props: &Props) -> Html {
+    let units = use_work().desk.units;
+    let account = &props.session.job.account;
+    let words: Vec<String> = account.opening.iter().map(|one| text::answer(*one, units)).collect();
+    html! {
+        <>
+            <h2>{ text::CUSTOMER_SAYS }</h2>
+            <blockquote class="card quote">{ format!("“{}”", words.join(" ")) }</blockquote>
+        </>
+    }
+}

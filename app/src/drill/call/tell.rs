@@ -1,0 +1,63 @@
+//! What can be told, advised, reported; whom to call instead of going on.
+
+use std::rc::Rc;
+
+use bench::{Action, Helper, Observation, Session};
+use plant::fault::Advice;
+use yew::prelude::*;
+
+use crate::shell::Act;
+use crate::text;
+
+/// The world.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+}
+
+const REPORTS: [Observation; 5] = [
+    Observation::MislabelledBreaker,
+    Observation::SecondSource,
+    Observation::BrokenLead,
+    Observation::NoExpansionControl,
+    Observation::ScaldingWater,
+];
+
+const HELPERS: [Helper; 4] = [Helper::Electrician, Helper::Plumber, Helper::Utility, Helper::Ambulance];
+
+/// The lists.
+#[component]
+pub fn Tell(props: &Props) -> Html {
+    let me = &props.session.me;
+    let advise = Advice::ALL.iter().map(|&advice| {
+        html! { <li><Act action={Action::Advise { advice }} label={text::advice(advice)} class="plain" /></li> }
+    });
+    let report = REPORTS.map(|what| {
+        html! { <li><Act action={Action::Report { what }} label={text::observation(what)} class="plain" /></li> }
+    });
+    let call = HELPERS.map(|whom| {
+        html! { <Act action={Action::StopAndCall { whom }} label={text::helper(whom)} /> }
+    });
+    html! {
+        <>
+            <h2>{ text::TELL }</h2>
+            <div class="acts">
+                <Act action={Action::TellHousehold} label={text::TELL_HOUSEHOLD} pressed={Some(me.household_told)} />
+                <Act action={Action::TellResult} label={text::TELL_RESULT} pressed={Some(me.result_told)} />
+            </div>
+            <details>
+                <summary>{ text::ADVISE }</summary>
+                <ul class="asks">{ for advise }</ul>
+            </details>
+            <details>
+                <summary>{ text::REPORT }</summary>
+                <ul class="asks">{ for report }</ul>
+            </details>
+            <details>
+                <summary>{ text::CALL }</summary>
+                <div class="acts">{ for call }</div>
+            </details>
+        </>
+    }
+}

@@ -1,0 +1,13 @@
+//! Details: a compartment, the junction box, the open load center, drawn close, with every point to pick.
+
+mod covers;
+mod layout;
+mod panel;
+mod path;
+mod points;
+mod probes;
+mod view;
+mod wires;
+
+pub use layout::has_detail;
+pub use view::Detail;

@@ -1,0 +1,77 @@
+//! The breakers of the load center, close: what they are labelled, how their handles were last seen.
+
+use std::rc::Rc;
+
+use bench::Session;
+use plant::Handle;
+use yew::prelude::*;
+
+use crate::drill::known::Known;
+use crate::text;
+
+/// The world and what is known of it.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+    /// What was perceived.
+    pub known: Rc<Known>,
+    /// The front is off: the breakers move aside for bus and screws.
+    pub open: bool,
+}
+
+/// The breakers.
+#[component]
+pub fn Breakers(props: &Props) -> Html {
+    let breakers = &props.session.home.plant.panel.breakers;
+    let pitch = 240.0 / breakers.len().max(1) as f64;
+    let rows = breakers.iter().enumerate().map(|(at, breaker)| {
+        let slot = at as u32;
+        let y = 30.0 + pitch * at as f64;
+        let label = props.known.labels.get(at).map_or_else(
+            || text::UNREAD.to_owned(),
+            |(circuit, amps)| format!("{} {:.0} A", text::circuit(*circuit), amps.get()),
+        );
+        row(props, slot, y, pitch, label, breaker.locked)
+    });
+    html! {
+        <g>
+            if !props.open {
+                <rect x="14" y="14" width="312" height="302" class="plate" />
+            }
+            { for rows }
+        </g>
+    }
+}
+
+fn row(props: &Props, slot: u32, y: f64, pitch: f64, label: String, locked: bool) -> Html {
+    let handle = props.known.handles.get(&slot).copied();
+    let left = if props.open { 140.0 } else { 40.0 };
+    let shift = match handle {
+        Some(Handle::On) => 38.0,
+        Some(Handle::Off) => 6.0,
+        Some(Handle::Tripped) | None => 22.0,
+    };
+    let class = match handle {
+        None => "handle unknown",
+        Some(Handle::Tripped) => "handle tripped",
+        Some(_) => "handle",
+    };
+    let at = |dy: f64| (y + dy).to_string();
+    let said = handle.map_or(text::NOT_LOOKED, text::handle);
+    html! {
+        <g>
+            <rect x={left.to_string()} y={at(0.0)} width="64" height={(pitch - 14.0).to_string()} class="body" />
+            <rect x={(left + shift).to_string()} y={at(8.0)} width="20" height={(pitch - 30.0).to_string()} {class} />
+            if locked {
+                <rect x={(left - 14.0).to_string()} y={at(pitch - 44.0)} width="28" height="24" class="lock" />
+            }
+            if !props.open {
+                <text x="122" y={at(24.0)} class="lab">{ format!("{}  {label}", slot + 1) }</text>
+                <text x="122" y={at(42.0)} class="sub">{ said }</text>
+            } else {
+                <text x={(left + 4.0).to_string()} y={at(pitch - 20.0)} class="sub">{ slot + 1 }</text>
+            }
+        </g>
+    }
+}

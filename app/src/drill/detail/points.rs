@@ -1,0 +1,93 @@
+//! The points of a detail: screws and bare wire ends, each a button of its own.
+
+use std::rc::Rc;
+
+use bench::Session;
+use plant::{Place, Point, Screw};
+use yew::prelude::*;
+
+use super::layout::{At, screws, wires};
+use super::path::draw;
+use super::wires::is_there;
+use crate::drill::sheet::hot::hot_keys;
+use crate::store::{Msg, use_work};
+use crate::text;
+
+/// The world and the place.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+    /// Where.
+    pub place: Place,
+}
+
+/// The points.
+#[component]
+pub fn Points(props: &Props) -> Html {
+    let Props { session, place } = props;
+    let second = session.home.plant.wiring.second_source;
+    let ends = wires(*place)
+        .iter()
+        .filter(|one| is_there(one.wire, session))
+        .filter_map(|strand| draw(*place, strand, &session.home.plant.wiring))
+        .flat_map(|drawn| drawn.ends)
+        .map(|one| {
+            let labelled = session.home.plant.wiring.joint(one.end).labelled;
+            html! { <Dot point={Point::End(one.end)} at={one.at} lifted={!one.landed} {labelled} /> }
+        });
+    let screws = screws(*place)
+        .iter()
+        .filter(|one| second || !matches!(one.screw, Screw::S1 | Screw::S2))
+        .map(|one| html! { <Dot point={Point::Screw(one.screw)} at={one.at} name={one.name} /> });
+    html! { <g>{ for ends }{ for screws }</g> }
+}
+
+/// One point.
+#[derive(Properties, PartialEq)]
+struct DotProps {
+    point: Point,
+    at: At,
+    #[prop_or_default]
+    name: Option<At>,
+    #[prop_or_default]
+    lifted: bool,
+    #[prop_or_default]
+    labelled: bool,
+}
+
+#[component]
+fn Dot(props: &DotProps) -> Html {
+    let work = use_work();
+    let point = props.point;
+    let (x, y) = props.at;
+    let picked = work.desk.point == Some(point);
+    let pick = Callback::from(move |()| work.dispatch(Msg::Pick(point)));
+    let onclick = {
+        let pick = pick.clone();
+        Callback::from(move |_: MouseEvent| pick.emit(()))
+    };
+    let screw = matches!(point, Point::Screw(_));
+    let (hit, radius, kind) = if screw { ("17", "11", "screw") } else { ("13", "5", "copper-end") };
+    html! {
+        <g
+            class={classes!("point", picked.then_some("picked"), props.lifted.then_some("lifted"))}
+            role="button"
+            tabindex="0"
+            aria-label={text::point(point)}
+            aria-pressed={picked.to_string()}
+            data-point={point.to_string()}
+            {onclick}
+            onkeydown={hot_keys(pick)}
+        >
+            <circle class="hit" cx={x.to_string()} cy={y.to_string()} r={hit} />
+            <circle class={kind} cx={x.to_string()} cy={y.to_string()} r={radius} />
+            if props.labelled {
+                <rect class="flag" x={(x - 3.0).to_string()} y={(y + 8.0).to_string()} width="14" height="9" />
+            }
+            if let Some((dx, dy)) = props.name {
+                <text class="name" x={(x + dx).to_string()} y={(y + dy).to_string()}>{ text::mark(point) }</text>
+            }
+        </g>
+    }
+}

@@ -1,0 +1,48 @@
+//! The wires of a detail, each in its colour.
+
+use std::rc::Rc;
+
+use bench::Session;
+use plant::{Place, Wire};
+use yew::prelude::*;
+
+use super::layout::wires;
+use super::path::draw;
+use crate::drill::known::Known;
+
+/// The world, what is known of it, and the place.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+    /// What was perceived.
+    pub known: Rc<Known>,
+    /// Where.
+    pub place: Place,
+}
+
+/// Whether a wire is there at all.
+pub fn is_there(wire: Wire, session: &Session) -> bool {
+    !matches!(wire, Wire::SecondA | Wire::SecondB) || session.home.plant.wiring.second_source
+}
+
+/// The wires.
+#[component]
+pub fn Wires(props: &Props) -> Html {
+    let wiring = &props.session.home.plant.wiring;
+    let strands = wires(props.place).iter().filter(|one| is_there(one.wire, &props.session));
+    let drawn = strands.filter_map(|strand| {
+        let drawn = draw(props.place, strand, wiring)?;
+        let charred = drawn.ends.iter().filter(|one| props.known.charred.contains(&one.end)).map(|one| {
+            html! { <circle cx={one.at.0.to_string()} cy={one.at.1.to_string()} r="11" class="char" /> }
+        });
+        Some(html! {
+            <g key={strand.wire.name()}>
+                <path d={drawn.d.clone()} class="wire edge" />
+                <path d={drawn.d.clone()} class={classes!("wire", strand.class)} />
+                { for charred }
+            </g>
+        })
+    });
+    html! { <g>{ for drawn }</g> }
+}

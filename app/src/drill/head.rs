@@ -1,0 +1,53 @@
+//! The drill's header: the job, the time of day, a hint, handing over.
+
+use std::rc::Rc;
+
+use bench::{Action, Session};
+use yew::prelude::*;
+
+use super::hint::hint;
+use crate::shell::{Act, Dialog, Top, use_dialog};
+use crate::{text, units};
+
+/// The world.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+}
+
+/// The header.
+#[component]
+pub fn Head(props: &Props) -> Html {
+    let session = &props.session;
+    let hand_over = use_dialog();
+    let hints = use_dialog();
+    let setting = session.home.setting;
+    let title = text::job_title(text::heater(setting.heater), text::town(setting.climate));
+    let clock = units::clock(session.job.starts_at + session.clock);
+    html! {
+        <>
+            <Top tag={text::mode(session.job.mode)}>
+                <span class="job">{ title }</span>
+                <span class="licence">{ text::LICENCE }{ ": " }{ text::licence(session.job.licence) }</span>
+                <span class="clock"><span class="unseen">{ text::CLOCK }</span>{ clock }</span>
+                if text::may_hint(session.job.mode) {
+                    <button type="button" class="hint" data-act="hint" onclick={hints.opener()}>{ text::HINT }</button>
+                }
+                <button type="button" class="go" data-act="hand-over-asked" onclick={hand_over.opener()}>
+                    { text::HAND_OVER }
+                </button>
+            </Top>
+            <Dialog handle={hints} title={text::HINT}>
+                <p>{ hint(session) }</p>
+            </Dialog>
+            <Dialog handle={hand_over.clone()} title={text::HAND_OVER}>
+                <p>{ text::HAND_OVER_ASKED }</p>
+                <div class="row" onclick={hand_over.closer()}>
+                    <Act action={Action::HandOver} label={text::HAND_OVER} class="go" />
+                    <button type="button">{ text::NOT_YET }</button>
+                </div>
+            </Dialog>
+        </>
+    }
+}

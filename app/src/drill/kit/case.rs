@@ -1,0 +1,55 @@
+//! The kit: what is worn, hung on, screwed on.
+
+use std::rc::Rc;
+
+use bench::{Action, Session};
+use plant::Place;
+use yew::prelude::*;
+
+use super::shelves::VanShelves;
+use super::time::Time;
+use crate::shell::{Act, Dialog, use_dialog};
+use crate::store::{Msg, Tab, use_work};
+use crate::text;
+
+/// The world.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+}
+
+/// The kit.
+#[component]
+pub fn Kit(props: &Props) -> Html {
+    let work = use_work();
+    let van = use_dialog();
+    let session = &props.session;
+    let (me, plumbing) = (&session.me, &session.home.plant.plumbing);
+    let locked = session.home.plant.panel.breakers.iter().any(|one| one.locked);
+    let lock = Callback::from(move |_| {
+        work.dispatch(Msg::Go(Some(Place::LoadCenter)));
+        work.dispatch(Msg::Turn(Tab::Heater));
+    });
+    html! {
+        <section class="kit-part" aria-label={text::KIT}>
+            <h2>{ text::KIT }</h2>
+            <div class="kit">
+                <button type="button" data-act="lock-and-tag" aria-pressed={locked.to_string()} onclick={lock}>
+                    { text::LOCK_AND_TAG }
+                </button>
+                <Act action={Action::Gloves { on: !me.gloves }} label={text::GLOVES} pressed={Some(me.gloves)} />
+                <Act action={Action::EyeProtection { on: !me.eyes }} label={text::EYES} pressed={Some(me.eyes)} />
+                <Act action={Action::Hose { on: !plumbing.hose }} label={text::HOSE_KIT} pressed={Some(plumbing.hose)} />
+                <Act action={Action::Gauge { on: !me.gauge }} label={text::GAUGE_KIT} pressed={Some(me.gauge)} />
+                <Act action={Action::ReadGauge} label={text::READ_GAUGE} />
+                <Act action={Action::TryStart} label={text::TRY_START} />
+                <button type="button" data-act="parts-van" onclick={van.opener()}>{ text::place(Place::Van) }</button>
+            </div>
+            <Time />
+            <Dialog handle={van.clone()} title={text::place(Place::Van)}>
+                <VanShelves session={session.clone()} />
+            </Dialog>
+        </section>
+    }
+}

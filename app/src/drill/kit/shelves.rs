@@ -1,0 +1,131 @@
+//! The van's shelves: every part, with the ratings there are. The wrong one can be taken.
+
+use std::rc::Rc;
+
+use bench::{Action, NewPart, Session};
+use plant::Level;
+use plant::heater::Rating;
+use quantity::{Amps, Pressure, Volts, Volume, Watts};
+use yew::prelude::*;
+
+use crate::drill::place::{Offer, Offers};
+use crate::store::use_work;
+use crate::text;
+use crate::units::Units;
+
+/// Elements on the shelf: watts and volts.
+const ELEMENTS: [(f64, f64); 8] = [
+    (4500.0, 240.0),
+    (3500.0, 240.0),
+    (5500.0, 240.0),
+    (3800.0, 240.0),
+    (4500.0, 208.0),
+    (3500.0, 208.0),
+    (5500.0, 208.0),
+    (1500.0, 120.0),
+];
+/// Breakers and fuses, in amperes.
+const AMPS: [f64; 7] = [30.0, 15.0, 20.0, 25.0, 35.0, 40.0, 50.0];
+/// Relief valves, in psi.
+const RELIEFS: [f64; 4] = [150.0, 75.0, 100.0, 125.0];
+/// Expansion tanks in gallons, charges in psi.
+const TANKS: [f64; 2] = [2.0, 4.4];
+const CHARGES: [f64; 6] = [60.0, 40.0, 50.0, 70.0, 80.0, 20.0];
+/// Heaters in gallons.
+const HEATERS: [f64; 4] = [40.0, 30.0, 50.0, 80.0];
+
+/// The world.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+}
+
+/// The shelves.
+#[component]
+pub fn VanShelves(props: &Props) -> Html {
+    let units = use_work().desk.units;
+    let offers: Vec<Offer> = shelves()
+        .into_iter()
+        .filter_map(|shelf| {
+            let kind = shelf.first()?.kind();
+            let options: Vec<_> =
+                shelf.into_iter().map(|part| (option(&part, units), Action::Replace { part })).collect();
+            Some(Offer::choose(text::part(kind), text::FIT, options))
+        })
+        .collect();
+    let any = Action::Replace { part: NewPart::Limit };
+    html! {
+        <div class="shelves">
+            <p>{ text::cost(props.session.me.cost) }</p>
+            <Offers {offers} caution={text::act_caution(&any).map(AttrValue::from)} />
+        </div>
+    }
+}
+
+fn option(part: &NewPart, units: Units) -> String {
+    text::part_option(part, units)
+}
+
+fn rating((watts, volts): (f64, f64)) -> Rating {
+    Rating { watts: Watts(watts), volts: Volts(volts) }
+}
+
+/// Every part there is, by shelf.
+fn shelves() -> Vec<Vec<NewPart>> {
+    let mut all = Vec::new();
+    for &level in Level::ALL {
+        all.push(
+            ELEMENTS
+                .iter()
+                .flat_map(|&one| {
+                    [true, false].map(|seat_cleaned| NewPart::Element {
+                        level,
+                        rating: rating(one),
+                        seat_cleaned,
+                    })
+                })
+                .collect(),
+        );
+    }
+    all.extend(Level::ALL.iter().map(|&level| vec![NewPart::Thermostat { level }]));
+    all.push(vec![NewPart::Limit]);
+    all.push(AMPS.iter().map(|&a| NewPart::Breaker { rating: Amps(a) }).collect());
+    all.push(AMPS.iter().map(|&a| NewPart::Fuse { rating: Amps(a) }).collect());
+    all.push(vec![NewPart::DipTube]);
+    for &level in Level::ALL {
+        all.push([true, false].map(|seat_cleaned| NewPart::Gasket { level, seat_cleaned }).to_vec());
+    }
+    all.push(RELIEFS.iter().map(|&p| NewPart::ReliefValve { opens_at: Pressure::psi(p) }).collect());
+    all.push(
+        TANKS
+            .iter()
+            .flat_map(|&v| {
+                CHARGES
+                    .map(|p| NewPart::ExpansionTank { volume: Volume::gallons(v), charge: Pressure::psi(p) })
+            })
+            .collect(),
+    );
+    all.push(
+        HEATERS
+            .iter()
+            .flat_map(|&v| {
+                ELEMENTS.map(|one| NewPart::Heater { nominal: Volume::gallons(v), rating: rating(one) })
+            })
+            .collect(),
+    );
+    all
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use plant::fault::PartKind;
+
+    #[test]
+    fn every_kind_of_part_is_on_a_shelf() {
+        for kind in PartKind::ALL {
+            assert!(shelves().iter().flatten().any(|part| part.kind() == *kind), "{kind}");
+        }
+    }
+}

@@ -1,0 +1,201 @@
+//! What the technician has perceived so far, folded from the log. The drawing shows this and nothing else of
+//! what is not in plain view; a handle that somebody moved behind the technician's back stays as it was seen.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use bench::{Action, Entry, Fitting, Noticed, Session, Shown, Sight};
+use plant::heater::{Plate, Rating};
+use plant::{Circuit, End, Handle, Level, Place};
+use quantity::{Amps, Seconds, Temperature, Volume};
+
+/// Everything perceived.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Known {
+    /// Handles of breakers as last seen, by slot.
+    pub handles: BTreeMap<u32, Handle>,
+    /// The directory as last read or corrected.
+    pub labels: Vec<(Circuit, Amps)>,
+    /// The rating plate.
+    pub plate: Option<Plate>,
+    /// Stamps of the elements.
+    pub stamps: [Option<Rating>; 2],
+    /// Both dials as last seen.
+    pub dials: [Option<Temperature>; 2],
+    /// The reset button stands proud.
+    pub button: Option<bool>,
+    /// Joints seen charred and not made again since.
+    pub charred: BTreeSet<End>,
+    /// Fittings seen wet or dry.
+    pub wet: BTreeMap<Fitting, bool>,
+    /// Water on the floor.
+    pub floor: Option<Volume>,
+    /// The relief valve's pipe was seen running.
+    pub relief_runs: bool,
+    /// The last look at each place.
+    pub looked: BTreeMap<Place, (Seconds, Vec<Sight>)>,
+    /// An expansion tank, if one was looked for.
+    pub expansion: Option<bool>,
+}
+
+impl Known {
+    /// From everything that was shown.
+    pub fn of(session: &Session) -> Self {
+        let mut known = Self::default();
+        for entry in &session.log {
+            known.learn(entry);
+        }
+        known
+    }
+
+    fn learn(&mut self, entry: &Entry) {
+        for noticed in &entry.outcome.noticed {
+            self.notice(noticed);
+        }
+        match &entry.outcome.shown {
+            Shown::Refused { .. } | Shown::Stopped { .. } => return,
+            Shown::Plate { plate } => self.plate = Some(*plate),
+            Shown::Stamp { level, rating } => self.stamps[level.index()] = Some(*rating),
+            Shown::Directory { labels } => self.labels.clone_from(labels),
+            Shown::Dials { upper, lower } => self.dials = [Some(*upper), Some(*lower)],
+            Shown::Sights { at, sights } => {
+                if let Action::Look { .. } = entry.action {
+                    self.forget(*at);
+                    self.looked.insert(*at, (entry.at, sights.clone()));
+                }
+                sights.iter().for_each(|sight| self.see(sight));
+            }
+            Shown::DoneWith { sights } => sights.iter().for_each(|sight| self.see(sight)),
+            _ => {}
+        }
+        self.did(&entry.action);
+    }
+
+    /// A new look replaces the last one.
+    fn forget(&mut self, at: Place) {
+        match at {
+            Place::Relief => self.relief_runs = false,
+            Place::Drain => self.floor = None,
+            _ => {}
+        }
+    }
+
+    fn see(&mut self, sight: &Sight) {
+        match sight {
+            Sight::BreakerHandle { slot, handle, .. } => {
+                self.handles.insert(*slot, *handle);
+            }
+            Sight::Charred { end } => {
+                self.charred.insert(*end);
+            }
+            Sight::Button { proud } => self.button = Some(*proud),
+            Sight::Clicked => self.button = Some(false),
+            Sight::NoClick => self.button = Some(true),
+            Sight::Wet { fitting, .. } => {
+                self.wet.insert(*fitting, true);
+            }
+            Sight::Dry { fitting } => {
+                self.wet.insert(*fitting, false);
+            }
+            Sight::WaterOnFloor { volume } => self.floor = Some(*volume),
+            Sight::ReliefRunning => self.relief_runs = true,
+            Sight::ExpansionTank { there } => self.expansion = Some(*there),
+            _ => {}
+        }
+    }
+
+    fn notice(&mut self, noticed: &Noticed) {
+        match noticed {
+            Noticed::BreakerTripped { slot } => {
+                self.handles.insert(*slot, Handle::Tripped);
+            }
+            Noticed::SomebodyReset { slot } => {
+                self.handles.insert(*slot, Handle::On);
+            }
+            Noticed::Flooding { volume } => self.floor = Some(*volume),
+            Noticed::ReliefRuns => self.relief_runs = true,
+            _ => {}
+        }
+    }
+
+    /// What an act of one's own tells: the handle is where the hand left it.
+    fn did(&mut self, action: &Action) {
+        match action {
+            Action::Breaker { slot, on } => {
+                self.handles.insert(*slot, if *on { Handle::On } else { Handle::Off });
+            }
+            Action::Relabel { slot, feeds } => {
+                if let Some(label) = self.labels.get_mut(*slot as usize) {
+                    label.0 = *feeds;
+                }
+            }
+            Action::Dial { level, to } => self.dials[level.index()] = Some(*to),
+            Action::Remake { end, .. } => {
+                self.charred.remove(end);
+            }
+            Action::Wipe { fitting } => {
+                self.wet.insert(*fitting, false);
+            }
+            Action::Replace { part } => self.changed(part),
+            _ => {}
+        }
+    }
+
+    fn changed(&mut self, part: &bench::NewPart) {
+        use bench::NewPart;
+        match part {
+            NewPart::Element { level, rating, .. } => self.stamps[level.index()] = Some(*rating),
+            NewPart::Thermostat { level } => {
+                self.dials[level.index()] = Some(Temperature::fahrenheit(120.0));
+            }
+            NewPart::Limit => self.button = Some(false),
+            NewPart::ExpansionTank { .. } => self.expansion = Some(true),
+            NewPart::Heater { .. } => {
+                self.plate = None;
+                self.stamps = [None; 2];
+                self.dials = [None; 2];
+                self.charred.clear();
+                self.wet.clear();
+            }
+            _ => {}
+        }
+    }
+
+    /// A dial as last seen.
+    pub fn dial(&self, level: Level) -> Option<Temperature> {
+        self.dials[level.index()]
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use bench::Outcome;
+
+    fn entry(action: Action, shown: Shown, noticed: Vec<Noticed>) -> std::rc::Rc<Entry> {
+        let outcome = Outcome { took: Seconds(60.0), shown, harms: Vec::new(), noticed, facts: Vec::new() };
+        std::rc::Rc::new(Entry { at: Seconds(0.0), action, outcome })
+    }
+
+    #[test]
+    fn only_what_was_perceived_is_known() {
+        let mut session = Session::begin(crate::demo::job());
+        assert!(Known::of(&session).handles.is_empty());
+        let off = Action::Breaker { slot: 2, on: false };
+        session.log.push(entry(off.clone(), Shown::Done, vec![]));
+        assert_eq!(Known::of(&session).handles[&2], Handle::Off);
+        // Somebody switches it on and nobody notices: it stays as it was seen.
+        session.home.plant.panel.breakers[2].handle = Handle::On;
+        assert_eq!(Known::of(&session).handles[&2], Handle::Off);
+        let noticed = vec![Noticed::SomebodyReset { slot: 2 }];
+        session.log.push(entry(Action::Wait { minutes: 5.0 }, Shown::Done, noticed));
+        assert_eq!(Known::of(&session).handles[&2], Handle::On);
+    }
+
+    #[test]
+    fn a_refused_act_tells_nothing() {
+        let mut session = Session::begin(crate::demo::job());
+        let refused = Shown::Refused { why: bench::Refusal::Locked };
+        session.log.push(entry(Action::Breaker { slot: 0, on: true }, refused, vec![]));
+        assert!(Known::of(&session).handles.is_empty());
+    }
+}

@@ -1,0 +1,35 @@
+//! The meter's dial.
+
+use bench::MeterFunction;
+use yew::prelude::*;
+
+use crate::store::{Msg, Setting, use_work};
+use crate::text;
+
+const SETTINGS: [Setting; 6] = [
+    Setting::Leads(MeterFunction::Volts),
+    Setting::Leads(MeterFunction::LowVolts),
+    Setting::Leads(MeterFunction::Ohms),
+    Setting::Leads(MeterFunction::Continuity),
+    Setting::Leads(MeterFunction::Insulation),
+    Setting::Clamp,
+];
+
+/// The dial.
+#[component]
+pub fn Dial() -> Html {
+    let work = use_work();
+    let button = |setting: Setting| {
+        let on = work.desk.setting == setting;
+        let onclick = {
+            let work = work.clone();
+            Callback::from(move |_| work.dispatch(Msg::Set(setting)))
+        };
+        html! {
+            <button type="button" data-setting={text::setting(setting)} aria-pressed={on.to_string()} {onclick}>
+                { text::setting(setting) }
+            </button>
+        }
+    };
+    html! { <div class="fn" role="group" aria-label={text::METER_DIAL}>{ for SETTINGS.map(button) }</div> }
+}

@@ -1,0 +1,55 @@
+//! The meter's display: the last reading, as long as nothing was moved since.
+
+use std::rc::Rc;
+
+use bench::{Action, Display as Shows, Entry, Session, Shown};
+use yew::prelude::*;
+
+use super::case::used_meter;
+use crate::store::{Desk, use_work};
+use crate::{text, units};
+
+/// The world.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+}
+
+/// The display. Silent for screen readers: the reading is announced once, as the outcome of its act.
+#[component]
+pub fn Display(props: &Props) -> Html {
+    let work = use_work();
+    let last = props.session.log.iter().rev().find(|entry| used_meter(&entry.action));
+    let current = last.filter(|entry| is_current(entry, &work.desk));
+    let (number, unit) =
+        current.and_then(|entry| shows(&entry.outcome.shown)).unwrap_or_else(|| ("– – –".into(), ""));
+    let what = current.map(|entry| text::act(&entry.action, work.desk.units)).unwrap_or_default();
+    html! {
+        <div class="lcd" data-lcd={format!("{number} {unit}")}>
+            <span class="lcd-what">{ what }</span>
+            <span class="lcd-number">{ number }<small>{ unit }</small></span>
+        </div>
+    }
+}
+
+/// Whether a reading was taken as the meter now stands.
+fn is_current(entry: &Entry, desk: &Desk) -> bool {
+    matches!(entry.action, Action::ProveMeter { .. }) || desk.reading().as_ref() == Some(&entry.action)
+}
+
+/// A reading in number and unit.
+fn shows(shown: &Shown) -> Option<(String, &'static str)> {
+    Some(match shown {
+        Shown::Meter { display } => match *display {
+            Shows::Volts { volts } => (format!("{:.1}", volts.get()), "V"),
+            Shows::Ohms { ohms } | Shows::Insulation { ohms } => units::scaled(ohms),
+            Shows::Over => (text::OVER.to_owned(), ""),
+            Shows::Tone { on: true } => (text::TONE.to_owned(), ""),
+            Shows::Tone { on: false } => (text::NO_TONE.to_owned(), ""),
+            Shows::Live { volts } => (format!("{:.0}", volts.get()), text::LIVE_VOLTS),
+        },
+        Shown::Clamp { amps } => (format!("{:.1}", amps.get()), "A"),
+        _ => return None,
+    })
+}

@@ -1,0 +1,117 @@
+//! Where the leads are, and what the clamp is around. The lists do the same as the points on the drawing.
+
+use std::rc::Rc;
+
+use bench::{Clamped, Session};
+use plant::{End, Place, Point, Wire};
+use yew::prelude::*;
+
+use super::points::{end_is_there, points_of};
+use crate::shell::{Choice, Choices};
+use crate::store::{Lead, Msg, WorkHandle, use_work};
+use crate::text;
+
+/// The world.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+}
+
+/// Both leads.
+#[component]
+pub fn Leads(props: &Props) -> Html {
+    let work = use_work();
+    let choices: Vec<Choice> = Place::ALL
+        .iter()
+        .flat_map(|&place| {
+            points_of(&props.session, place).into_iter().filter(move |point| point.place() == place).map(
+                move |point| Choice {
+                    value: point.to_string().into(),
+                    label: text::point(point).into(),
+                    group: text::place(place).into(),
+                },
+            )
+        })
+        .collect();
+    html! {
+        <div class="probe">
+            { lead(&work, Lead::Red, work.desk.red, choices.clone()) }
+            { lead(&work, Lead::Black, work.desk.black, choices) }
+        </div>
+    }
+}
+
+fn lead(work: &WorkHandle, lead: Lead, at: Option<Point>, choices: Vec<Choice>) -> Html {
+    let armed = work.desk.armed == Some(lead);
+    let arm = {
+        let work = work.clone();
+        let next = (!armed).then_some(lead);
+        Callback::from(move |_| work.dispatch(Msg::Arm(next)))
+    };
+    let onchange = {
+        let work = work.clone();
+        Callback::from(move |value: String| {
+            if let Ok(point) = value.parse() {
+                work.dispatch(Msg::Put(lead, point));
+            }
+        })
+    };
+    let dot = match lead {
+        Lead::Red => "dot red-dot",
+        Lead::Black => "dot black-dot",
+    };
+    let chosen = at.map(|point| point.to_string()).unwrap_or_default();
+    let name = text::lead(lead).to_lowercase();
+    html! {
+        <div class={classes!("lead-box", armed.then_some("armed"))}>
+            <button type="button" class="arm" aria-pressed={armed.to_string()} onclick={arm} data-act={format!("arm-{name}")}>
+                <span class={dot}></span>{ text::lead_at(lead, at) }
+            </button>
+            <Choices
+                label={text::lead_on(lead)}
+                {choices}
+                {chosen}
+                none={Some(AttrValue::from(text::NOWHERE))}
+                {onchange}
+                hook={format!("lead-{name}")}
+            />
+        </div>
+    }
+}
+
+/// What the clamp is around.
+#[component]
+pub fn ClampAround(props: &Props) -> Html {
+    let work = use_work();
+    let both = Choice::new("both", text::clamped(Clamped::BothLegs));
+    let wires = Wire::ALL
+        .iter()
+        .filter(|wire| [0, 1].iter().any(|&side| end_is_there(&props.session, End { wire: **wire, side })))
+        .map(|&wire| Choice::new(wire.name(), text::wire(wire)));
+    let choices: Vec<Choice> = std::iter::once(both).chain(wires).collect();
+    let chosen = match work.desk.clamped {
+        None => AttrValue::default(),
+        Some(Clamped::BothLegs) => "both".into(),
+        Some(Clamped::Wire { wire }) => wire.name().into(),
+    };
+    let onchange = {
+        let work = work.clone();
+        Callback::from(move |value: String| {
+            let around = value.parse().map_or(Clamped::BothLegs, |wire| Clamped::Wire { wire });
+            work.dispatch(Msg::Clamp(around));
+        })
+    };
+    html! {
+        <div class="probe one">
+            <Choices
+                label={text::AROUND}
+                {choices}
+                {chosen}
+                none={Some(AttrValue::from(text::NOWHERE))}
+                {onchange}
+                hook="clamp"
+            />
+        </div>
+    }
+}

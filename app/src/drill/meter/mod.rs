@@ -1,0 +1,11 @@
+//! The meter, its leads, the clamp.
+
+mod case;
+mod dial;
+mod display;
+mod leads;
+mod points;
+mod prove;
+
+pub use case::Meter;
+pub use points::{end_is_there, points_of};

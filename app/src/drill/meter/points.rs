@@ -1,0 +1,29 @@
+//! The points there are: a second cable counts only once it can be seen.
+
+use bench::{Cover, Session};
+use plant::{End, Place, Point, Screw, Wire};
+
+/// Whether a wire end is there and could be seen by now.
+pub fn end_is_there(session: &Session, end: End) -> bool {
+    !matches!(end.wire, Wire::SecondA | Wire::SecondB) || second_seen(session, end.home().place())
+}
+
+fn second_seen(session: &Session, place: Place) -> bool {
+    let cover = match place {
+        Place::LoadCenter => Cover::PanelFront,
+        _ => Cover::JunctionBox,
+    };
+    session.home.plant.wiring.second_source && session.access.off.contains(&cover)
+}
+
+/// The points of a place, screws first.
+pub fn points_of(session: &Session, place: Place) -> Vec<Point> {
+    let screws = Screw::ALL
+        .iter()
+        .copied()
+        .filter(|screw| screw.place() == place)
+        .filter(|screw| !matches!(screw, Screw::S1 | Screw::S2) || second_seen(session, place));
+    let shell = matches!(place, Place::UpperCompartment | Place::LowerCompartment).then_some(Screw::Shell);
+    let ends = End::all().filter(|end| end.home().place() == place && end_is_there(session, *end));
+    screws.chain(shell).map(Point::Screw).chain(ends.map(Point::End)).collect()
+}

@@ -1,0 +1,20 @@
+//! Proving the meter, zeroing its leads, changing them.
+
+use bench::{Action, KnownSource};
+use yew::prelude::*;
+
+use crate::shell::Act;
+use crate::text;
+
+/// The acts.
+#[component]
+pub fn Prove() -> Html {
+    html! {
+        <div class="acts prove" role="group" aria-label={text::PROVE}>
+            <Act action={Action::ProveMeter { on: KnownSource::Receptacle }} label={text::PROVE_RECEPTACLE} />
+            <Act action={Action::ProveMeter { on: KnownSource::ProvingUnit }} label={text::PROVE_UNIT} />
+            <Act action={Action::ZeroLeads} label={text::ZERO_LEADS} />
+            <Act action={Action::SpareLeads} label={text::SPARE_LEADS} />
+        </div>
+    }
+}

@@ -1,0 +1,100 @@
+//! The job log: each step with its time and what it showed, and a box to tick it as evidence.
+
+use std::rc::Rc;
+
+use bench::{Entry, Session};
+use yew::prelude::*;
+
+use crate::store::{Msg, use_work};
+use crate::units::{self, Units};
+use crate::{shell, text};
+
+/// The world.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+}
+
+/// The log, the newest step in view.
+#[component]
+pub fn Log(props: &Props) -> Html {
+    let work = use_work();
+    let list = use_node_ref();
+    let log = &props.session.log;
+    {
+        let list = list.clone();
+        use_effect_with(log.len(), move |_| {
+            if let Some(list) = list.cast::<web_sys::Element>() {
+                list.set_scroll_top(list.scroll_height());
+            }
+        });
+    }
+    let starts = props.session.job.starts_at;
+    let tick = {
+        let work = work.clone();
+        Callback::from(move |step| work.dispatch(Msg::Tick(step)))
+    };
+    let rows = log.iter().enumerate().map(|(at, entry)| {
+        let step = at as u32 + 1;
+        html! {
+            <Step
+                key={step}
+                {step}
+                entry={entry.clone()}
+                clock={units::clock(starts + entry.at)}
+                ticked={work.desk.ticks.contains(&step)}
+                units={work.desk.units}
+                tick={tick.clone()}
+            />
+        }
+    });
+    html! {
+        <section class="log-part" aria-label={text::LOG}>
+            <h2>{ text::LOG }</h2>
+            if log.is_empty() {
+                <p class="sub">{ text::NOTHING_YET }</p>
+            }
+            <ol class="log" ref={list} tabindex="0" aria-label={text::LOG}>{ for rows }</ol>
+        </section>
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct StepProps {
+    step: u32,
+    entry: Rc<Entry>,
+    clock: String,
+    ticked: bool,
+    units: Units,
+    tick: Callback<u32>,
+}
+
+#[component]
+fn Step(props: &StepProps) -> Html {
+    let entry = &props.entry;
+    let onchange = {
+        let (tick, step) = (props.tick.clone(), props.step);
+        Callback::from(move |_: Event| tick.emit(step))
+    };
+    let shown = text::shown(&entry.outcome.shown, props.units);
+    let more = shell::aftermath(entry, props.units);
+    html! {
+        <li class={classes!(shell::tone(entry))}>
+            <time>{ &props.clock }</time>
+            <span>
+                { text::act(&entry.action, props.units) }{ " " }
+                if !shown.is_empty() {
+                    <b class="read">{ shown }</b>
+                }
+                if !more.is_empty() {
+                    <em>{ " " }{ more }</em>
+                }
+            </span>
+            <label class="tick">
+                <input type="checkbox" checked={props.ticked} {onchange} data-step={props.step.to_string()} />
+                <span class="unseen">{ text::evidence(props.step) }</span>
+            </label>
+        </li>
+    }
+}

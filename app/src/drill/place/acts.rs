@@ -1,0 +1,113 @@
+//! What can be done at each place, as data.
+
+use bench::{Action, Cover, Session, Writing};
+use plant::{Circuit, Handle, Place};
+use yew::prelude::*;
+
+use super::compartment;
+use super::offer::Offer;
+use super::water;
+use crate::drill::known::Known;
+use crate::text;
+use crate::units::Units;
+
+/// Acts under one heading.
+pub struct Group {
+    /// The heading.
+    pub title: AttrValue,
+    /// The acts.
+    pub offers: Vec<Offer>,
+    /// The caution that goes with them.
+    pub caution: Option<AttrValue>,
+}
+
+impl Group {
+    /// A group without a caution.
+    pub fn new(title: &'static str, offers: Vec<Offer>) -> Self {
+        Self { title: title.into(), offers, caution: None }
+    }
+
+    /// With the caution of its riskiest act.
+    pub fn cautioned(mut self, action: &Action) -> Self {
+        self.caution = text::act_caution(action).map(AttrValue::from);
+        self
+    }
+}
+
+/// Everything that can be done at a place.
+pub fn groups(place: Place, session: &Session, known: &Known, units: Units) -> Vec<Group> {
+    let mut groups = match place {
+        Place::LoadCenter => load_center(session, known),
+        Place::JunctionBox => vec![covers(session, &[Cover::JunctionBox])],
+        Place::HeaterTop => water::top(session),
+        Place::UpperCompartment | Place::LowerCompartment => compartment::groups(place, session, units),
+        Place::Relief => water::relief(session),
+        Place::Drain => water::drain(session),
+        Place::Taps => water::taps(session, units),
+        Place::Customer | Place::Van => Vec::new(),
+    };
+    if !matches!(place, Place::Customer | Place::Van) {
+        groups.insert(0, senses(place));
+    }
+    groups
+}
+
+fn senses(at: Place) -> Group {
+    let offers = vec![
+        Offer::plain(Action::Look { at }, text::LOOK),
+        Offer::plain(Action::Listen { at }, text::LISTEN),
+        Offer::plain(Action::Smell { at }, text::SMELL),
+    ];
+    Group::new(text::SENSES, offers)
+}
+
+/// Covers, each off or on as it is.
+pub fn covers(session: &Session, which: &[Cover]) -> Group {
+    let offers = which
+        .iter()
+        .map(|&which| {
+            let off = session.access.off.contains(&which);
+            let action = Action::Cover { which, off: !off };
+            Offer::plain(action, text::cover_act(which, !off))
+        })
+        .collect();
+    Group::new(text::COVERS, offers)
+}
+
+fn load_center(session: &Session, known: &Known) -> Vec<Group> {
+    let breakers = &session.home.plant.panel.breakers;
+    let mut handles = Vec::new();
+    let mut locks = Vec::new();
+    let mut labels = Vec::new();
+    for (at, breaker) in breakers.iter().enumerate() {
+        let slot = at as u32;
+        let seen = known.handles.get(&slot).copied();
+        handles.push(Offer::toggle(
+            Action::Breaker { slot, on: false },
+            text::breaker_act(slot, false),
+            seen == Some(Handle::Off),
+        ));
+        handles.push(Offer::toggle(
+            Action::Breaker { slot, on: true },
+            text::breaker_act(slot, true),
+            seen == Some(Handle::On),
+        ));
+        let action = Action::Lock { slot, on: !breaker.locked };
+        locks.push(Offer::toggle(action, text::lock_act(slot), breaker.locked));
+        for &feeds in Circuit::ALL {
+            labels.push((text::relabel(slot, feeds), Action::Relabel { slot, feeds }));
+        }
+    }
+    locks.push(Offer::plain(Action::TryStart, text::TRY_START));
+    let writing = vec![
+        Offer::plain(Action::Read { what: Writing::Directory }, text::READ_DIRECTORY),
+        Offer::choose(text::CORRECT_LABEL, text::WRITE, labels),
+    ];
+    let front = Action::Cover { which: Cover::PanelFront, off: true };
+    vec![
+        Group::new(text::BREAKERS, handles).cautioned(&Action::Breaker { slot: 0, on: true }),
+        Group::new(text::LOCKOUT, locks),
+        Group::new(text::WRITINGS, writing),
+        covers(session, &[Cover::PanelFront]).cautioned(&front),
+    ]
+}

@@ -1,0 +1,60 @@
+//! What can be done behind the covers.
+
+use bench::{Action, Cover, Fitting, Probe, Session, Touchable, Writing};
+use plant::{Level, Place};
+use quantity::Temperature;
+
+use super::acts::{Group, covers};
+use super::offer::Offer;
+use crate::text;
+use crate::units::Units;
+
+/// The dial's marks, in °F: 90 to 150 (trade sheet 3.1, from memory).
+const DIAL_MARKS: std::ops::RangeInclusive<u16> = 18..=30;
+
+/// The acts of a compartment.
+pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
+    let upper = place == Place::UpperCompartment;
+    let level = if upper { Level::Upper } else { Level::Lower };
+    let cover = if upper {
+        [Cover::Upper, Cover::UpperInsulation, Cover::UpperShield]
+    } else {
+        [Cover::Lower, Cover::LowerInsulation, Cover::LowerShield]
+    };
+    let fitting = if upper { Fitting::UpperElement } else { Fitting::LowerElement };
+    let stamp = if upper { Writing::StampUpper } else { Writing::StampLower };
+    let mut reading = vec![
+        Offer::plain(Action::Read { what: Writing::Dials }, text::READ_DIALS),
+        Offer::plain(Action::Read { what: stamp }, text::READ_STAMP),
+    ];
+    if upper {
+        reading.push(Offer::plain(Action::Read { what: Writing::Diagram }, text::READ_DIAGRAM));
+    }
+    let mut control = Vec::new();
+    if upper {
+        control.push(Offer::plain(Action::PressReset, text::PRESS_RESET));
+    }
+    control.push(Offer::plain(Action::Seat { level }, text::SEAT));
+    control.push(Offer::plain(Action::TryStart, text::TRY_START));
+    control.push(Offer::choose(text::DIAL, text::TURN, dial(level, units)));
+    let flange = vec![
+        Offer::plain(Action::Touch { at: Touchable::Fitting { fitting } }, text::FEEL_FLANGE),
+        Offer::plain(Action::Wipe { fitting }, text::WIPE_FLANGE),
+        Offer::plain(Action::Thermometer { at: Probe::Shell { level } }, text::THERMOMETER_SHELL),
+    ];
+    vec![
+        covers(session, &cover),
+        Group::new(text::WRITINGS, reading),
+        Group::new(text::CONTROLS, control),
+        Group::new(text::FLANGE, flange),
+    ]
+}
+
+/// The dial's marks, the recommended one first.
+fn dial(level: Level, units: Units) -> Vec<(String, Action)> {
+    let mark = |f: u16| {
+        let to = Temperature::fahrenheit(f64::from(f));
+        (units.temperature(to), Action::Dial { level, to })
+    };
+    std::iter::once(mark(120)).chain(DIAL_MARKS.map(|n| n * 5).filter(|f| *f != 120).map(mark)).collect()
+}

@@ -1,0 +1,14 @@
+//! A place: its detail, what was seen there, the point under the hand, and everything that can be done there.
+
+mod acts;
+mod compartment;
+mod offer;
+mod panel;
+mod places;
+mod point_card;
+mod seen;
+mod water;
+
+pub use offer::{Offer, Offers};
+pub use panel::PlacePanel;
+pub use places::Places;

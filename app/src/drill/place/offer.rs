@@ -1,0 +1,140 @@
+//! Acts offered together under a heading: buttons, and lists where an act has a number to choose.
+
+use bench::Action;
+use yew::prelude::*;
+
+use crate::shell::{Act, Choice, Choices, act_slug};
+use crate::store::{Msg, use_work};
+use crate::text;
+
+/// One thing offered.
+#[derive(Clone, PartialEq)]
+pub enum Offer {
+    /// A button.
+    Do {
+        /// What it does.
+        action: Action,
+        /// What it says.
+        label: AttrValue,
+        /// It shows a state that holds now.
+        pressed: Option<bool>,
+    },
+    /// A list with a button.
+    Choose {
+        /// Its label.
+        label: AttrValue,
+        /// What the button says.
+        verb: AttrValue,
+        /// The acts with their names, the first one chosen at first.
+        options: Vec<(AttrValue, Action)>,
+    },
+}
+
+impl Offer {
+    /// A plain button.
+    pub fn plain(action: Action, label: impl Into<AttrValue>) -> Self {
+        Self::Do { action, label: label.into(), pressed: None }
+    }
+
+    /// A button for something that is so, or not.
+    pub fn toggle(action: Action, label: impl Into<AttrValue>, on: bool) -> Self {
+        Self::Do { action, label: label.into(), pressed: Some(on) }
+    }
+
+    /// A list.
+    pub fn choose(
+        label: impl Into<AttrValue>,
+        verb: impl Into<AttrValue>,
+        options: impl IntoIterator<Item = (String, Action)>,
+    ) -> Self {
+        let options = options.into_iter().map(|(name, action)| (name.into(), action)).collect();
+        Self::Choose { label: label.into(), verb: verb.into(), options }
+    }
+}
+
+/// Offers under a heading.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The heading; empty for none.
+    #[prop_or_default]
+    pub title: AttrValue,
+    /// What is offered.
+    pub offers: Vec<Offer>,
+    /// The caution that goes with it.
+    #[prop_or_default]
+    pub caution: Option<AttrValue>,
+}
+
+/// The offers.
+#[component]
+pub fn Offers(props: &Props) -> Html {
+    let (lists, buttons): (Vec<_>, Vec<_>) =
+        props.offers.iter().partition(|one| matches!(one, Offer::Choose { .. }));
+    html! {
+        <div class="offers" role="group" aria-label={&props.title}>
+            if !props.title.is_empty() {
+                <h3>{ &props.title }</h3>
+            }
+            if let Some(caution) = &props.caution {
+                <p class="warn">{ caution }</p>
+            }
+            <div class="acts">{ for buttons.into_iter().map(|one| one_offer(one)) }</div>
+            { for lists.into_iter().map(|one| one_offer(one)) }
+        </div>
+    }
+}
+
+fn one_offer(offer: &Offer) -> Html {
+    match offer {
+        Offer::Do { action, label, pressed } => {
+            html! { <Act key={act_slug(action)} action={action.clone()} {label} pressed={*pressed} /> }
+        }
+        Offer::Choose { label, verb, options } => {
+            html! { <Chooser key={label.to_string()} {label} {verb} options={options.clone()} /> }
+        }
+    }
+}
+
+/// A list with a button.
+#[derive(Properties, PartialEq)]
+struct ChooserProps {
+    label: AttrValue,
+    verb: AttrValue,
+    options: Vec<(AttrValue, Action)>,
+}
+
+#[component]
+fn Chooser(props: &ChooserProps) -> Html {
+    let work = use_work();
+    let chosen = use_state(|| 0usize);
+    let at = if *chosen < props.options.len() { *chosen } else { 0 };
+    let choices: Vec<Choice> = props
+        .options
+        .iter()
+        .enumerate()
+        .map(|(at, (name, _))| Choice::new(at.to_string(), name.clone()))
+        .collect();
+    let onchange = {
+        let chosen = chosen.clone();
+        Callback::from(move |value: String| chosen.set(value.parse().unwrap_or(0)))
+    };
+    let Some((_, action)) = props.options.get(at) else { return html! {} };
+    let onclick = {
+        let action = action.clone();
+        Callback::from(move |_| work.dispatch(Msg::Do(action.clone())))
+    };
+    html! {
+        <div class="chooser">
+            <Choices label={&props.label} {choices} chosen={at.to_string()} {onchange} hook={&props.label} />
+            <button
+                type="button"
+                class="act"
+                data-act={act_slug(action)}
+                aria-label={text::verb_of(&props.verb, &props.label)}
+                {onclick}
+            >
+                { &props.verb }
+            </button>
+        </div>
+    }
+}

@@ -1,0 +1,143 @@
+//! The point under the hand: put a lead there, touch it, or see to the wires on it. The list of points does
+//! the same as the drawing.
+
+use std::rc::Rc;
+
+use bench::{Action, Clamped, Probe, Session, Touchable};
+use plant::{End, Place, Point, Screw};
+use yew::prelude::*;
+
+use super::offer::{Offer, Offers};
+use crate::shell::{Choice, Choices};
+use crate::store::{Lead, Msg, use_work};
+use crate::text;
+
+/// The world and the place.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+    /// Where.
+    pub place: Place,
+}
+
+/// The card.
+#[component]
+pub fn PointCard(props: &Props) -> Html {
+    let work = use_work();
+    let picked = work.desk.point;
+    let choices: Vec<Choice> = crate::drill::meter::points_of(&props.session, props.place)
+        .into_iter()
+        .map(|point| Choice::new(point.to_string(), text::point(point)))
+        .collect();
+    let onchange = {
+        let work = work.clone();
+        Callback::from(move |value: String| {
+            if let Ok(point) = value.parse() {
+                work.dispatch(Msg::Pick(point));
+            }
+        })
+    };
+    let chosen = picked.map(|point| point.to_string()).unwrap_or_default();
+    html! {
+        <div class="point-card">
+            <Choices
+                label={text::POINT}
+                {choices}
+                {chosen}
+                none={Some(AttrValue::from(text::PICK_POINT))}
+                {onchange}
+                hook="point"
+            />
+            if let Some(point) = picked {
+                <div class="acts">{ lead(&work, Lead::Red, point) }{ lead(&work, Lead::Black, point) }</div>
+                <Offers offers={offers(&props.session, point)} />
+            }
+        </div>
+    }
+}
+
+fn lead(work: &crate::store::WorkHandle, lead: Lead, point: Point) -> Html {
+    let onclick = {
+        let work = work.clone();
+        Callback::from(move |_| work.dispatch(Msg::Put(lead, point)))
+    };
+    let (class, at) = match lead {
+        Lead::Red => ("dot red-dot", work.desk.red),
+        Lead::Black => ("dot black-dot", work.desk.black),
+    };
+    html! {
+        <button
+            type="button"
+            data-act={format!("put-{}", text::lead(lead).to_lowercase())}
+            aria-pressed={(at == Some(point)).to_string()}
+            {onclick}
+        >
+            <span {class}></span>{ text::lead_here(lead) }
+        </button>
+    }
+}
+
+/// What can be done with a point.
+fn offers(session: &Session, point: Point) -> Vec<Offer> {
+    let mut offers = vec![
+        Offer::plain(Action::Touch { at: Touchable::Metal { point } }, text::TOUCH),
+        Offer::plain(Action::Thermometer { at: Probe::Metal { point } }, text::THERMOMETER_POINT),
+    ];
+    let wiring = &session.home.plant.wiring;
+    let there = |end: &End| crate::drill::meter::end_is_there(session, *end);
+    match point {
+        Point::Screw(screw) => {
+            for end in End::all().filter(there).filter(|end| wiring.joint(*end).on == Some(screw)) {
+                offers.extend(landed(end));
+            }
+            for end in End::all()
+                .filter(there)
+                .filter(|end| wiring.joint(*end).on.is_none() && end.home().place() == screw.place())
+            {
+                offers.extend(land(end, screw));
+            }
+        }
+        Point::End(end) => {
+            if wiring.joint(end).on.is_some() {
+                offers.extend(landed(end));
+            } else {
+                offers.extend(land(end, end.home()));
+                offers.push(Offer::plain(Action::Label { end }, text::label_end(end)));
+                offers.push(Offer::choose(text::LAND_ELSEWHERE, text::LAND, elsewhere(end)));
+            }
+            let around = Clamped::Wire { wire: end.wire };
+            offers.push(Offer::plain(Action::Clamp { around }, text::CLAMP_WIRE));
+        }
+    }
+    offers
+}
+
+fn landed(end: End) -> [Offer; 4] {
+    [
+        Offer::plain(Action::Lift { end }, text::lift(end)),
+        Offer::plain(Action::Label { end }, text::label_end(end)),
+        Offer::plain(Action::Remake { end, torqued: true }, text::remake(end, true)),
+        Offer::plain(Action::Remake { end, torqued: false }, text::remake(end, false)),
+    ]
+}
+
+fn land(end: End, screw: Screw) -> [Offer; 2] {
+    [
+        Offer::plain(Action::Land { end, screw, torqued: true }, text::land(end, screw, true)),
+        Offer::plain(Action::Land { end, screw, torqued: false }, text::land(end, screw, false)),
+    ]
+}
+
+/// Every screw there is: the wrong one can be chosen, and the world answers.
+fn elsewhere(end: End) -> Vec<(String, Action)> {
+    let near = |screw: &Screw| screw.place() == end.home().place();
+    let mut all: Vec<Screw> = Screw::ALL.to_vec();
+    all.sort_by_key(|screw| !near(screw));
+    all.into_iter()
+        .flat_map(|screw| {
+            [true, false]
+                .map(|torqued| (text::screw_torqued(screw, torqued), Action::Land { end, screw, torqued }))
+        })
+        .collect()
+}

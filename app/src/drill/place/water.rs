@@ -1,0 +1,101 @@
+//! What can be done with the water.
+
+use bench::{Action, Fitting, Probe, Session, Touchable, Writing};
+use plant::Tap;
+use quantity::Volume;
+
+use super::acts::Group;
+use super::offer::Offer;
+use crate::text;
+use crate::units::Units;
+
+/// How far a valve may be set: shut, a quarter, half, full.
+const OPENINGS: [f64; 4] = [0.0, 0.25, 0.5, 1.0];
+/// Buckets, in gallons.
+const BUCKETS: [f64; 6] = [1.0, 2.0, 5.0, 10.0, 20.0, 40.0];
+
+fn set(now: f64, act: impl Fn(f64) -> Action) -> Vec<Offer> {
+    OPENINGS
+        .into_iter()
+        .map(|opening| {
+            let here = (now - opening).abs() < 1e-9;
+            Offer::toggle(act(opening), text::opening_act(opening), here)
+        })
+        .collect()
+}
+
+fn wet(fitting: Fitting) -> [Offer; 2] {
+    [
+        Offer::plain(Action::Touch { at: Touchable::Fitting { fitting } }, text::feel(fitting)),
+        Offer::plain(Action::Wipe { fitting }, text::wipe(fitting)),
+    ]
+}
+
+/// At the top of the heater.
+pub fn top(session: &Session) -> Vec<Group> {
+    let plumbing = &session.home.plant.plumbing;
+    let mut rest = vec![
+        Offer::plain(Action::Read { what: Writing::Plate }, text::READ_PLATE),
+        Offer::plain(Action::Thermometer { at: Probe::ColdPipe }, text::THERMOMETER_COLD),
+        Offer::plain(Action::TankCharge, text::TANK_CHARGE),
+    ];
+    rest.extend(wet(Fitting::Nipples));
+    vec![
+        Group::new(text::COLD_VALVE, set(plumbing.cold_valve, |opening| Action::ColdValve { opening })),
+        Group::new(text::PIPES, rest),
+    ]
+}
+
+/// At the relief valve.
+pub fn relief(session: &Session) -> Vec<Group> {
+    let up = session.home.plant.plumbing.relief.lever;
+    let lever = Offer::toggle(Action::ReliefLever { up: !up }, text::lever_act(!up), up);
+    let mut rest = vec![
+        Offer::plain(Action::Touch { at: Touchable::ReliefPipe }, text::FEEL_RELIEF_PIPE),
+        Offer::plain(Action::Thermometer { at: Probe::ReliefPipe }, text::THERMOMETER_RELIEF),
+    ];
+    rest.extend(wet(Fitting::ReliefValve));
+    vec![
+        Group::new(text::LEVER, vec![lever]).cautioned(&Action::ReliefLever { up: true }),
+        Group::new(text::PIPES, rest),
+    ]
+}
+
+/// At the drain and on the floor.
+pub fn drain(session: &Session) -> Vec<Group> {
+    let plumbing = &session.home.plant.plumbing;
+    let gauge = session.me.gauge;
+    let mut valve = vec![Offer::toggle(Action::Hose { on: !plumbing.hose }, text::HOSE, plumbing.hose)];
+    valve.extend(set(plumbing.drain_valve, |opening| Action::Drain { opening }));
+    let pressure = vec![
+        Offer::toggle(Action::Gauge { on: !gauge }, text::GAUGE, gauge),
+        Offer::plain(Action::ReadGauge, text::READ_GAUGE),
+    ];
+    let mut rest = vec![Offer::plain(Action::Thermometer { at: Probe::Drain }, text::THERMOMETER_DRAIN)];
+    rest.extend(wet(Fitting::DrainValve));
+    rest.extend(wet(Fitting::BottomRim));
+    vec![
+        Group::new(text::DRAIN_VALVE, valve).cautioned(&Action::Drain { opening: 1.0 }),
+        Group::new(text::PRESSURE, pressure),
+        Group::new(text::FITTINGS, rest),
+    ]
+}
+
+/// At the taps.
+pub fn taps(session: &Session, units: Units) -> Vec<Group> {
+    Tap::ALL
+        .iter()
+        .zip(session.home.plant.plumbing.taps)
+        .map(|(&tap, now)| {
+            let mut offers = set(now, |opening| Action::Tap { tap, opening });
+            offers.push(Offer::plain(Action::Touch { at: Touchable::Water { tap } }, text::FEEL_WATER));
+            offers.push(Offer::plain(Action::Thermometer { at: Probe::Tap { tap } }, text::THERMOMETER_TAP));
+            let buckets = BUCKETS.map(|gallons| {
+                let volume = Volume::gallons(gallons);
+                (units.size(volume), Action::Bucket { tap, volume })
+            });
+            offers.push(Offer::choose(text::bucket(tap), text::RUN, buckets));
+            Group { title: text::tap_title(tap).into(), offers, caution: None }
+        })
+        .collect()
+}

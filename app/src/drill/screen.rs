@@ -1,0 +1,76 @@
+//! The screen of a drill: three columns, or one section at a time on a phone.
+
+use std::rc::Rc;
+
+use yew::prelude::*;
+
+use super::call::Call;
+use super::head::Head;
+use super::kit::Kit;
+use super::known::Known;
+use super::meter::Meter;
+use super::notes::{FindingForm, Log, Suspects};
+use super::over::Over;
+use super::place::{PlacePanel, Places};
+use super::sheet::Sheet;
+use super::tabs::Tabs;
+use crate::route::Route;
+use crate::shell::{Footer, Live, Top};
+use crate::store::{Tab, use_work};
+use crate::text;
+
+/// A drill under way, or words when there is none.
+#[component]
+pub fn Drill() -> Html {
+    let work = use_work();
+    let Some(running) = &work.running else { return html! { <NoJob /> } };
+    let session = running.session.clone();
+    let known = Rc::new(Known::of(&session));
+    let tab = match work.desk.tab {
+        Tab::Call => "show-call",
+        Tab::Heater => "show-heater",
+        Tab::Meter => "show-meter",
+        Tab::Kit => "show-kit",
+        Tab::Log => "show-log",
+    };
+    let at = if work.desk.at.is_some() { "at-place" } else { "at-sheet" };
+    html! {
+        <div class={classes!("drill", tab, at)}>
+            <a class="skip" href="#main">{ text::SKIP }</a>
+            <Head session={session.clone()} />
+            <Over />
+            <aside class="left" aria-label={text::LEFT}>
+                <Call session={session.clone()} known={known.clone()} />
+                <Log session={session.clone()} />
+            </aside>
+            <main id="main" class="bench" tabindex="-1">
+                <h1 class="unseen">{ text::THE_JOB }</h1>
+                <div class="drawing"><Sheet session={session.clone()} known={known.clone()} /><Places /></div>
+                <PlacePanel session={session.clone()} known={known.clone()} />
+            </main>
+            <aside class="right" aria-label={text::RIGHT}>
+                <Meter session={session.clone()} />
+                <Kit session={session.clone()} />
+                <Suspects session={session.clone()} />
+                <FindingForm session={session} />
+            </aside>
+            <Live />
+            <Footer />
+            <Tabs />
+        </div>
+    }
+}
+
+#[component]
+fn NoJob() -> Html {
+    html! {
+        <div class="page">
+            <Top />
+            <main class="doors" id="main">
+                <h1>{ text::NO_JOB }</h1>
+                <a class="button" href={Route::Doors.href()}>{ text::TO_DOORS }</a>
+            </main>
+            <Footer />
+        </div>
+    }
+}

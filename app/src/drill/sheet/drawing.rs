@@ -1,0 +1,48 @@
+//! The drawing, 460 by 640: ink on paper, a place to go wherever something can be done.
+
+use std::rc::Rc;
+
+use bench::Session;
+use yew::prelude::*;
+
+use super::heater::Heater;
+use super::load_center::LoadCenter;
+use super::people::People;
+use super::pipes::Pipes;
+use super::taps::Taps;
+use crate::drill::known::Known;
+use crate::text;
+
+/// The world and what is known of it.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+    /// What was perceived.
+    pub known: Rc<Known>,
+}
+
+/// The drawing.
+#[component]
+pub fn Sheet(props: &Props) -> Html {
+    let Props { session, known } = props;
+    html! {
+        <svg class="sheet" viewBox="0 0 460 640" role="group" aria-label={text::DRAWING}>
+            <defs>
+                <pattern id="hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+                    <line x1="0" y1="0" x2="0" y2="7" class="rule" />
+                </pattern>
+            </defs>
+            <rect x="0" y="613" width="460" height="12" fill="url(#hatch)" />
+            <line x1="0" y1="613" x2="460" y2="613" class="ink" />
+            if known.floor.is_some() {
+                <ellipse cx="248" cy="613" rx="96" ry="6" class="water" />
+            }
+            <Pipes plumbing={session.home.plant.plumbing.clone()} expansion={known.expansion} />
+            <LoadCenter session={session.clone()} known={known.clone()} />
+            <Heater session={session.clone()} known={known.clone()} />
+            <Taps taps={session.home.plant.plumbing.taps} />
+            <People />
+        </svg>
+    }
+}

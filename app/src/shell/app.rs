@@ -1,0 +1,28 @@
+//! The whole page: the address chooses what is shown.
+
+use yew::prelude::*;
+
+use crate::debrief::Debrief;
+use crate::doors::Doors;
+use crate::drill::Drill;
+use crate::instructor::Instructor;
+use crate::route::{Route, use_address};
+use crate::store::WorkProvider;
+use crate::text;
+
+/// The whole page.
+#[component]
+pub fn App() -> Html {
+    let address = use_address();
+    use_effect_with(address.route, |route| {
+        gloo::utils::document().set_title(&text::title(*route));
+    });
+    let page = match address.route {
+        Route::Doors => html! { <Doors /> },
+        Route::Drill => html! { <Drill /> },
+        Route::Debrief => html! { <Debrief /> },
+        Route::Instructor => html! { <Instructor /> },
+        Route::Exam => html! { <Doors exam=true /> },
+    };
+    html! { <WorkProvider>{ page }</WorkProvider> }
+}

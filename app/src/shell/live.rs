@@ -1,0 +1,53 @@
+//! The last outcome: seen as a strip, heard once by a screen reader.
+
+use bench::{Entry, Shown};
+use yew::prelude::*;
+
+use crate::store::use_work;
+use crate::text;
+use crate::units::{self, Units};
+
+/// The strip. The region itself stays; only its text is exchanged, so each outcome is announced once.
+#[component]
+pub fn Live() -> Html {
+    let work = use_work();
+    let Some(running) = &work.running else { return html! {} };
+    let fresh = running.session.log.len() > running.restored;
+    let last = running.session.log.last().filter(|_| fresh);
+    let tone = last.map_or("", |entry| tone(entry));
+    let clock = units::clock(running.session.job.starts_at + running.session.clock);
+    html! {
+        <div class={classes!("live", tone)}>
+            <time aria-hidden="true">{ clock }</time>
+            <p role="status" aria-live="polite" aria-atomic="true">
+                if let Some(entry) = last {
+                    <span key={running.session.log.len()}>{ sentence(entry, work.desk.units) }</span>
+                }
+            </p>
+        </div>
+    }
+}
+
+/// How grave the last outcome is.
+pub fn tone(entry: &Entry) -> &'static str {
+    match (&entry.outcome.shown, entry.outcome.harms.is_empty()) {
+        (_, false) => "harm",
+        (Shown::Stopped { .. }, _) => "stopped",
+        (Shown::Refused { .. }, _) => "refused",
+        _ => "",
+    }
+}
+
+/// An entry in one breath: what was done, what it showed, what was noticed, what it hurt.
+pub fn sentence(entry: &Entry, units: Units) -> String {
+    let parts =
+        [text::act(&entry.action, units), text::shown(&entry.outcome.shown, units), aftermath(entry, units)];
+    parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" ")
+}
+
+/// What was noticed meanwhile, and what it hurt.
+pub fn aftermath(entry: &Entry, units: Units) -> String {
+    let noticed = entry.outcome.noticed.iter().map(|one| text::noticed(one, units));
+    let harms = entry.outcome.harms.iter().map(|one| text::harm(one, units));
+    noticed.chain(harms).collect::<Vec<_>>().join(" ")
+}

@@ -1,0 +1,19 @@
+//! What surrounds every page: routes, footer, announcements.
+
+mod act;
+mod app;
+mod choice;
+mod clear;
+mod dialog;
+mod footer;
+mod live;
+mod top;
+
+pub use act::{Act, act_slug};
+pub use app::App;
+pub use choice::{Choice, Choices};
+pub use clear::ClearDevice;
+pub use dialog::{Dialog, use_dialog};
+pub use footer::Footer;
+pub use live::{Live, aftermath, tone};
+pub use top::Top;
