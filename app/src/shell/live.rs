@@ -40,14 +40,6 @@ pub fn tone(entry: &Entry) -> &'static str {
 
 /// An entry in one breath: what was done, what it showed, what was noticed, what it hurt.
 pub fn sentence(entry: &Entry, units: Units) -> String {
-    let parts =
-        [text::act(&entry.action, units), text::shown(&entry.outcome.shown, units), aftermath(entry, units)];
+    let parts = [text::act(entry, units), text::shown(entry, units), text::aftermath(entry, units)];
     parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" ")
-}
-
-/// What was noticed meanwhile, and what it hurt.
-pub fn aftermath(entry: &Entry, units: Units) -> String {
-    let noticed = entry.outcome.noticed.iter().map(|one| text::noticed(one, units));
-    let harms = entry.outcome.harms.iter().map(|one| text::harm(one, units));
-    noticed.chain(harms).collect::<Vec<_>>().join(" ")
 }

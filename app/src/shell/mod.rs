@@ -15,5 +15,5 @@ pub use choice::{Choice, Choices};
 pub use clear::ClearDevice;
 pub use dialog::{Dialog, use_dialog};
 pub use footer::Footer;
-pub use live::{Live, aftermath, tone};
+pub use live::{Live, tone};
 pub use top::Top;

@@ -1,12 +1,10 @@
 //! Labels of the meter, the kit, the van and the notes.
 
-use bench::NewPart;
 use plant::{FaultId, Point};
 use quantity::Seconds;
 
-use super::{act, fault, name};
+use super::{name, voice};
 use crate::store::{Lead, Standing};
-use crate::units::{self, Units};
 
 macro_rules! labels {
     ($($name:ident = $text:literal;)*) => {
@@ -38,6 +36,7 @@ labels! {
     WAIT_VERB = "Wait";
     WAIT_CUT_OUT = "Wait for the cut-out";
     FIT = "Fit";
+    THE_ONE = "the one that fits";
     ADD_SUSPECT = "Add a suspect";
     CHOOSE = "Choose";
     NOTHING_WRONG = "Nothing wrong with the heater";
@@ -59,13 +58,7 @@ pub fn lead_on(lead: Lead) -> String {
 
 /// A length of time in words.
 pub fn minutes(minutes: f64) -> String {
-    units::duration(Seconds::minutes(minutes))
-}
-
-/// A part's numbers, for the shelf that already names it.
-pub fn part_option(part: &NewPart, units: Units) -> String {
-    let whole = act::new_part(part, units);
-    whole.split_once(", ").map_or_else(|| "as the plate asks".to_owned(), |(_, rest)| rest.to_owned())
+    words::Units::Si.duration(Seconds::minutes(minutes))
 }
 
 /// Cost of parts so far.
@@ -97,5 +90,5 @@ pub fn stands(standing: Standing, since: &str) -> String {
 
 /// Dropping a suspect.
 pub fn drop_suspect(id: FaultId) -> String {
-    format!("Drop: {}", fault::fault(id))
+    format!("Drop: {}", voice::fault(id))
 }

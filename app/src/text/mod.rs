@@ -1,25 +1,17 @@
-//! Every sentence of the page, in one folder. Nothing outside it holds a word that a user reads.
+//! Every text of the page, in one folder: sentences come from the crate `words`, labels stand here.
 
 mod act;
 mod bench;
-mod fault;
-mod harm;
 mod name;
-mod outcome;
 mod page;
-mod person;
 mod place;
 mod sheet;
-mod sight;
+mod voice;
 
-pub use act::{act, act_caution};
+pub use act::{act_caution, part_option};
 pub use bench::*;
-pub use fault::{advice, fault, helper, observation, part};
-pub use harm::harm;
 pub use name::*;
-pub use outcome::shown;
 pub use page::*;
-pub use person::{answer, question};
 pub use place::*;
 pub use sheet::*;
-pub use sight::{noticed, sight};
+pub use voice::*;

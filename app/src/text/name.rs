@@ -1,9 +1,11 @@
-//! Names of places, screws, wires, covers and settings.
+//! Headings and short names of places, screws and settings.
 
-use bench::{Clamped, Cover, Fitting, KnownSource, Licence, MeterFunction, Mode, Probe, Touchable, Writing};
-use plant::{Circuit, End, Handle, Level, Place, Point, Screw, Tap, Wire};
+use bench::{Clamped, MeterFunction, Mode};
+use plant::{Level, Place, Point, Screw};
 
-/// A place.
+use super::voice;
+
+/// A place, as a heading.
 pub const fn place(place: Place) -> &'static str {
     match place {
         Place::Customer => "Customer",
@@ -63,82 +65,11 @@ pub fn mark(point: Point) -> String {
 pub fn point(point: Point) -> String {
     match point {
         Point::Screw(which) => format!("{}, {}", which.name(), screw(which)),
-        Point::End(which) => format!("bare end of {}", end(which)),
+        Point::End(which) => format!("bare end of {}", voice::end(which)),
     }
 }
 
-/// A wire.
-pub const fn wire(wire: Wire) -> &'static str {
-    match wire {
-        Wire::CableA => "branch cable, leg 1",
-        Wire::CableB => "branch cable, leg 2",
-        Wire::CableG => "branch cable, ground",
-        Wire::SecondA => "second cable, leg 1",
-        Wire::SecondB => "second cable, leg 2",
-        Wire::FeedA => "heater lead, leg 1",
-        Wire::FeedB => "heater lead, leg 2",
-        Wire::Bond => "bond to the tank",
-        Wire::Strap => "strap, limit to upper thermostat",
-        Wire::UpperSwitched => "upper element, switched wire",
-        Wire::UpperPermanent => "upper element, permanent wire",
-        Wire::Transfer => "wire, upper to lower thermostat",
-        Wire::LowerSwitched => "lower element, switched wire",
-        Wire::LowerPermanent => "lower element, permanent wire",
-    }
-}
-
-/// A wire end.
-pub fn end(end: End) -> String {
-    format!("{}, at {}", wire(end.wire), end.home().name())
-}
-
-/// Upper or lower.
-pub const fn level(level: Level) -> &'static str {
-    match level {
-        Level::Upper => "upper",
-        Level::Lower => "lower",
-    }
-}
-
-/// A cover.
-pub const fn cover(cover: Cover) -> &'static str {
-    match cover {
-        Cover::PanelFront => "dead front of the load center",
-        Cover::JunctionBox => "lid of the junction box",
-        Cover::Upper => "upper cover plate",
-        Cover::Lower => "lower cover plate",
-        Cover::UpperInsulation => "upper insulation",
-        Cover::LowerInsulation => "lower insulation",
-        Cover::UpperShield => "upper shield",
-        Cover::LowerShield => "lower shield",
-    }
-}
-
-/// A fitting.
-pub const fn fitting(fitting: Fitting) -> &'static str {
-    match fitting {
-        Fitting::UpperElement => "upper element flange",
-        Fitting::LowerElement => "lower element flange",
-        Fitting::Nipples => "nipples on top",
-        Fitting::DrainValve => "drain valve",
-        Fitting::ReliefValve => "relief valve and its outlet",
-        Fitting::BottomRim => "bottom rim of the jacket",
-    }
-}
-
-/// Something written.
-pub const fn writing(writing: Writing) -> &'static str {
-    match writing {
-        Writing::Plate => "rating plate",
-        Writing::Diagram => "wiring diagram",
-        Writing::StampUpper => "stamp of the upper element",
-        Writing::StampLower => "stamp of the lower element",
-        Writing::Directory => "directory of the load center",
-        Writing::Dials => "both dials",
-    }
-}
-
-/// A function of the meter.
+/// A function of the meter, as its dial has it.
 pub const fn function(function: MeterFunction) -> &'static str {
     match function {
         MeterFunction::Volts => "V AC",
@@ -149,76 +80,12 @@ pub const fn function(function: MeterFunction) -> &'static str {
     }
 }
 
-/// A known live source.
-pub const fn source(source: KnownSource) -> &'static str {
-    match source {
-        KnownSource::Receptacle => "known live receptacle",
-        KnownSource::ProvingUnit => "proving unit",
-    }
-}
-
 /// What a clamp goes around.
-pub const fn clamped(around: Clamped) -> &'static str {
+pub fn clamped(around: Clamped) -> String {
     match around {
-        Clamped::Wire { wire: which } => wire(which),
-        Clamped::BothLegs => "both legs of the branch cable",
+        Clamped::Wire { wire: which } => voice::wire(which),
+        Clamped::BothLegs => "both legs of the branch cable".into(),
     }
-}
-
-/// Where the thermometer goes.
-pub fn probe(at: Probe) -> String {
-    match at {
-        Probe::Tap { tap: which } => format!("water at the {}", tap(which)),
-        Probe::Shell { level: which } => format!("tank wall beside the {} control", level(which)),
-        Probe::Metal { point: at } => mark(at),
-        Probe::ColdPipe => "cold pipe".into(),
-        Probe::ReliefPipe => "relief valve's pipe".into(),
-        Probe::Drain => "water from the drain".into(),
-    }
-}
-
-/// What a hand is put on.
-pub fn touchable(at: Touchable) -> String {
-    match at {
-        Touchable::Metal { point: at } => mark(at),
-        Touchable::Water { tap: which } => format!("water at the {}", tap(which)),
-        Touchable::Fitting { fitting: which } => fitting(which).into(),
-        Touchable::ReliefPipe => "relief valve's pipe".into(),
-    }
-}
-
-/// A tap.
-pub const fn tap(tap: Tap) -> &'static str {
-    match tap {
-        Tap::Laundry => "laundry tap",
-        Tap::Kitchen => "kitchen tap",
-        Tap::Bath => "bath tap",
-        Tap::Shower => "shower",
-    }
-}
-
-/// What a breaker feeds.
-pub const fn circuit(circuit: Circuit) -> &'static str {
-    match circuit {
-        Circuit::Heater => "Water heater",
-        Circuit::SecondSource => "Water heater, second feed",
-        Circuit::Range => "Range",
-        Circuit::Dryer => "Dryer",
-    }
-}
-
-/// A handle's position.
-pub const fn handle(handle: Handle) -> &'static str {
-    match handle {
-        Handle::On => "on",
-        Handle::Off => "off",
-        Handle::Tripped => "tripped",
-    }
-}
-
-/// A breaker by its slot.
-pub fn slot(slot: u32) -> String {
-    format!("breaker {}", slot + 1)
 }
 
 /// An opening of a valve.
@@ -226,27 +93,25 @@ pub fn opening(opening: f64) -> String {
     if opening <= 0.0 {
         "shut".into()
     } else if opening >= 1.0 {
-        "fully open".into()
+        "open".into()
     } else {
         format!("{:.0} % open", opening * 100.0)
     }
 }
 
-/// A licence.
-pub const fn licence(licence: Licence) -> &'static str {
-    match licence {
-        Licence::Plumber => "Plumber",
-        Licence::Electrician => "Electrician",
-        Licence::Maintenance => "Maintenance",
-        Licence::SupervisedLearner => "Learner under supervision",
-    }
-}
-
-/// A mode.
+/// A mode, as the header's tag.
 pub const fn mode(mode: Mode) -> &'static str {
     match mode {
         Mode::Coached => "Coached drill",
         Mode::Solo => "Solo drill",
         Mode::Exam => "Exam",
+    }
+}
+
+/// A cover's name under it.
+pub const fn cover_short(level: Level) -> &'static str {
+    match level {
+        Level::Upper => "Upper cover",
+        Level::Lower => "Lower cover",
     }
 }

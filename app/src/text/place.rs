@@ -3,8 +3,7 @@
 use bench::{Cover, Fitting};
 use plant::{Circuit, End, Screw, Tap};
 
-use super::name;
-use super::sight::capital;
+use super::voice::{self, capital};
 use crate::store::Lead;
 
 macro_rules! labels {
@@ -67,7 +66,7 @@ labels! {
 /// Taking a cover off, or putting it back.
 pub fn cover_act(cover: Cover, off: bool) -> String {
     let verb = if off { "off" } else { "back on" };
-    format!("{} {verb}", capital(name::cover(cover)))
+    format!("{} {verb}", capital(&voice::cover(cover)))
 }
 
 /// Moving a handle.
@@ -82,7 +81,7 @@ pub fn lock_act(slot: u32) -> String {
 
 /// A line of the directory, corrected.
 pub fn relabel(slot: u32, feeds: Circuit) -> String {
-    format!("{} feeds: {}", slot + 1, name::circuit(feeds))
+    format!("{} feeds: {}", slot + 1, voice::circuit(feeds))
 }
 
 /// Setting a valve.
@@ -100,12 +99,12 @@ pub const fn opening_act(opening: f64) -> &'static str {
 
 /// Feeling a fitting.
 pub fn feel(fitting: Fitting) -> String {
-    format!("Feel: {}", name::fitting(fitting))
+    format!("Feel: {}", voice::fitting(fitting))
 }
 
 /// Wiping a fitting.
 pub fn wipe(fitting: Fitting) -> String {
-    format!("Wipe dry: {}", name::fitting(fitting))
+    format!("Wipe dry: {}", voice::fitting(fitting))
 }
 
 /// The relief lever.
@@ -115,12 +114,12 @@ pub const fn lever_act(up: bool) -> &'static str {
 
 /// A tap as a heading.
 pub fn tap_title(tap: Tap) -> String {
-    capital(name::tap(tap))
+    capital(&voice::tap(tap))
 }
 
 /// A bucket at a tap.
 pub fn bucket(tap: Tap) -> String {
-    format!("Into a bucket, {}", name::tap(tap))
+    format!("Into a bucket, {}", voice::tap(tap))
 }
 
 /// A verb with its object, for a screen reader.
@@ -135,24 +134,24 @@ pub fn lead_here(lead: Lead) -> String {
 
 /// Taking a wire off.
 pub fn lift(end: End) -> String {
-    format!("Lift: {}", name::wire(end.wire))
+    format!("Lift: {}", voice::wire(end.wire))
 }
 
 /// Labelling an end.
 pub fn label_end(end: End) -> String {
-    format!("Label: {}", name::wire(end.wire))
+    format!("Label: {}", voice::wire(end.wire))
 }
 
 /// Making a joint again.
 pub fn remake(end: End, torqued: bool) -> String {
     let how = if torqued { "torqued" } else { "by feel" };
-    format!("Cut back and make again, {how}: {}", name::wire(end.wire))
+    format!("Cut back and make again, {how}: {}", voice::wire(end.wire))
 }
 
 /// Landing a wire.
 pub fn land(end: End, screw: Screw, torqued: bool) -> String {
     let how = if torqued { "torqued" } else { "by feel" };
-    format!("Land on {}, {how}: {}", screw.name(), name::wire(end.wire))
+    format!("Land on {}, {how}: {}", screw.name(), voice::wire(end.wire))
 }
 
 /// A screw to land on.

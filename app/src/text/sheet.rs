@@ -3,7 +3,7 @@
 use bench::{Cover, Session};
 use plant::{Level, Place, Plumbing, Tap};
 
-use super::name;
+use super::voice;
 use crate::drill::known::Known;
 
 /// The drawing as a whole.
@@ -20,14 +20,6 @@ pub const DRAIN_SHORT: &str = "Drain";
 pub const VAN_SHORT: &str = "Van";
 /// No tap is open.
 pub const ALL_SHUT: &str = "all shut";
-
-/// A cover's name under it.
-pub const fn cover_short(level: Level) -> &'static str {
-    match level {
-        Level::Upper => "Upper cover",
-        Level::Lower => "Lower cover",
-    }
-}
 
 /// A tap in one word.
 pub const fn tap_short(tap: Tap) -> &'static str {
@@ -51,7 +43,7 @@ pub fn load_center(session: &Session, known: &Known) -> Vec<String> {
         .map(|(slot, handle)| {
             let locked = breakers.get(*slot as usize).is_some_and(|one| one.locked);
             let lock = if locked { ", locked" } else { "" };
-            format!("{}: {}{lock}", slot + 1, name::handle(*handle))
+            format!("{}: {}{lock}", slot + 1, voice::handle(*handle))
         })
         .collect()
 }
@@ -96,7 +88,7 @@ pub fn detail(place: Place) -> String {
 
 /// A cover that is on.
 pub fn on(cover: Cover) -> String {
-    format!("{} on", name::cover(cover))
+    format!("{} on", voice::cover(cover))
 }
 
 /// A breaker's label that nobody has read.

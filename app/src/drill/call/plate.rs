@@ -32,11 +32,11 @@ pub fn PlateCard(props: &Props) -> Html {
     };
     let watts = format!("{0:.0} / {0:.0} W", plate.element.watts.get());
     let rows = [
-        (text::PLATE_STORAGE, shown.size(plate.nominal)),
-        (text::PLATE_VOLTS, format!("{} 1Ø", units::nominal(plate.element.volts))),
+        (text::PLATE_STORAGE, units::size(plate.nominal, shown)),
+        (text::PLATE_VOLTS, format!("{:.0} V 1Ø", plate.element.volts.get())),
         (text::PLATE_ELEMENTS, watts),
         (text::PLATE_BOTH, text::NO.to_owned()),
-        (text::PLATE_PRESSURE, shown.pressure(plate.working_pressure)),
+        (text::PLATE_PRESSURE, shown.words().pressure(plate.working_pressure)),
     ];
     html! {
         <>

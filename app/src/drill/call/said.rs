@@ -19,12 +19,11 @@ pub struct Props {
 #[component]
 pub fn Said(props: &Props) -> Html {
     let units = use_work().desk.units;
-    let account = &props.session.job.account;
-    let words: Vec<String> = account.opening.iter().map(|one| text::answer(*one, units)).collect();
+    let words = text::complaint(&props.session.job.account, units);
     html! {
         <>
             <h2>{ text::CUSTOMER_SAYS }</h2>
-            <blockquote class="card quote">{ format!("“{}”", words.join(" ")) }</blockquote>
+            <blockquote class="card quote">{ format!("“{}”", words) }</blockquote>
         </>
     }
 }

@@ -58,7 +58,7 @@ fn row(props: &Props, slot: u32, y: f64, pitch: f64, label: String, locked: bool
         Some(_) => "handle",
     };
     let at = |dy: f64| (y + dy).to_string();
-    let said = handle.map_or(text::NOT_LOOKED, text::handle);
+    let said = handle.map_or_else(|| text::NOT_LOOKED.to_owned(), text::handle);
     html! {
         <g>
             <rect x={left.to_string()} y={at(0.0)} width="64" height={(pitch - 14.0).to_string()} class="body" />

@@ -13,7 +13,9 @@ use super::points::Points;
 use super::probes::Probes;
 use super::wires::Wires;
 use crate::drill::known::Known;
-use crate::{text, units};
+use crate::store::use_work;
+use crate::text;
+use crate::units::Units;
 
 /// The world, what is known of it, and the place.
 #[derive(Properties, PartialEq)]
@@ -30,6 +32,7 @@ pub struct Props {
 #[component]
 pub fn Detail(props: &Props) -> Html {
     let Props { session, known, place } = props;
+    let shown = use_work().desk.units;
     let open = bare(session, *place);
     html! {
         <svg
@@ -40,7 +43,7 @@ pub fn Detail(props: &Props) -> Html {
         >
             <rect width="340" height="330" class="sheet-ground" />
             if open {
-                { parts(*place, known) }
+                { parts(*place, known, shown) }
                 <Wires session={session.clone()} known={known.clone()} place={*place} />
                 <Points session={session.clone()} place={*place} />
                 <Probes place={*place} session={session.clone()} />
@@ -54,9 +57,9 @@ pub fn Detail(props: &Props) -> Html {
 }
 
 /// The bodies that the screws sit on.
-fn parts(place: Place, known: &Known) -> Html {
+fn parts(place: Place, known: &Known, shown: Units) -> Html {
     let dial = level(place).and_then(|level| known.dial(level));
-    let said = dial.map(|t| units::Units::Us.temperature(t)).unwrap_or_default();
+    let said = dial.map(|t| shown.words().temperature(t)).unwrap_or_default();
     let proud = known.button == Some(true);
     match place {
         Place::UpperCompartment => html! {

@@ -51,7 +51,7 @@ pub fn VanShelves(props: &Props) -> Html {
             let kind = shelf.first()?.kind();
             let options: Vec<_> =
                 shelf.into_iter().map(|part| (option(&part, units), Action::Replace { part })).collect();
-            Some(Offer::choose(text::part(kind), text::FIT, options))
+            Some(Offer::choose(text::capital(&text::part_kind(kind)), text::FIT, options))
         })
         .collect();
     let any = Action::Replace { part: NewPart::Limit };

@@ -24,7 +24,7 @@ pub fn Display(props: &Props) -> Html {
     let current = last.filter(|entry| is_current(entry, &work.desk));
     let (number, unit) =
         current.and_then(|entry| shows(&entry.outcome.shown)).unwrap_or_else(|| ("– – –".into(), ""));
-    let what = current.map(|entry| text::act(&entry.action, work.desk.units)).unwrap_or_default();
+    let what = current.map(|entry| text::act(entry, work.desk.units)).unwrap_or_default();
     html! {
         <div class="lcd" data-lcd={format!("{number} {unit}")}>
             <span class="lcd-what">{ what }</span>

@@ -77,13 +77,13 @@ fn Step(props: &StepProps) -> Html {
         let (tick, step) = (props.tick.clone(), props.step);
         Callback::from(move |_: Event| tick.emit(step))
     };
-    let shown = text::shown(&entry.outcome.shown, props.units);
-    let more = shell::aftermath(entry, props.units);
+    let shown = text::shown(entry, props.units);
+    let more = text::aftermath(entry, props.units);
     html! {
         <li class={classes!(shell::tone(entry))}>
             <time>{ &props.clock }</time>
             <span>
-                { text::act(&entry.action, props.units) }{ " " }
+                { text::act(entry, props.units) }{ " " }
                 if !shown.is_empty() {
                     <b class="read">{ shown }</b>
                 }

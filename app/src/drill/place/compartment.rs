@@ -54,7 +54,7 @@ pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
 fn dial(level: Level, units: Units) -> Vec<(String, Action)> {
     let mark = |f: u16| {
         let to = Temperature::fahrenheit(f64::from(f));
-        (units.temperature(to), Action::Dial { level, to })
+        (units.words().temperature(to), Action::Dial { level, to })
     };
     std::iter::once(mark(120)).chain(DIAL_MARKS.map(|n| n * 5).filter(|f| *f != 120).map(mark)).collect()
 }

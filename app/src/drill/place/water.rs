@@ -7,7 +7,7 @@ use quantity::Volume;
 use super::acts::Group;
 use super::offer::Offer;
 use crate::text;
-use crate::units::Units;
+use crate::units::{Units, size};
 
 /// How far a valve may be set: shut, a quarter, half, full.
 const OPENINGS: [f64; 4] = [0.0, 0.25, 0.5, 1.0];
@@ -92,7 +92,7 @@ pub fn taps(session: &Session, units: Units) -> Vec<Group> {
             offers.push(Offer::plain(Action::Thermometer { at: Probe::Tap { tap } }, text::THERMOMETER_TAP));
             let buckets = BUCKETS.map(|gallons| {
                 let volume = Volume::gallons(gallons);
-                (units.size(volume), Action::Bucket { tap, volume })
+                (size(volume, units), Action::Bucket { tap, volume })
             });
             offers.push(Offer::choose(text::bucket(tap), text::RUN, buckets));
             Group { title: text::tap_title(tap).into(), offers, caution: None }

@@ -1,0 +1,84 @@
+//! The way to the sentences of the crate `words`: one voice for each system of units, made once.
+
+use bench::{Cover, Entry, Fitting, Helper, Licence, Observation, Question};
+use plant::fault::{Advice, FaultId, PartKind};
+use plant::household::{Account, Answer};
+use plant::{Circuit, End, Handle, Tap, Wire};
+use words::Voice;
+
+use crate::units::Units;
+
+thread_local! {
+    static VOICES: [Voice; 2] = [Units::Us, Units::Si].map(|units| Voice::english(units.words()));
+}
+
+/// Lets the voice of some units speak.
+pub fn say<T>(units: Units, speak: impl FnOnce(&Voice) -> T) -> T {
+    VOICES.with(|[us, si]| match units {
+        Units::Us => speak(us),
+        Units::Si => speak(si),
+    })
+}
+
+macro_rules! names {
+    ($($name:ident($type:ty) = $method:ident: $doc:literal;)*) => {
+        $(#[doc = $doc] pub fn $name(of: $type) -> String { say(Units::Us, |voice| voice.$method(of)) })*
+    };
+}
+
+names! {
+    wire(Wire) = wire: "A wire.";
+    end(End) = end: "A wire end.";
+    cover(Cover) = cover: "A cover.";
+    fitting(Fitting) = fitting: "A fitting.";
+    tap(Tap) = tap: "A tap.";
+    circuit(Circuit) = circuit: "What a breaker feeds.";
+    handle(Handle) = handle: "A handle's position.";
+    licence(Licence) = licence: "A licence.";
+    fault(FaultId) = fault: "A fault as a finding names it.";
+    part_kind(PartKind) = part_kind: "A part.";
+    advice(Advice) = advice: "Advice to the customer.";
+    observation(Observation) = observation: "Something to report.";
+    helper(Helper) = helper: "Somebody to call.";
+    question(Question) = question: "A question.";
+}
+
+/// What the customer says when the door opens.
+pub fn complaint(account: &Account, units: Units) -> String {
+    say(units, |voice| voice.complaint(account))
+}
+
+/// An answer in the customer's words.
+pub fn answer(answer: Answer, units: Units) -> String {
+    say(units, |voice| voice.answer(&answer))
+}
+
+/// What was done.
+pub fn act(entry: &Entry, units: Units) -> String {
+    say(units, |voice| voice.action(&entry.action))
+}
+
+/// What it showed; empty when the drawing shows it.
+pub fn shown(entry: &Entry, units: Units) -> String {
+    say(units, |voice| voice.shown(&entry.outcome.shown))
+}
+
+/// What was noticed meanwhile, and what it hurt.
+pub fn aftermath(entry: &Entry, units: Units) -> String {
+    say(units, |voice| {
+        let noticed = entry.outcome.noticed.iter().map(|one| voice.noticed(one));
+        let harms = entry.outcome.harms.iter().map(|one| voice.harm(one));
+        noticed.chain(harms).collect::<Vec<_>>().join(" ")
+    })
+}
+
+/// Something perceived.
+pub fn sight(sight: &bench::Sight, units: Units) -> String {
+    say(units, |voice| voice.sight(sight))
+}
+
+/// The same with a capital at its start.
+pub fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}
