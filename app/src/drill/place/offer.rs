@@ -78,8 +78,8 @@ pub fn Offers(props: &Props) -> Html {
             if let Some(caution) = &props.caution {
                 <p class="warn">{ caution }</p>
             }
-            <div class="acts">{ for buttons.into_iter().map(|one| one_offer(one)) }</div>
-            { for lists.into_iter().map(|one| one_offer(one)) }
+            <div class="acts">{ for buttons.into_iter().map(one_offer) }</div>
+            { for lists.into_iter().map(one_offer) }
         </div>
     }
 }
