@@ -88,6 +88,13 @@ pub struct Tank {
     step_scale: f64,
 }
 
+impl Default for Tank {
+    /// A household tank of 36 gallons and 1.1 m.
+    fn default() -> Self {
+        Self { diameter: 0.397, height: 1.1, layers: LAYERS, step_scale: 1.0 }
+    }
+}
+
 impl Tank {
     /// A cylinder of inner `diameter` and `height` in m, with [`LAYERS`] layers and ordinary steps.
     pub fn new(diameter: f64, height: f64) -> Result<Self, Error> {

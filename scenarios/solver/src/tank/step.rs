@@ -53,6 +53,8 @@ impl Tank {
         // Half the flow before and half after, so that splitting it from conduction is of second order.
         let half = if moving { 0.5 * dt } else { dt };
         let flow = self.move_water(state, inputs, half, report);
+        // Less than a microgram has no temperature worth the rounding.
+        state.slugs.retain(|slug| slug.mass > 1e-9);
         self.heat(state, inputs, dt, report);
         state.overturn(&mut work.runs);
         report.lost += state.conduct(&mut work.conduction, inputs, self.height, flow, dt);
