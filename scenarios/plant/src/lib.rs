@@ -2,6 +2,7 @@
 //!
 //! Knows parts, wires, water and people at home. Knows nothing of the technician, of screens or of scores.
 
+mod build;
 pub mod climate;
 pub mod controls;
 pub mod electrical;
@@ -25,4 +26,4 @@ pub use points::{End, Place, Point, Screw, Wire};
 pub use state::Happening;
 pub use state::Plant;
 pub use supply::{Breaker, Circuit, Handle, Panel, Service};
-pub use waterworks::{DipTube, ExpansionTank, Plumbing, ReliefValve, Tap, Vessel};
+pub use waterworks::{DipTube, ExpansionTank, Ledger, Plumbing, ReliefValve, Store, Tap, Vessel};

@@ -1,6 +1,6 @@
 //! The water side: vessel, valves, taps, relief and expansion.
 
-use quantity::{Pressure, Temperature, Volume};
+use quantity::{Flow, Joules, Kilograms, Metres, Pressure, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 use crate::named::named;
@@ -16,6 +16,44 @@ named! {
         Bath = "bath",
         /// Shower, highest.
         Shower = "shower",
+    }
+}
+
+impl Tap {
+    /// Its place in every table by tap.
+    pub const fn index(self) -> usize {
+        self as usize
+    }
+
+    /// Flow of hot water with the tap fully open, at 60 psi before it. A faucet gives 2.2 gpm (federal limit
+    /// for faucets, from memory); tub, laundry and an older shower as is common practice, no source.
+    pub const fn nominal(self) -> Flow {
+        Flow::gpm(match self {
+            Self::Laundry => 4.0,
+            Self::Kitchen => 2.2,
+            Self::Bath => 5.0,
+            Self::Shower => 2.5,
+        })
+    }
+
+    /// Height of its spout above the bottom of the tank, heater in the basement (invented house).
+    pub const fn height(self) -> Metres {
+        Metres(match self {
+            Self::Laundry => 1.3,
+            Self::Kitchen => 3.6,
+            Self::Bath => 6.0,
+            Self::Shower => 7.4,
+        })
+    }
+
+    /// Volume of the hot line from the heater to the tap (invented house; half-inch pipe, about 0.15 L/m).
+    pub const fn line(self) -> Volume {
+        Volume::litres(match self {
+            Self::Laundry => 0.6,
+            Self::Kitchen => 1.0,
+            Self::Bath => 1.8,
+            Self::Shower => 2.0,
+        })
     }
 }
 
@@ -95,4 +133,78 @@ pub struct Plumbing {
     pub peak: Pressure,
     /// Water on the floor since the call began.
     pub on_floor: Volume,
+    /// Air shut in at the top of the tank, as absolute pressure times volume.
+    pub air: Joules,
+    /// Air in each hot line, by `Tap::ALL`: makes the tap spit until it is carried out.
+    pub line_air: [Volume; 4],
+    /// Water between the cold valve and the tank: in the pipe, in the stretch of pipe and shell, and in the
+    /// expansion tank.
+    pub cold_side: Store,
+    /// Sums since this plant was made.
+    pub ledger: Ledger,
+}
+
+/// Water with the heat it holds above liquid at 0 °C.
+#[derive(Clone, Copy, PartialEq, Debug, Default, Serialize, Deserialize)]
+pub struct Store {
+    /// Mass.
+    pub mass: Kilograms,
+    /// Enthalpy.
+    pub heat: Joules,
+}
+
+impl Store {
+    /// Adds water, or takes it away when `mass` is negative.
+    pub(crate) fn add(&mut self, mass: f64, heat: f64) {
+        self.mass.0 += mass;
+        self.heat.0 += heat;
+    }
+}
+
+/// Books of water and heat. What came in, less what went out, is what the tank and its pipe hold more.
+#[derive(Clone, Copy, PartialEq, Debug, Default, Serialize, Deserialize)]
+pub struct Ledger {
+    /// Heat the elements gave, in water or in air.
+    pub electric: Joules,
+    /// The part of it that met no water.
+    pub dry: Joules,
+    /// Heat lost through the insulation.
+    pub lost: Joules,
+    /// Water from the main.
+    pub main: Store,
+    /// Water pushed back into the main.
+    pub back: Store,
+    /// Hot water drawn, by `Tap::ALL`.
+    pub taps: [Store; 4],
+    /// From the drain valve.
+    pub drain: Store,
+    /// From the relief valve.
+    pub relief: Store,
+    /// From gaskets and through the shell.
+    pub leaks: Store,
+    /// Put in (or taken out, negative) with a part that was changed.
+    pub parts: Store,
+}
+
+impl Ledger {
+    /// Water that came in less water that went out.
+    pub fn net_mass(&self) -> Kilograms {
+        let out = self.taps.iter().map(|t| t.mass.0).sum::<f64>()
+            + self.drain.mass.0
+            + self.relief.mass.0
+            + self.leaks.mass.0
+            + self.back.mass.0;
+        Kilograms(self.main.mass.0 + self.parts.mass.0 - out)
+    }
+
+    /// Heat that came in less heat that went out.
+    pub fn net_heat(&self) -> Joules {
+        let out = self.taps.iter().map(|t| t.heat.0).sum::<f64>()
+            + self.drain.heat.0
+            + self.relief.heat.0
+            + self.leaks.heat.0
+            + self.back.heat.0
+            + self.lost.0;
+        Joules(self.main.heat.0 + self.parts.heat.0 + self.electric.0 - self.dry.0 - out)
+    }
 }

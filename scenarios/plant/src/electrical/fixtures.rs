@@ -1,11 +1,13 @@
 //! Plants that tests start from.
 
-use quantity::{Amps, Kelvins, Metres, Ohms, Pressure, Seconds, Temperature, Volts, Volume};
+use quantity::{Amps, Metres, Ohms, Temperature};
 
 use super::Bridge;
-use crate::supply::{Breaker, Circuit, Panel, Service, ServiceKind};
-use crate::waterworks::{DipTube, Plumbing, ReliefValve, Vessel};
-use crate::{Contact, Element, End, HeaterModel, Limit, Plant, Point, Screw, Thermostat, Wire, Wiring};
+use crate::climate::Climate;
+use crate::home::Setting;
+use crate::household::HouseholdKind;
+use crate::supply::{Breaker, Circuit, Panel};
+use crate::{Contact, End, HeaterModel, Limit, Plant, Point, Screw, Thermostat, Wire};
 
 /// Resistance of a 10 MΩ voltmeter (trade sheet 1.6).
 pub(crate) const METER: Ohms = Ohms(10e6);
@@ -14,44 +16,18 @@ pub(crate) const LOW: Ohms = Ohms(3e3);
 
 /// A healthy, cold 40-gallon heater, closed in, on 240 V.
 pub(crate) fn plant() -> Plant {
-    let plate = HeaterModel::Plain40.plate();
-    let dial = Temperature::fahrenheit(120.0);
+    let heater = HeaterModel::Plain40;
+    let household = HouseholdKind::Couple;
+    let mut plant = Plant::sound(Setting { heater, household, climate: Climate::MillValley, day: 100 });
+    plant.service.impedance = Ohms(0.02);
+    plant.panel = Panel { breakers: vec![Breaker::sound(Circuit::Heater, Amps(30.0))] };
+    plant.cable_coupling = 0.0;
+    plant.thermostats.iter_mut().for_each(|t| *t = Thermostat::sound(t.dial, t.differential));
+    plant.limit = Limit::sound(Temperature::celsius(20.0));
+    let plate = plant.plate;
     let tank = solver::tank::Tank::of_volume(plate.content().get(), plate.height.get()).unwrap();
-    Plant {
-        plate,
-        service: Service { kind: ServiceKind::Split240, leg: Volts(120.0), impedance: Ohms(0.02) },
-        panel: Panel { breakers: vec![Breaker::sound(Circuit::Heater, Amps(30.0))] },
-        wiring: Wiring::factory(false),
-        elements: [Element::sound(plate.element); 2],
-        thermostats: [15.0, 10.0].map(|d| Thermostat::sound(dial, Kelvins::fahrenheit(d))),
-        limit: Limit::sound(Temperature::celsius(20.0)),
-        insulated: [true; 2],
-        cable_coupling: 0.0,
-        vessel: Vessel { dip_tube: DipTube::Whole, shell_hole: 0.0, sediment: Volume(0.0) },
-        tank: tank.full_at(15.0),
-        plumbing: Plumbing {
-            main: Pressure::psi(60.0),
-            closed: false,
-            inlet: Temperature::celsius(12.0),
-            cold_valve: 1.0,
-            taps: [0.0; 4],
-            drain_valve: 0.0,
-            hose: false,
-            relief: ReliefValve {
-                opens_at: Pressure::psi(150.0),
-                opens_hot: Temperature::fahrenheit(210.0),
-                open: false,
-                lever: false,
-                weep: 0.0,
-            },
-            expansion: None,
-            pressure: Pressure::psi(60.0),
-            peak: Pressure::psi(60.0),
-            on_floor: Volume(0.0),
-        },
-        room: Temperature::celsius(20.0),
-        clock: Seconds(0.0),
-    }
+    plant.tank = tank.full_at(15.0);
+    plant
 }
 
 /// The same on stiff legs, with wires, joints and breaker as good as ideal: the case behind the trade

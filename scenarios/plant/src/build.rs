@@ -1,0 +1,146 @@
+//! A sound house: every part fitted as the plate asks, tank settled, nothing wrong anywhere.
+
+use quantity::{Amps, Joules, Kilograms, Ohms, Pressure, Seconds, Temperature, Volts, Volume};
+
+use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
+use crate::heater::HeaterModel;
+use crate::home::{Home, Setting};
+use crate::parts::{Element, Limit, Thermostat, Wiring};
+use crate::supply::{Breaker, Circuit, Panel, Service, ServiceKind};
+use crate::waterworks::{DipTube, Ledger, Plumbing, ReliefValve, Store, Vessel};
+use crate::{Plant, thermal};
+
+/// Air around the heater: 68 °F (invented basement; the rating test takes 67.5 °F, trade sheet 4.5).
+const ROOM: Temperature = Temperature::fahrenheit(68.0);
+/// Both dials: 120 °F, the factory's own setting (trade sheet 3.2, published).
+const DIAL: Temperature = Temperature::fahrenheit(120.0);
+/// Static pressure behind the street's regulator: 50 psi, as regulators are commonly set (from memory).
+const MAIN: Pressure = Pressure::psi(50.0);
+/// Coupling of the cable to a live neighbour in a tidy installation: 2 pF (trade sheet 1.6, lower case).
+const COUPLING: f64 = 2e-12;
+
+impl Home {
+    /// A house of a setting with nothing wrong in it.
+    pub fn sound(setting: Setting) -> Self {
+        Self { setting, plant: Plant::sound(setting), demand: 1.0 }
+    }
+}
+
+impl Plant {
+    /// Heater, supply and plumbing of a setting with nothing wrong, settled at its dials.
+    pub fn sound(setting: Setting) -> Self {
+        let plate = setting.heater.plate();
+        let kind = match setting.heater {
+            HeaterModel::Tall50At208 => ServiceKind::Wye208,
+            _ => ServiceKind::Split240,
+        };
+        let mut plant = Self {
+            plate,
+            // 10 milliohms a leg: short cable from a near transformer (model).
+            service: Service { kind, leg: Volts(120.0), impedance: Ohms(0.010) },
+            panel: Panel {
+                breakers: vec![
+                    Breaker::sound(Circuit::Range, Amps(50.0)),
+                    Breaker::sound(Circuit::Dryer, Amps(30.0)),
+                    Breaker::sound(Circuit::Heater, breaker_rating(setting.heater)),
+                ],
+            },
+            wiring: Wiring::factory(false),
+            elements: [Element::sound(plate.element); 2],
+            thermostats: [UPPER_DIFFERENTIAL, LOWER_DIFFERENTIAL].map(|d| Thermostat::sound(DIAL, d)),
+            limit: Limit::sound(ROOM),
+            insulated: [true; 2],
+            cable_coupling: COUPLING,
+            vessel: Vessel { dip_tube: DipTube::Whole, shell_hole: 0.0, sediment: Volume(0.0) },
+            tank: thermal::vessel(&plate).full_at(DIAL.to_celsius()),
+            plumbing: plumbing(setting),
+            room: ROOM,
+            clock: Seconds(0.0),
+        };
+        plant.settle_controls();
+        plant.settle_cold_side();
+        plant
+    }
+
+    /// Takes the heater's vessel away and sets an empty one in its place: no water, air at room pressure.
+    pub fn empty_vessel(&mut self) {
+        self.plumbing.ledger.parts.add(-self.tank.mass(), -self.tank.energy());
+        self.tank = thermal::vessel(&self.plate).empty();
+        self.plumbing.pressure = Pressure(0.0);
+        self.fill_with_air();
+        self.settle_controls();
+        for element in &mut self.elements {
+            element.sheath = self.room;
+        }
+    }
+}
+
+/// Rating of the branch breaker (trade sheet 6.3, computed from the code's rules): at least 125 % of the
+/// heater's current, at most the next standard size above 150 %; of the sizes allowed the one usually fitted.
+fn breaker_rating(heater: HeaterModel) -> Amps {
+    Amps(match heater {
+        HeaterModel::Short30 => 20.0,
+        HeaterModel::Plain40 | HeaterModel::Tall50At208 | HeaterModel::Wide80 => 30.0,
+    })
+}
+
+fn plumbing(setting: Setting) -> Plumbing {
+    Plumbing {
+        main: MAIN,
+        closed: false,
+        inlet: setting.climate.mains(setting.day),
+        cold_valve: 1.0,
+        taps: [0.0; 4],
+        drain_valve: 0.0,
+        hose: false,
+        relief: ReliefValve {
+            // Trade sheet 5.1, published: 150 psi, 210 °F.
+            opens_at: Pressure::psi(150.0),
+            opens_hot: Temperature::fahrenheit(210.0),
+            open: false,
+            lever: false,
+            weep: 0.0,
+        },
+        expansion: None,
+        pressure: MAIN,
+        peak: MAIN,
+        on_floor: Volume(0.0),
+        air: Joules(0.0),
+        line_air: [Volume(0.0); 4],
+        cold_side: Store { mass: Kilograms(0.0), heat: Joules(0.0) },
+        ledger: Ledger::default(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::climate::Climate;
+    use crate::household::HouseholdKind;
+
+    /// Trade sheet 6.1 and 6.3: every breaker lies between 125 % of the load and the next size above 150 %.
+    #[test]
+    fn breakers_suit_their_heaters() {
+        const SIZES: [f64; 9] = [15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0];
+        for &heater in HeaterModel::ALL {
+            let rating = heater.plate().element;
+            let amps = rating.watts.get() / rating.volts.get();
+            let most = SIZES.iter().copied().find(|s| *s >= 1.5 * amps).unwrap();
+            let fitted = breaker_rating(heater).get();
+            assert!(SIZES.contains(&fitted) && fitted >= 1.25 * amps && fitted <= most, "{heater}");
+        }
+    }
+
+    #[test]
+    fn a_sound_house_stands_still() {
+        for &heater in HeaterModel::ALL {
+            let household = HouseholdKind::Couple;
+            let setting = Setting { heater, household, climate: Climate::MillValley, day: 100 };
+            let mut home = Home::sound(setting);
+            assert!(home.plant.is_satisfied());
+            let happened = home.plant.advance(Seconds::minutes(10.0));
+            assert_eq!(happened, Vec::new(), "{heater}");
+            assert!((home.plant.plumbing.pressure.to_psi() - 50.0).abs() < 0.5);
+        }
+    }
+}

@@ -1,0 +1,71 @@
+//! Putting the parts that follow others in step with them, after somebody set them by hand.
+
+use quantity::Joules;
+use solver::water;
+
+use super::ways::{NO_AIR, Ways};
+use super::{vessel, vessel::vessel as tank_of};
+use crate::waterworks::Tap;
+use crate::{Level, Plant};
+
+/// Difference in volume that is not worth a correction, m³.
+const SLACK: f64 = 2e-6;
+
+impl Plant {
+    /// Controls and sheaths at the temperatures they come to rest at, blades where they then belong.
+    pub(crate) fn settle_controls(&mut self) {
+        for level in [Level::Upper, Level::Lower] {
+            let i = level.index();
+            let wall = self.wall(level);
+            let thermostat = &mut self.thermostats[i];
+            thermostat.body = thermostat.settled(wall, self.insulated[i], self.room);
+            // At rest below the dial but above the cut-in a blade may stand either way: satisfied.
+            thermostat.calling = thermostat.body <= thermostat.cut_in();
+            self.elements[i].sheath = wall;
+        }
+        let room = self.room.to_celsius();
+        let at = |height: f64| self.tank.temperature_at(height).unwrap_or(room);
+        let beside = at(vessel::limit_height(&self.plate));
+        let beside = quantity::Temperature::celsius(beside);
+        self.limit.body = self.limit.settled(beside, self.insulated[0], self.room);
+        self.tank.probes.clear();
+    }
+
+    /// Cold side filled as the pressure asks, with water of the main.
+    pub(crate) fn settle_cold_side(&mut self) {
+        let h = water::enthalpy(self.plumbing.inlet.to_celsius());
+        let want = Ways::of(self).content(self.plumbing.pressure.get());
+        let mass = want / water::specific_volume(h);
+        self.plumbing.cold_side.mass.0 = mass;
+        self.plumbing.cold_side.heat.0 = mass * h;
+    }
+
+    /// Air at room pressure wherever the tank holds no water.
+    pub(crate) fn fill_with_air(&mut self) {
+        let void = (tank_of(&self.plate).volume() - self.tank.water_volume()).max(0.0);
+        let absolute = self.plumbing.pressure.get() + water::ATMOSPHERE;
+        self.plumbing.air = Joules(void * absolute.max(100.0));
+        for (air, tap) in self.plumbing.line_air.iter_mut().zip(Tap::ALL) {
+            air.0 = air.0.max(Ways::trunk(tap.line()).0);
+        }
+    }
+
+    /// Brings air and cold side in step with tank and pressure where a part was changed or a fault set.
+    pub(super) fn reconcile(&mut self) {
+        let ways = Ways::of(self);
+        let void = ways.void();
+        let absolute = self.plumbing.pressure.get() + water::ATMOSPHERE;
+        let shut = if self.plumbing.air.get() > NO_AIR { self.plumbing.air.get() / absolute } else { 0.0 };
+        if (void - shut).abs() > 1e-4 * ways.capacity {
+            self.fill_with_air();
+        }
+        let ways = Ways::of(self);
+        let lacking = ways.content(self.plumbing.pressure.get()) - ways.cold;
+        if lacking.abs() > SLACK {
+            let h = water::enthalpy(self.plumbing.inlet.to_celsius());
+            let mass = lacking / water::specific_volume(h);
+            self.plumbing.cold_side.add(mass, mass * h);
+            self.plumbing.ledger.parts.add(mass, mass * h);
+        }
+    }
+}
