@@ -7,11 +7,13 @@
 mod advance;
 mod books;
 mod plan;
+mod pressure;
 mod queries;
 mod settle;
 #[cfg(test)]
 mod tests;
 mod vessel;
+mod wall;
 mod ways;
 
 pub use advance::Fineness;

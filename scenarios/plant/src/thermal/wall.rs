@@ -1,0 +1,125 @@
+//! The controls on the tank's wall: their bodies ride on it, and the tank stops where one of them jumps.
+
+use quantity::{Seconds, Temperature};
+use solver::tank::{Cross, Probe};
+
+use super::advance::{LEVELS, Run};
+use super::vessel;
+use crate::controls::{self, thermostat};
+use crate::{Happening, Plant};
+
+/// Probes on the wall, in the order of the tank's list.
+const UPPER: u32 = 0;
+const LOWER: u32 = 1;
+const LIMIT: u32 = 2;
+const RELIEF: u32 = 3;
+
+/// Lag of the relief valve's probe, s (model: a wax capsule in the water).
+const RELIEF_LAG: f64 = 15.0;
+
+impl Plant {
+    /// Puts the controls' bodies on the tank's wall.
+    pub(super) fn set_probes(&mut self) {
+        let room = self.room.to_celsius();
+        let one_above = Temperature(self.room.get() + 1.0);
+        let mut probes: Vec<Probe> = LEVELS
+            .iter()
+            .map(|&level| {
+                let i = level.index();
+                let settled = self.thermostats[i].settled(one_above, self.insulated[i], self.room);
+                Probe {
+                    height: vessel::control_height(&self.plate, level),
+                    lag: thermostat::BODY_LAG.get(),
+                    coupling: settled.get() - self.room.get(),
+                    bias: 0.0,
+                    celsius: self.thermostats[i].body.to_celsius(),
+                }
+            })
+            .collect();
+        let settled = self.limit.settled(one_above, self.insulated[0], self.room);
+        probes.push(Probe {
+            height: vessel::limit_height(&self.plate),
+            lag: thermostat::BODY_LAG.get(),
+            coupling: settled.get() - self.room.get(),
+            bias: 0.0,
+            celsius: self.limit.body.to_celsius(),
+        });
+        let kept = self.tank.probes.get(RELIEF as usize).map(|p| p.celsius);
+        let height = vessel::relief_height(&self.plate);
+        let water = self.tank.temperature_at(height).unwrap_or(room);
+        probes.push(Probe {
+            height,
+            lag: RELIEF_LAG,
+            coupling: 1.0,
+            bias: 0.0,
+            celsius: kept.unwrap_or(water),
+        });
+        self.tank.probes = probes;
+    }
+
+    pub(super) fn read_probes(&mut self) {
+        let at = |i: u32| self.tank.probes.get(i as usize).map(|p| Temperature::celsius(p.celsius));
+        let (upper, lower, limit) = (at(UPPER), at(LOWER), at(LIMIT));
+        for (thermostat, body) in self.thermostats.iter_mut().zip([upper, lower]) {
+            thermostat.body = body.unwrap_or(thermostat.body);
+        }
+        self.limit.body = limit.unwrap_or(self.limit.body);
+    }
+
+    /// Levels at which the tank has to stop.
+    pub(super) fn watch(&self) -> Vec<Cross> {
+        let mut watch = Vec::with_capacity(4);
+        for (probe, thermostat) in [UPPER, LOWER].into_iter().zip(&self.thermostats) {
+            let cross = if thermostat.calling {
+                Cross { probe, rising: Some(thermostat.cut_out().to_celsius()), falling: None }
+            } else {
+                Cross { probe, rising: None, falling: Some(thermostat.cut_in().to_celsius()) }
+            };
+            watch.push(cross);
+        }
+        if !self.limit.tripped {
+            watch.push(Cross { probe: LIMIT, rising: Some(self.limit.trip.to_celsius()), falling: None });
+        }
+        let relief = &self.plumbing.relief;
+        watch.push(if relief.open {
+            Cross { probe: RELIEF, rising: None, falling: Some(self.relief_recloses().to_celsius()) }
+        } else {
+            Cross { probe: RELIEF, rising: Some(relief.opens_hot.to_celsius()), falling: None }
+        });
+        watch
+    }
+
+    /// Lets blades and limit jump that stand past their points.
+    pub(super) fn snap(&mut self) -> Vec<Happening> {
+        let beside = self.tank.temperature_at(vessel::limit_height(&self.plate));
+        let water = beside.map_or(self.room, Temperature::celsius);
+        controls::snap(self, water)
+    }
+
+    /// The same, noted. Returns whether one moved.
+    pub(super) fn switch(&mut self, run: &mut Run) -> bool {
+        let jumped = self.snap();
+        let moved = !jumped.is_empty();
+        jumped.into_iter().for_each(|what| run.note(what));
+        moved
+    }
+
+    /// Whether the relief valve's probe stands at its opening temperature.
+    pub(super) fn relief_is_hot(&self) -> bool {
+        let probe = self.tank.probes.get(RELIEF as usize);
+        probe.is_some_and(|p| p.celsius >= self.plumbing.relief.opens_hot.to_celsius() - 1e-9)
+    }
+
+    /// Breakers, joints and elements in air. Returns whether one of them changed the circuit.
+    pub(super) fn burn(&mut self, run: &mut Run, elapsed: f64, wetted: [bool; 2]) -> bool {
+        let (time, start) = (Seconds(elapsed), Seconds(run.at - elapsed));
+        let beside = LEVELS.map(|level| {
+            let height = vessel::element_height(&self.plate, level);
+            self.tank.temperature_at(height).map_or(self.room, Temperature::celsius)
+        });
+        let burnt = controls::burn(self, time, &run.live, beside, wetted);
+        let changed = !burnt.is_empty();
+        run.happened.extend(burnt.into_iter().map(|(at, what)| (start + at, what)));
+        changed
+    }
+}
