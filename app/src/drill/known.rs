@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use bench::{Action, Entry, Fitting, Noticed, Session, Shown, Sight};
 use plant::heater::{Plate, Rating};
 use plant::{Circuit, End, Handle, Level, Place};
-use quantity::{Amps, Seconds, Temperature, Volume};
+use quantity::{Amps, Seconds, Temperature};
 
 /// Everything perceived.
 #[derive(Clone, PartialEq, Debug, Default)]
@@ -27,10 +27,6 @@ pub struct Known {
     pub charred: BTreeSet<End>,
     /// Fittings seen wet or dry.
     pub wet: BTreeMap<Fitting, bool>,
-    /// Water on the floor.
-    pub floor: Option<Volume>,
-    /// The relief valve's pipe was seen running.
-    pub relief_runs: bool,
     /// The last look at each place.
     pub looked: BTreeMap<Place, (Seconds, Vec<Sight>)>,
     /// An expansion tank, if one was looked for.
@@ -59,7 +55,6 @@ impl Known {
             Shown::Dials { upper, lower } => self.dials = [Some(*upper), Some(*lower)],
             Shown::Sights { at, sights } => {
                 if let Action::Look { .. } = entry.action {
-                    self.forget(*at);
                     self.looked.insert(*at, (entry.at, sights.clone()));
                 }
                 sights.iter().for_each(|sight| self.see(sight));
@@ -68,15 +63,6 @@ impl Known {
             _ => {}
         }
         self.did(&entry.action);
-    }
-
-    /// A new look replaces the last one.
-    fn forget(&mut self, at: Place) {
-        match at {
-            Place::Relief => self.relief_runs = false,
-            Place::Drain => self.floor = None,
-            _ => {}
-        }
     }
 
     fn see(&mut self, sight: &Sight) {
@@ -96,8 +82,6 @@ impl Known {
             Sight::Dry { fitting } => {
                 self.wet.insert(*fitting, false);
             }
-            Sight::WaterOnFloor { volume } => self.floor = Some(*volume),
-            Sight::ReliefRunning => self.relief_runs = true,
             Sight::ExpansionTank { there } => self.expansion = Some(*there),
             _ => {}
         }
@@ -111,8 +95,6 @@ impl Known {
             Noticed::SomebodyReset { slot } => {
                 self.handles.insert(*slot, Handle::On);
             }
-            Noticed::Flooding { volume } => self.floor = Some(*volume),
-            Noticed::ReliefRuns => self.relief_runs = true,
             _ => {}
         }
     }

@@ -1,7 +1,8 @@
 //! Short words on the drawing.
 
+use bench::view::{TapView, View};
 use bench::{Cover, Session};
-use plant::{Level, Place, Plumbing, Tap};
+use plant::{Level, Place, Tap};
 
 use super::voice;
 use crate::drill::known::Known;
@@ -70,15 +71,38 @@ pub fn compartment(session: &Session, level: Level) -> String {
 }
 
 /// The line at the relief valve.
-pub const fn relief(plumbing: &Plumbing) -> &'static str {
-    if plumbing.relief.lever { "lever up" } else { "lever down" }
+pub const fn relief(view: &View) -> &'static str {
+    match (view.lever, view.relief_runs) {
+        (true, true) => "lever up, runs",
+        (true, false) => "lever up",
+        (false, true) => "water runs out",
+        (false, false) => "pipe dry",
+    }
 }
 
 /// The line at the drain.
-pub fn drain(plumbing: &Plumbing) -> String {
-    let hose = if plumbing.hose { "hose on" } else { "no hose" };
-    let valve = if plumbing.drain_valve > 0.0 { "open" } else { "shut" };
+pub fn drain(view: &View) -> String {
+    let hose = if view.hose { "hose on" } else { "no hose" };
+    let valve = match (view.drain_valve > 0.0, view.drain_flow.get() > 0.0) {
+        (true, true) => "runs",
+        (true, false) => "open, stands",
+        (false, _) => "shut",
+    };
     format!("{valve}, {hose}")
+}
+
+/// The line at the taps.
+pub fn taps(taps: &[TapView]) -> String {
+    let open: Vec<String> = taps
+        .iter()
+        .filter(|one| one.opening > 0.0)
+        .map(|one| match (one.flow.get() > 0.0, one.spitting) {
+            (false, _) => format!("{}: dry", tap_short(one.tap)),
+            (true, true) => format!("{} spits", tap_short(one.tap)),
+            (true, false) => format!("{} runs", tap_short(one.tap)),
+        })
+        .collect();
+    if open.is_empty() { ALL_SHUT.to_owned() } else { open.join(", ") }
 }
 
 /// A detail's name.

@@ -26,6 +26,7 @@ pub struct Props {
 #[component]
 pub fn Sheet(props: &Props) -> Html {
     let Props { session, known } = props;
+    let view = session.view();
     html! {
         <svg class="sheet" viewBox="0 0 460 640" role="group" aria-label={text::DRAWING}>
             <defs>
@@ -35,13 +36,13 @@ pub fn Sheet(props: &Props) -> Html {
             </defs>
             <rect x="0" y="613" width="460" height="12" fill="url(#hatch)" />
             <line x1="0" y1="613" x2="460" y2="613" class="ink" />
-            if known.floor.is_some() {
+            if view.on_floor.is_some() {
                 <ellipse cx="248" cy="613" rx="96" ry="6" class="water" />
             }
-            <Pipes plumbing={session.home.plant.plumbing.clone()} expansion={known.expansion} />
+            <Pipes view={view.clone()} expansion={known.expansion} />
             <LoadCenter session={session.clone()} known={known.clone()} />
             <Heater session={session.clone()} known={known.clone()} />
-            <Taps taps={session.home.plant.plumbing.taps} />
+            <Taps taps={view.taps} />
             <People />
         </svg>
     }

@@ -1,16 +1,17 @@
 //! The pipes with the cold valve, the relief valve and the drain.
 
-use plant::{Place, Plumbing};
+use bench::view::View;
+use plant::Place;
 use yew::prelude::*;
 
 use super::Spot;
 use crate::text;
 
-/// The plumbing.
+/// What is in sight.
 #[derive(Properties, PartialEq)]
 pub struct Props {
-    /// As it is: handles and levers are in plain view.
-    pub plumbing: Plumbing,
+    /// Handles, levers and running water are in plain view.
+    pub view: View,
     /// An expansion tank was seen, or seen to be missing.
     pub expansion: Option<bool>,
 }
@@ -18,7 +19,7 @@ pub struct Props {
 /// The pipes.
 #[component]
 pub fn Pipes(props: &Props) -> Html {
-    let plumbing = &props.plumbing;
+    let view = &props.view;
     html! {
         <>
             <path class="conduit" d="M66 196V88H248V106" />
@@ -29,42 +30,48 @@ pub fn Pipes(props: &Props) -> Html {
             <text x="358" y="41" class="sub">{ text::HOT_PIPE[1] }</text>
             <Spot place={Place::HeaterTop} area={(40.0, 22.0, 170.0, 62.0)}>
                 <text x="136" y="44" class="lab end">{ text::COLD_VALVE }</text>
-                <text x="136" y="60" class="sub end">{ text::opening(plumbing.cold_valve) }</text>
-                { valve(184.0, 56.0, plumbing.cold_valve) }
+                <text x="136" y="60" class="sub end">{ text::opening(view.cold_valve) }</text>
+                { valve(184.0, 56.0, view.cold_valve) }
                 if props.expansion == Some(true) {
                     <path class="ink" d="M150 30h-12" />
                     <rect x="112" y="16" width="26" height="14" rx="7" class="card" />
                 }
             </Spot>
-            { relief(plumbing) }
-            { drain(plumbing) }
+            { relief(view) }
+            { drain(view) }
         </>
     }
 }
 
-fn relief(plumbing: &Plumbing) -> Html {
-    let lever = if plumbing.relief.lever { "M335 184L352 160" } else { "M335 184V168H358" };
+fn relief(view: &View) -> Html {
+    let lever = if view.lever { "M335 184L352 160" } else { "M335 184V168H358" };
     html! {
         <Spot place={Place::Relief} area={(316.0, 156.0, 134.0, 56.0)}>
             <path class="conduit" d="M348 196h12V604" />
+            if view.relief_runs {
+                <path class="running" d="M360 590V612" />
+            }
             <rect x="322" y="184" width="26" height="22" class="card" />
             <path class="ink" d={lever} />
             <text x="370" y="180" class="lab">{ text::place(Place::Relief) }</text>
-            <text x="370" y="196" class="sub">{ text::relief(plumbing) }</text>
+            <text x="370" y="196" class="sub">{ text::relief(view) }</text>
         </Spot>
     }
 }
 
-fn drain(plumbing: &Plumbing) -> Html {
+fn drain(view: &View) -> Html {
     html! {
         <Spot place={Place::Drain} area={(310.0, 558.0, 104.0, 52.0)}>
             <path class="conduit" d="M318 584h28v12" />
-            if plumbing.hose {
+            if view.hose {
                 <path class="hose" d="M346 596q2 14 20 14h90" />
             }
-            { valve(332.0, 584.0, plumbing.drain_valve) }
+            if view.drain_flow.get() > 0.0 && !view.hose {
+                <path class="running" d="M346 596V612" />
+            }
+            { valve(332.0, 584.0, view.drain_valve) }
             <text x="370" y="576" class="lab">{ text::DRAIN_SHORT }</text>
-            <text x="370" y="591" class="sub">{ text::drain(plumbing) }</text>
+            <text x="370" y="591" class="sub">{ text::drain(view) }</text>
         </Spot>
     }
 }
