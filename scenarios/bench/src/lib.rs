@@ -1,11 +1,14 @@
 //! What a technician can do and see: one world, `Session`, and one door to it, [`reduce`].
 
 pub mod action;
+mod fact;
 pub mod minutes;
 pub mod person;
 mod reduce;
 pub mod session;
 pub mod shown;
+mod sight;
+mod things;
 pub mod view;
 
 pub use action::*;

@@ -1,7 +1,7 @@
 //! Arcs where current starts, stops or goes astray at the point of work.
 
 use plant::{Plant, Point, Wire};
-use quantity::{Amps, Joules, Seconds, Volts};
+use quantity::{Amps, Seconds, Volts};
 
 use super::turn::Turn;
 use crate::person::Harm;
@@ -15,8 +15,6 @@ const MAKING: Seconds = Seconds(0.02);
 const FAULT: Amps = Amps(80.0);
 /// A fault that no breaker clears burns itself free. Model: no source.
 const BURNS_FREE: Seconds = Seconds(2.0);
-/// Voltage of an arc between copper ends, nearly whatever the current. Model: order of magnitude.
-const ARC_VOLTS: f64 = 30.0;
 
 /// A spark at a place of work, told once time has shown when it was cleared.
 pub(super) struct Spark {
@@ -43,8 +41,7 @@ pub(super) fn tell(turn: &mut Turn, spark: Option<Spark>) {
     } else {
         MAKING
     };
-    let energy = Joules(volts.get().min(ARC_VOLTS) * current.get() * cleared_after.get());
     let protected = turn.s.me.gloves && turn.s.me.eyes;
     turn.noticed.push(Noticed::Flash { at });
-    turn.harms.push(Harm::ArcFlash { volts, current, cleared_after, energy, protected });
+    turn.harms.push(Harm::arc(volts, current, cleared_after, protected));
 }

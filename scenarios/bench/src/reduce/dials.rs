@@ -26,11 +26,7 @@ pub(super) fn dial(turn: &mut Turn, level: Level, to: Temperature, time: Seconds
 /// Presses the button. It latches only when the limit is tripped and has cooled.
 pub(super) fn press_reset(turn: &mut Turn, time: Seconds) -> Answered {
     reach::control(&turn.s, Level::Upper)?;
-    let limit = &mut turn.s.home.plant.limit;
-    let clicks = limit.tripped && limit.body < limit.reset_below;
-    if clicks {
-        limit.tripped = false;
-    }
+    let clicks = turn.s.home.plant.limit.press();
     turn.pass(time);
     let sight = if clicks { Sight::Clicked } else { Sight::NoClick };
     Ok(Shown::DoneWith { sights: vec![sight] })

@@ -76,7 +76,7 @@ pub(super) fn feel(turn: &mut Turn, at: &Touchable, time: Seconds) -> Answered {
             reach::point(&turn.s, point)?;
             touch(turn, point, Grip::Touches);
             turn.pass(time);
-            let about = looks::metal_temperature(&turn.s.home.plant, point);
+            let about = turn.s.home.plant.metal(point);
             scald::metal(turn, about);
             let sights = vec![Sight::Warmth { about: by_hand(about) }];
             Ok(Shown::Sights { at: point.place(), sights })

@@ -1,6 +1,6 @@
 //! Reading, looking, listening, smelling, and the thermometer.
 
-use plant::{End, Level, Place, Plant, Point, Tap, Wire};
+use plant::{End, Level, Place, Plant, Tap};
 use quantity::{Seconds, Temperature};
 
 use super::turn::Turn;
@@ -11,10 +11,6 @@ use crate::shown::{Refusal, Shown, Sight};
 
 /// From this power up an element simmers audibly. Model: no source.
 const HEARD: f64 = 300.0;
-/// A joint warms by this much for each watt lost in it. Model: a few watts make a joint too hot to hold.
-const JOINT_RISE: f64 = 4.0;
-/// A joint chars and its insulation holds it about here. Model: no source.
-const JOINT_CEILING: f64 = 200.0;
 /// A wiped fitting that leaks is wet again after this; one below a leak, later. Model: no source.
 const REWETS: Seconds = Seconds(60.0);
 /// See `REWETS`.
@@ -180,9 +176,7 @@ fn leaks(plant: &Plant, fitting: Fitting) -> bool {
         Fitting::UpperElement => gasket(Level::Upper),
         Fitting::LowerElement => gasket(Level::Lower),
         Fitting::DrainValve => plant.plumbing.drain_valve > 0.0,
-        Fitting::ReliefValve => {
-            senses::relief_runs(plant) || (plant.plumbing.relief.weep > 0.0 && senses::full(plant))
-        }
+        Fitting::ReliefValve => plant.relief_flow().get() > 0.0,
         Fitting::BottomRim => plant.vessel.shell_hole > 0.0 && plant.fill() > 0.02,
     }
 }
@@ -292,40 +286,17 @@ pub(super) fn thermometer(turn: &mut Turn, at: &Probe, time: Seconds) -> Answere
     Ok(shown(match *at {
         Probe::Tap { .. } => plant.outlet(),
         Probe::Shell { level } => plant.wall(level),
-        Probe::Metal { point } => metal_temperature(plant, point),
+        Probe::Metal { point } => plant.metal(point),
         Probe::ColdPipe => {
             let flows = Tap::ALL.iter().any(|t| plant.tap_flow(*t).get() > 0.0);
             if flows { plant.plumbing.inlet } else { plant.room }
         }
         Probe::ReliefPipe => relief_pipe(plant),
-        Probe::Drain => senses::drain_temperature(plant),
+        Probe::Drain => plant.drain_temperature(),
     }))
 }
 
 /// The discharge pipe: as hot as what runs through it.
 pub(super) fn relief_pipe(plant: &Plant) -> Temperature {
-    if senses::relief_runs(plant) { plant.outlet() } else { plant.room }
-}
-
-/// A screw or wire end: the air or wall beside it, and what its own joints lose.
-pub(super) fn metal_temperature(plant: &Plant, point: Point) -> Temperature {
-    let beside = match point.place() {
-        Place::UpperCompartment => plant.wall(Level::Upper),
-        Place::LowerCompartment => plant.wall(Level::Lower),
-        _ => plant.room,
-    };
-    let live = plant.energise(&[]);
-    let on = |end: End| match point {
-        Point::Screw(screw) => plant.wiring.joint(end).on == Some(screw),
-        Point::End(own) => own == end,
-    };
-    let lost = |wire: Wire, ohms: f64| {
-        let amps = live.amps(wire).get();
-        amps * amps * ohms
-    };
-    let watts: f64 = End::all()
-        .filter(|e| senses::exists(plant, e.wire) && on(*e))
-        .map(|e| lost(e.wire, plant.wiring.joint(e).resistance.get()))
-        .sum();
-    Temperature(beside.get() + (watts * JOINT_RISE).min(JOINT_CEILING))
+    if senses::relief_runs(plant) { plant.relief_outlet_temperature() } else { plant.room }
 }

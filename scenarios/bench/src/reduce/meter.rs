@@ -4,7 +4,7 @@
 //! (common practice, no source); the simulated one is exact up to its last digit.
 
 use plant::electrical::Bridge;
-use plant::{Plant, Point, Screw};
+use plant::{Plant, Point};
 use quantity::{Constant, Ohms, Seconds, Tag, Volts};
 
 use super::turn::Turn;
@@ -68,6 +68,10 @@ pub(super) fn meter(
         return Err(Refusal::SamePoint);
     }
     turn.pass(time);
+    if senses::either_live(&turn.s.home.plant, red, black) {
+        let protected = turn.s.me.gloves && turn.s.me.eyes;
+        turn.facts.push(Fact::MeasuredLive { protected });
+    }
     let display = display(&turn.s.home.plant, &turn.s.me, function, red, black);
     if !matches!(function, MeterFunction::Volts | MeterFunction::LowVolts) {
         unproved(turn, red, black);
@@ -130,9 +134,7 @@ fn unproved(turn: &mut Turn, a: Point, b: Point) {
     if turn.s.me.proved_dead.is_some() && !(bare(a) && bare(b)) {
         return;
     }
-    let plant = &turn.s.home.plant;
-    let ground = Point::Screw(Screw::G);
-    let live = [a, b].into_iter().any(|p| p != ground && senses::to_ground(plant, p) >= senses::LIVE);
+    let live = senses::either_live(&turn.s.home.plant, a, b);
     turn.facts.push(Fact::OhmsUnproved { live });
 }
 

@@ -23,6 +23,9 @@ mod turn;
 mod water;
 mod wires;
 
+#[cfg(test)]
+mod tests;
+
 use std::rc::Rc;
 
 use quantity::Seconds;

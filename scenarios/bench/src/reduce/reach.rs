@@ -18,6 +18,12 @@ pub(super) const fn in_front(cover: Cover) -> &'static [Cover] {
     }
 }
 
+/// A cover of a compartment. Load center and junction box stay open for measuring under power (trade sheet
+/// 10.11: currents of the legs at the junction box), the compartments do not.
+pub(super) const fn covers_controls(cover: Cover) -> bool {
+    !matches!(cover, Cover::PanelFront | Cover::JunctionBox)
+}
+
 /// Covers in front of the dial and the button, outermost first: the shield leaves them free.
 const fn before_control(level: Level) -> &'static [Cover] {
     match level {

@@ -299,6 +299,7 @@ fn new_heater(turn: &mut Turn, nominal: Volume, rating: plant::heater::Rating) {
     relief.lever = false;
     relief.weep = 0.0;
     relief.opens_at = plate.working_pressure;
+    plant.empty_vessel();
     let inside = End::all().filter(|e| senses::inside(e.wire));
     for end in inside {
         let joint = plant.wiring.joint_mut(end);

@@ -27,7 +27,7 @@ pub(super) fn watch(turn: &mut Turn) {
     let relief = !turn.open && senses::relief_runs(plant);
     let drain = !turn.open && plant.drain_flow().get() > 0.0;
     let mut hottest = None::<Temperature>;
-    let sources = [(tap || relief, outlet), (drain, senses::drain_temperature(plant))];
+    let sources = [(tap || relief, outlet), (drain, plant.drain_temperature())];
     for temperature in sources.into_iter().filter(|(runs, _)| *runs).map(|(_, t)| t) {
         hottest = Some(hottest.map_or(temperature, |h| if temperature > h { temperature } else { h }));
     }

@@ -3,13 +3,15 @@
 use plant::electrical::Bridge;
 use plant::supply::ServiceKind;
 use plant::{Breaker, Circuit, End, Handle, Level, Place, Plant, Point, Screw, Tap, Wire};
-use quantity::{Ohms, Temperature, Volts};
+use quantity::{Flow, Ohms, Temperature, Volts};
 
 /// Below this share the tank counts as not full: expansion and layers move the last half per cent.
 const FULL: f64 = 0.995;
 /// Load that tells a firm voltage from a stray one (trade sheet 6.12, published: low-impedance meters take
 /// about 3 kilohms).
 const FIRM: Ohms = Ohms(3000.0);
+/// Less than this from the relief valve only wets it: a glass in ten minutes. Model: no source.
+const TRICKLE: Flow = Flow(3e-7);
 /// From here up a point counts as live. Trade sheet 6.8: below 50 V to ground other rules hold (published).
 pub(crate) const LIVE: Volts = Volts(50.0);
 
@@ -20,7 +22,7 @@ pub(crate) fn full(plant: &Plant) -> bool {
 
 /// Water covers an element.
 pub(crate) fn wetted(plant: &Plant, level: Level) -> bool {
-    plant.fill() * plant.plate.height.get() > flange(plant, level)
+    plant.wetted(level)
 }
 
 /// Height of an element above the bottom, in metres.
@@ -57,7 +59,7 @@ pub(crate) fn any_lifted(plant: &Plant) -> bool {
 
 /// The wire is there in this house.
 pub(crate) fn exists(plant: &Plant, wire: Wire) -> bool {
-    plant.wiring.second_source || !matches!(wire, Wire::SecondA | Wire::SecondB)
+    plant.wiring.exists(wire)
 }
 
 /// The point is there in this house.
@@ -98,6 +100,15 @@ pub(crate) fn to_ground(plant: &Plant, point: Point) -> Volts {
     firm(plant, point, Point::Screw(Screw::G))
 }
 
+/// One of two points is firmly live to ground.
+pub(crate) fn either_live(plant: &Plant, a: Point, b: Point) -> bool {
+    let ground = Point::Screw(Screw::G);
+    let others = || [a, b].into_iter().filter(|p| *p != ground);
+    let bridges: Vec<Bridge> = others().map(|p| Bridge { a: p, b: ground, resistance: FIRM }).collect();
+    let live = plant.energise(&bridges);
+    others().any(|p| live.volts(p, ground).abs() >= LIVE)
+}
+
 /// The first hot tap that stands open and gives water.
 pub(crate) fn open_tap(plant: &Plant) -> Option<Tap> {
     Tap::ALL.iter().copied().find(|tap| opening(plant, *tap) > 0.0 && plant.tap_flow(*tap).get() > 0.0)
@@ -110,18 +121,12 @@ pub(crate) fn opening(plant: &Plant, tap: Tap) -> f64 {
 
 /// A tap spits air.
 pub(crate) fn spits(plant: &Plant, tap: Tap) -> bool {
-    opening(plant, tap) > 0.0 && !full(plant)
-}
-
-/// Temperature of what comes from the drain.
-pub(crate) fn drain_temperature(plant: &Plant) -> Temperature {
-    plant.wall(Level::Lower)
+    plant.tap_spits(tap)
 }
 
 /// The relief valve lets water out now.
 pub(crate) fn relief_runs(plant: &Plant) -> bool {
-    let relief = &plant.plumbing.relief;
-    relief.open || (relief.lever && plant.fill() > 0.9)
+    plant.relief_flow() >= TRICKLE
 }
 
 /// A wire end is charred at a place.
@@ -132,12 +137,12 @@ pub(crate) fn charred_at(plant: &Plant, place: Place) -> bool {
 
 /// A wire that comes and goes with the heater.
 pub(crate) const fn inside(wire: Wire) -> bool {
-    !matches!(wire, Wire::CableA | Wire::CableB | Wire::CableG | Wire::SecondA | Wire::SecondB)
+    !wire.is_cable()
 }
 
 /// Water temperatures in equal slices of the height, bottom first.
 pub(crate) fn layers(plant: &Plant, count: u32) -> Vec<Option<Temperature>> {
-    let walls = [plant.wall(Level::Lower), plant.wall(Level::Upper)];
-    let wet = |i: u32| (f64::from(i) + 0.5) / f64::from(count) < plant.fill();
-    (0..count).map(|i| wet(i).then_some(walls[usize::from(i >= count / 2)])).collect()
+    let slice = plant.plate.height.get() / f64::from(count.max(1));
+    let at = |i: u32| plant.tank.temperature_at((f64::from(i) + 0.5) * slice);
+    (0..count).map(|i| at(i).map(Temperature::celsius)).collect()
 }

@@ -20,7 +20,7 @@ pub(super) fn breaker(turn: &mut Turn, slot: u32, on: bool, time: Seconds) -> An
         (Handle::On, true) | (Handle::Off, false) => return Err(Refusal::AlreadySo),
         (Handle::Off, true) if breaker.locked => return Err(Refusal::Locked),
         (Handle::Off, true) => {
-            breaker.handle = Handle::On;
+            turn.switch_on(slot);
             turn.s.me.off_since.remove(&slot);
         }
         (Handle::On | Handle::Tripped, false) => {

@@ -3,7 +3,7 @@
 use plant::{Handle, Happening, Level, Point};
 use quantity::{Seconds, Volume};
 
-use super::{hands, prove, scald, senses};
+use super::{hands, prove, reach, scald, senses};
 use crate::person::Harm;
 use crate::session::{Session, Trap};
 use crate::shown::{Ending, Fact, Noticed, Outcome, Shown};
@@ -38,6 +38,8 @@ pub(super) struct Turn<'a> {
     pub open: bool,
     /// When a breaker tripped during the act, counted from its start.
     pub tripped_at: Option<Seconds>,
+    /// Power came on to the heater.
+    came_on: bool,
     /// Bare metal the hands are on.
     held: Vec<Point>,
 }
@@ -55,6 +57,7 @@ impl<'a> Turn<'a> {
             attended: false,
             open: false,
             tripped_at: None,
+            came_on: false,
             held: Vec::new(),
         }
     }
@@ -105,11 +108,19 @@ impl<'a> Turn<'a> {
             .min_by(|a, b| a.1.get().total_cmp(&b.1.get()))
     }
 
-    fn somebody_resets(&mut self, slot: u32) {
-        self.s.me.off_since.remove(&slot);
-        if let Some(breaker) = self.s.home.plant.panel.breakers.get_mut(slot as usize) {
+    /// Moves a handle to on, by whomever, and marks whether power came to the heater.
+    pub fn switch_on(&mut self, slot: u32) {
+        let plant = &mut self.s.home.plant;
+        let dead = !senses::fed(plant);
+        if let Some(breaker) = plant.panel.breakers.get_mut(slot as usize) {
             breaker.handle = Handle::On;
         }
+        self.came_on |= dead && senses::fed(plant);
+    }
+
+    fn somebody_resets(&mut self, slot: u32) {
+        self.s.me.off_since.remove(&slot);
+        self.switch_on(slot);
         self.noticed.push(Noticed::SomebodyReset { slot });
         for point in std::mem::take(&mut self.held) {
             hands::touch(self, point, hands::Grip::Grasps);
@@ -244,23 +255,22 @@ impl<'a> Turn<'a> {
     /// Power that came on, and what it came on to.
     fn judge_power(&mut self) {
         let (was, now) = (&self.before.home.plant, &self.s.home.plant);
-        let came_on = senses::fed(now) && !senses::fed(was);
-        let reset = self.noticed.iter().any(|n| matches!(n, Noticed::SomebodyReset { .. }));
         for level in [Level::Upper, Level::Lower] {
             let dry = |plant: &plant::Plant| senses::fed(plant) && !senses::wetted(plant, level);
             if dry(now) && !dry(was) {
                 self.facts.push(Fact::EnergisedDry { level });
             }
         }
-        if came_on && !reset {
-            let covered = self.s.access.off.is_empty() && !senses::any_lifted(now);
+        if self.came_on {
+            let covered =
+                !self.s.access.off.iter().any(|c| reach::covers_controls(*c)) && !senses::any_lifted(now);
             let full = senses::full(now);
             self.facts.push(Fact::Energised { full, purged: self.s.me.purged, covered });
             if !covered {
                 self.facts.push(Fact::EnergisedOpen);
             }
         }
-        if came_on || reset {
+        if self.came_on {
             prove::forget(&mut self.s.me);
         }
     }

@@ -12,7 +12,7 @@ const MOST_WAIT: f64 = 24.0 * 60.0;
 /// Longest wait for the thermostats.
 const MOST_CUT_OUT: Seconds = Seconds::hours(4.0);
 /// How often they are looked at meanwhile.
-const LOOK: Seconds = Seconds(20.0);
+const LOOK: Seconds = Seconds(60.0);
 /// Largest amount run into buckets at once.
 const MOST_DRAWN: Volume = Volume::gallons(200.0);
 /// Drawn before the first temperature is taken: the pipe has to run hot. Model: no source.
@@ -170,7 +170,7 @@ fn meanwhile(turn: &Turn) -> Vec<Sight> {
 
 /// Lets time pass until no thermostat calls.
 pub(super) fn wait_for_cut_out(turn: &mut Turn) -> Answered {
-    let calls = |turn: &Turn| turn.s.home.plant.thermostats.iter().any(|t| t.blade_calls());
+    let calls = |turn: &Turn| !turn.s.home.plant.is_satisfied();
     let mut waited = Seconds(0.0);
     while waited < MOST_CUT_OUT && calls(turn) {
         turn.pass(LOOK);

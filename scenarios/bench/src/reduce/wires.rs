@@ -1,7 +1,7 @@
 //! Lifting, labelling, landing and re-making wires.
 
 use plant::{End, Plant, Point, Screw};
-use quantity::{Ohms, Seconds};
+use quantity::{Kelvins, Ohms, Seconds};
 
 use super::turn::Turn;
 use super::{Answered, arc, hands, reach, senses};
@@ -104,6 +104,7 @@ pub(super) fn remake(turn: &mut Turn, end: End, torqued: bool, time: Seconds) ->
     joint.on = Some(screw);
     joint.torqued = torqued;
     joint.charred = false;
+    joint.rise = Kelvins(0.0);
     joint.resistance = joint_of(torqued);
     arc::tell(turn, spark);
     if turn.s.me.findings.is_empty() {

@@ -1,0 +1,148 @@
+//! What hurts, how much, and what the coach does about it.
+
+use super::*;
+use crate::person::{Harm, Severity, ShockZone};
+use plant::Tap;
+
+fn shock(outcome: &Outcome) -> Option<person::Shock> {
+    outcome.harms.iter().find_map(|h| if let Harm::Shock(s) = h { Some(*s) } else { None })
+}
+
+fn touch(at: Screw) -> Action {
+    Action::Touch { at: Touchable::Metal { point: screw(at) } }
+}
+
+/// Trade sheet 7.6 (computed from IEC 60479-1:2005): 120 V hand to hand drives 76 mA.
+#[test]
+fn a_bare_hand_on_a_live_screw() {
+    let mut session = solo(cold_home());
+    doing(&mut session, &uncover(Level::Upper));
+    let outcome = session.step(&touch(Screw::H1));
+    let shock = shock(&outcome).unwrap();
+    assert!((shock.current.get() - 76e-3).abs() < 1.5e-3, "{shock:?}");
+    assert_eq!(shock.zone, ShockZone::BeyondLetGo);
+    assert!(has(&outcome, |f| matches!(f, Fact::WorkedUnproved { live: true, protected: false, .. })));
+}
+
+#[test]
+fn gloves_keep_the_current_out() {
+    let mut session = solo(cold_home());
+    doing(&mut session, &[Action::Gloves { on: true }, Action::EyeProtection { on: true }]);
+    doing(&mut session, &uncover(Level::Upper));
+    let outcome = session.step(&touch(Screw::H1));
+    assert_eq!(shock(&outcome), None);
+    assert!(has(&outcome, |f| matches!(f, Fact::WorkedUnproved { live: true, protected: true, .. })));
+}
+
+/// Trade sheet 1.2: one screw of both elements is live though the thermostats are satisfied.
+#[test]
+fn a_satisfied_heater_still_bites() {
+    let mut session = solo(home());
+    doing(&mut session, &uncover(Level::Lower));
+    assert!(shock(&session.step(&touch(Screw::LEa))).is_some());
+}
+
+#[test]
+fn the_coach_stops_it_and_nothing_changes() {
+    let mut session = Session::begin(job(cold_home(), Mode::Coached, &[]));
+    doing(&mut session, &uncover(Level::Upper));
+    let (home, clock) = (session.home.clone(), session.clock);
+    let outcome = session.step(&touch(Screw::H1));
+    let Shown::Stopped { harm } = outcome.shown else { panic!("{outcome:?}") };
+    assert!(harm.severity() >= Severity::Injury);
+    assert_eq!((&session.home, session.clock, session.me.stops), (&home, clock, 1));
+    assert_eq!(session.log.len(), 4);
+}
+
+/// Landing one leg on the other's screw: thousands of amperes until the breaker's magnet acts.
+#[test]
+fn a_wire_across_the_legs_flashes_and_trips() {
+    let mut session = solo(home());
+    doing(&mut session, &uncover(Level::Upper));
+    doing(&mut session, &[Action::Gloves { on: true }]);
+    let lifted = Action::Lift { end: end(Wire::Strap, 1) };
+    doing(&mut session, &[lifted]);
+    let land = Action::Land { end: end(Wire::Strap, 1), screw: Screw::H3, torqued: true };
+    let outcome = doing(&mut session, &[land]);
+    let arc = outcome.harms.iter().find_map(|h| match h {
+        Harm::ArcFlash { current, cleared_after, .. } => Some((current.get(), cleared_after.get())),
+        _ => None,
+    });
+    let (current, cleared) = arc.unwrap();
+    assert!((500.0..20_000.0).contains(&current), "{current}");
+    assert!(cleared < 0.1, "{cleared}");
+    let slot = slot(&session, Circuit::Heater);
+    assert!(outcome.noticed.contains(&Noticed::BreakerTripped { slot }), "{outcome:?}");
+    assert!(has(&outcome, |f| matches!(f, Fact::Miswired { .. })));
+}
+
+/// Trade sheet 2.7 (published): an element in air is gone in 30 to 45 s; a little later here, since the
+/// dry run begins with a cold sheath.
+#[test]
+fn power_on_an_empty_tank_burns_the_element_out() {
+    let mut session = solo(home());
+    lock_out(&mut session);
+    let drained = [
+        Action::ColdValve { opening: 0.0 },
+        Action::Hose { on: true },
+        Action::Drain { opening: 1.0 },
+        Action::Tap { tap: Tap::Bath, opening: 1.0 },
+        Action::Wait { minutes: 60.0 },
+    ];
+    doing(&mut session, &drained);
+    assert!(session.home.plant.fill() < 0.05, "{}", session.home.plant.fill());
+    let slot = slot(&session, Circuit::Heater);
+    let outcome =
+        doing(&mut session, &[Action::Lock { slot, on: false }, Action::Breaker { slot, on: true }]);
+    assert!(has(&outcome, |f| matches!(f, Fact::EnergisedDry { level: Level::Upper })), "{outcome:?}");
+    assert!(has(&outcome, |f| matches!(f, Fact::Energised { full: false, purged: false, .. })));
+    let later = doing(&mut session, &[Action::Wait { minutes: 2.0 }]);
+    let mut harms = outcome.harms.iter().chain(&later.harms);
+    assert!(harms.any(|h| matches!(h, Harm::ElementBurntOut { element: Level::Upper, .. })), "{later:?}");
+}
+
+/// No hose: the drain runs over the floor.
+#[test]
+fn draining_without_a_hose_floods() {
+    let mut session = solo(home());
+    doing(&mut session, &[Action::TellHousehold]);
+    doing(&mut session, &[Action::Drain { opening: 1.0 }]);
+    let outcome = doing(&mut session, &[Action::Wait { minutes: 10.0 }]);
+    assert!(outcome.harms.iter().any(|h| matches!(h, Harm::Flood { .. })), "{outcome:?}");
+    assert!(session.home.plant.plumbing.on_floor > Volume::litres(50.0));
+}
+
+/// An element unscrewed under a full tank with the cold valve open.
+#[test]
+fn an_element_out_of_a_full_tank_floods() {
+    let mut session = solo(home());
+    make_dead(&mut session, &[Screw::LEa, Screw::LEb]);
+    let rating = session.home.plant.plate.element;
+    let part = NewPart::Element { level: Level::Lower, rating, seat_cleaned: true };
+    let outcome = doing(&mut session, &[Action::Replace { part }]);
+    let spilt = outcome.harms.iter().find_map(|h| match h {
+        Harm::Flood { volume } => Some(volume.to_litres()),
+        _ => None,
+    });
+    assert!(spilt.is_some_and(|l| l > 10.0), "{outcome:?}");
+    assert!(has(&outcome, |f| matches!(f, Fact::Changed { matches: true, needed: false, .. })));
+    assert!(has(&outcome, |f| matches!(f, Fact::RepairedWithoutFinding)));
+}
+
+/// Water at 160 °F left running with nobody told (trade sheet 8: seconds to a burn, half for a child).
+#[test]
+fn scalding_water_with_nobody_warned() {
+    let scalding = || {
+        let mut home = home();
+        home.plant.tank = home.plant.tank_at(Temperature::fahrenheit(160.0));
+        solo(home)
+    };
+    let open = Action::Tap { tap: Tap::Bath, opening: 1.0 };
+    let mut session = scalding();
+    let outcome = doing(&mut session, std::slice::from_ref(&open));
+    assert!(has(&outcome, |f| matches!(f, Fact::HotDischarge { .. })), "{outcome:?}");
+    assert!(outcome.harms.iter().any(|h| matches!(h, Harm::Burn(b) if b.who == person::Who::Child)));
+    let mut session = scalding();
+    let outcome = doing(&mut session, &[Action::TellHousehold, open]);
+    assert_eq!((outcome.facts, outcome.harms), (vec![], vec![]));
+}

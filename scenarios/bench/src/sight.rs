@@ -1,0 +1,168 @@
+//! Things perceived, and things noticed meanwhile.
+
+use plant::{End, Handle, Level, Point, Screw, Tap};
+use quantity::{Flow, Temperature, Volume};
+use serde::{Deserialize, Serialize};
+
+use crate::things::Fitting;
+
+/// Something perceived.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "see")]
+pub enum Sight {
+    /// Nothing out of the ordinary.
+    Ordinary,
+    /// A breaker's handle.
+    BreakerHandle {
+        /// Slot.
+        slot: u32,
+        /// Handle.
+        handle: Handle,
+        /// A lock hangs on it.
+        locked: bool,
+    },
+    /// A charred joint.
+    Charred {
+        /// Which wire end.
+        end: End,
+    },
+    /// A wire end that lies off its screw.
+    Lifted {
+        /// Which.
+        end: End,
+    },
+    /// A wire end on a screw other than the diagram's.
+    Crossed {
+        /// Which.
+        end: End,
+        /// Where it is.
+        on: Screw,
+    },
+    /// The limit's button stands proud or lies in.
+    Button {
+        /// Proud: tripped.
+        proud: bool,
+    },
+    /// A fitting and whether it is wet.
+    Wet {
+        /// Which.
+        fitting: Fitting,
+        /// Drops form while one watches.
+        dripping: bool,
+    },
+    /// A dry fitting.
+    Dry {
+        /// Which.
+        fitting: Fitting,
+    },
+    /// Water stands on the floor.
+    WaterOnFloor {
+        /// About how much.
+        volume: Volume,
+    },
+    /// The discharge pipe runs or drips.
+    ReliefRunning,
+    /// There is an expansion tank, or none.
+    ExpansionTank {
+        /// There is one.
+        there: bool,
+    },
+    /// A check valve or regulator in the cold line at the meter.
+    CheckValve {
+        /// There is one.
+        there: bool,
+    },
+    /// White flakes in a bucket or strainer.
+    Flakes,
+    /// The tap runs: full bore, spitting, or nothing.
+    TapRuns {
+        /// Which.
+        tap: Tap,
+        /// Flow.
+        flow: Flow,
+        /// Spits air.
+        spitting: bool,
+    },
+    /// The drain runs or stands.
+    DrainRuns {
+        /// Flow.
+        flow: Flow,
+    },
+    /// Water came from the relief valve when lifted: solid or airy.
+    LeverFlow {
+        /// No air in it.
+        solid: bool,
+    },
+    /// A thermostat clicks, or a hum of heating starts, when tried.
+    Starts {
+        /// Something started.
+        started: bool,
+    },
+    /// The reset button clicked in.
+    Clicked,
+    /// The reset button does nothing.
+    NoClick,
+    /// Smell of burnt insulation.
+    BurntSmell,
+    /// Simmering of an element at work.
+    Simmering,
+    /// Warm or hot to the hand.
+    Warmth {
+        /// Felt temperature, about.
+        about: Temperature,
+    },
+    /// Scorched element, plating gone.
+    ScorchedElement {
+        /// Which.
+        level: Level,
+    },
+    /// Water of this warmth over the hand.
+    Water {
+        /// Temperature.
+        temperature: Temperature,
+    },
+}
+
+/// Something noticed meanwhile.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "notice")]
+pub enum Noticed {
+    /// A breaker tripped with a clack.
+    BreakerTripped {
+        /// Slot.
+        slot: u32,
+    },
+    /// Somebody of the house switched a breaker on.
+    SomebodyReset {
+        /// Slot.
+        slot: u32,
+    },
+    /// A click at a control.
+    Click {
+        /// Where.
+        level: Level,
+    },
+    /// The relief valve runs.
+    ReliefRuns,
+    /// Water spreads on the floor.
+    Flooding {
+        /// How much so far.
+        volume: Volume,
+    },
+    /// A bang and a smell from inside.
+    Bang,
+    /// The drain stands still though water is left.
+    DrainStopped,
+    /// The drain has run out.
+    TankEmpty,
+    /// The tap runs full and steady: no more air.
+    RunsSolid {
+        /// Which tap.
+        tap: Tap,
+    },
+    /// A flash and a bang where a wire or lead met a live part.
+    Flash {
+        /// Where.
+        at: Point,
+    },
+}

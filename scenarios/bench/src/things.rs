@@ -1,0 +1,265 @@
+//! What acts are done with and to: writings, covers, instruments' settings, parts from the van.
+
+use plant::fault::PartKind;
+use plant::heater::Rating;
+use plant::{Level, Point, Tap, Wire};
+use quantity::{Amps, Pressure, Volume};
+use serde::{Deserialize, Serialize};
+
+/// Something written that can be read.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Writing {
+    /// Rating plate on the jacket.
+    Plate,
+    /// Wiring diagram inside the upper cover.
+    Diagram,
+    /// Stamp on the upper element.
+    StampUpper,
+    /// Stamp on the lower element.
+    StampLower,
+    /// Directory of the load center.
+    Directory,
+    /// Both dials.
+    Dials,
+}
+
+/// Something a hand can be put on.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "what", deny_unknown_fields)]
+pub enum Touchable {
+    /// A screw or a wire end, bare, while the other hand rests on the tank.
+    Metal {
+        /// Which.
+        point: Point,
+    },
+    /// Water running from a tap.
+    Water {
+        /// Which tap.
+        tap: Tap,
+    },
+    /// A fitting, for wetness or warmth.
+    Fitting {
+        /// Which.
+        fitting: Fitting,
+    },
+    /// The relief valve's discharge pipe.
+    ReliefPipe,
+}
+
+/// A place that can be wet.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Fitting {
+    /// Flange of the upper element.
+    UpperElement,
+    /// Flange of the lower element.
+    LowerElement,
+    /// Nipples on top.
+    Nipples,
+    /// Drain valve.
+    DrainValve,
+    /// Relief valve and its outlet.
+    ReliefValve,
+    /// Bottom rim of the jacket.
+    BottomRim,
+}
+
+/// A cover, with what it takes to get behind it.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Cover {
+    /// Dead front of the load center.
+    PanelFront,
+    /// Lid of the heater's junction box.
+    JunctionBox,
+    /// Upper cover plate.
+    Upper,
+    /// Lower cover plate.
+    Lower,
+    /// Insulation behind the upper plate.
+    UpperInsulation,
+    /// Insulation behind the lower plate.
+    LowerInsulation,
+    /// Plastic shield over the upper screws.
+    UpperShield,
+    /// Plastic shield over the lower screws.
+    LowerShield,
+}
+
+/// What the meter is set to.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum MeterFunction {
+    /// Volts AC, 10 megohms.
+    Volts,
+    /// Volts AC, low impedance, about 3 kilohms.
+    LowVolts,
+    /// Ohms.
+    Ohms,
+    /// Continuity by tone.
+    Continuity,
+    /// Insulation at 500 V DC.
+    Insulation,
+}
+
+/// A source known to be live, to prove the meter on.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum KnownSource {
+    /// A receptacle on another circuit.
+    Receptacle,
+    /// Proving unit from the kit.
+    ProvingUnit,
+}
+
+/// What the clamp goes around.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "what", deny_unknown_fields)]
+pub enum Clamped {
+    /// One conductor.
+    Wire {
+        /// Which.
+        wire: Wire,
+    },
+    /// Both legs of the branch cable at once: they cancel, only a ground current remains.
+    BothLegs,
+}
+
+/// Where the thermometer goes.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "what", deny_unknown_fields)]
+pub enum Probe {
+    /// In the water of a running hot tap.
+    Tap {
+        /// Which.
+        tap: Tap,
+    },
+    /// On the shell beside a control, cover off.
+    Shell {
+        /// Which.
+        level: Level,
+    },
+    /// On a screw or wire end.
+    Metal {
+        /// Which.
+        point: Point,
+    },
+    /// On the cold pipe.
+    ColdPipe,
+    /// On the relief valve's discharge pipe.
+    ReliefPipe,
+    /// In water from the drain.
+    Drain,
+}
+
+/// A part from the van.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "kind", deny_unknown_fields)]
+pub enum NewPart {
+    /// An element with a new gasket.
+    Element {
+        /// Which.
+        level: Level,
+        /// Its stamp.
+        rating: Rating,
+        /// The seat is scraped and brushed first.
+        seat_cleaned: bool,
+    },
+    /// A thermostat; its dial comes set to 120 °F.
+    Thermostat {
+        /// Which.
+        level: Level,
+    },
+    /// A high limit.
+    Limit,
+    /// A two-pole breaker for the heater.
+    Breaker {
+        /// Its rating.
+        rating: Amps,
+    },
+    /// A fuse.
+    Fuse {
+        /// Its rating.
+        rating: Amps,
+    },
+    /// A dip tube.
+    DipTube,
+    /// A gasket alone.
+    Gasket {
+        /// Of which element.
+        level: Level,
+        /// The seat is scraped and brushed first.
+        seat_cleaned: bool,
+    },
+    /// A relief valve.
+    ReliefValve {
+        /// Its set pressure.
+        opens_at: Pressure,
+    },
+    /// An expansion tank.
+    ExpansionTank {
+        /// Its volume.
+        volume: Volume,
+        /// Its charge.
+        charge: Pressure,
+    },
+    /// A whole heater.
+    Heater {
+        /// Nominal storage.
+        nominal: Volume,
+        /// Rating of its elements.
+        rating: Rating,
+    },
+}
+
+impl NewPart {
+    /// Its kind.
+    pub const fn kind(&self) -> PartKind {
+        match self {
+            Self::Element { level: Level::Upper, .. } => PartKind::UpperElement,
+            Self::Element { level: Level::Lower, .. } => PartKind::LowerElement,
+            Self::Thermostat { level: Level::Upper } => PartKind::UpperThermostat,
+            Self::Thermostat { level: Level::Lower } => PartKind::LowerThermostat,
+            Self::Limit => PartKind::Limit,
+            Self::Breaker { .. } => PartKind::Breaker,
+            Self::Fuse { .. } => PartKind::Fuse,
+            Self::DipTube => PartKind::DipTube,
+            Self::Gasket { level: Level::Upper, .. } => PartKind::UpperGasket,
+            Self::Gasket { level: Level::Lower, .. } => PartKind::LowerGasket,
+            Self::ReliefValve { .. } => PartKind::ReliefValve,
+            Self::ExpansionTank { .. } => PartKind::ExpansionTank,
+            Self::Heater { .. } => PartKind::Heater,
+        }
+    }
+}
+
+/// Something seen that is worth telling though it is not the fault.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Observation {
+    /// A breaker feeds something other than its label says.
+    MislabelledBreaker,
+    /// A second source feeds the heater.
+    SecondSource,
+    /// The meter's own lead is broken.
+    BrokenLead,
+    /// No expansion control in a closed system.
+    NoExpansionControl,
+    /// Water hotter than 120 °F at the tap.
+    ScaldingWater,
+}
+
+/// Somebody to call instead of going on.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Helper {
+    /// A licensed electrician.
+    Electrician,
+    /// A licensed plumber.
+    Plumber,
+    /// The utility.
+    Utility,
+    /// An ambulance.
+    Ambulance,
+}
