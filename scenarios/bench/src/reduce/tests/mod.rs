@@ -1,6 +1,7 @@
 //! The door itself, tried on invented houses.
 
 mod fold;
+mod judging;
 mod proving;
 mod readings;
 mod safety;
