@@ -17,6 +17,8 @@ const LOOK: Seconds = Seconds(60.0);
 const MOST_DRAWN: Volume = Volume::gallons(200.0);
 /// Drawn before the first temperature is taken: the pipe has to run hot. Model: no source.
 const FLUSH: Volume = Volume::litres(2.0);
+/// How long somebody with a bucket waits for a tap that only blows air. Model: no source.
+const PATIENCE: Seconds = Seconds(120.0);
 /// A draw counts as run out when it has fallen by this (trade sheet 4.7, from memory: 15 °F).
 const FALL: Kelvins = Kelvins::fahrenheit(15.0);
 /// Pieces a draw is watched in.
@@ -58,16 +60,37 @@ pub(super) fn bucket(turn: &mut Turn, tap: Tap, volume: Volume, time: Seconds) -
     }
     let was = senses::opening(&turn.s.home.plant, tap);
     set_tap(turn, tap, 1.0);
-    if turn.s.home.plant.tap_flow(tap).get() <= 0.0 {
+    if turn.s.home.plant.tap_flow(tap).get() <= 0.0 && !senses::spits(&turn.s.home.plant, tap) {
         set_tap(turn, tap, was);
         return Err(Refusal::NoFlow);
     }
     turn.attended = true;
     turn.pass(time * 0.5);
-    let shown = run(turn, tap, volume);
+    let spat = let_air_out(turn, tap);
+    if turn.s.home.plant.tap_flow(tap).get() <= 0.0 {
+        let sights = looks::running(&turn.s.home.plant, tap).into_iter().collect();
+        set_tap(turn, tap, was);
+        return Ok(Shown::DoneWith { sights });
+    }
+    let mut shown = run(turn, tap, volume);
+    shown.spat |= spat;
     set_tap(turn, tap, 0.0);
     turn.pass(time * 0.5);
     Ok(Shown::Bucket(shown))
+}
+
+/// Waits a while for the water behind the air. Returns whether there was air.
+fn let_air_out(turn: &mut Turn, tap: Tap) -> bool {
+    let began = turn.s.clock;
+    let dry = |turn: &Turn| {
+        let plant = &turn.s.home.plant;
+        plant.tap_flow(tap).get() <= 0.0 && senses::spits(plant, tap)
+    };
+    let spat = dry(turn);
+    while dry(turn) && turn.s.clock - began < PATIENCE {
+        turn.pass(Seconds(5.0));
+    }
+    spat
 }
 
 fn set_tap(turn: &mut Turn, tap: Tap, to: f64) {

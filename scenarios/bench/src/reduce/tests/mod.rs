@@ -1,5 +1,6 @@
 //! The door itself, tried on invented houses.
 
+mod cures;
 mod fold;
 mod judging;
 mod proving;

@@ -146,3 +146,34 @@ fn scalding_water_with_nobody_warned() {
     let outcome = doing(&mut session, &[Action::TellHousehold, open]);
     assert_eq!((outcome.facts, outcome.harms), (vec![], vec![]));
 }
+
+/// Water over boiling flashes at the tap: grave, and the end of the job.
+#[test]
+fn a_grave_injury_ends_the_job() {
+    let mut boiling = home();
+    boiling.plant.tank = boiling.plant.tank_at(Temperature::celsius(112.0));
+    let mut session = solo(boiling.clone());
+    let open = Action::Tap { tap: Tap::Bath, opening: 1.0 };
+    let outcome = session.step(&open);
+    assert!(outcome.harms.iter().any(|h| matches!(h, Harm::Steam { .. })), "{outcome:?}");
+    assert_eq!(session.ended, Some(Ending::Injured));
+    assert!(has(&outcome, |f| matches!(f, Fact::Ended { how: Ending::Injured })));
+    let mut coached = Session::begin(job(boiling, Mode::Coached, &[]));
+    assert!(matches!(coached.step(&open).shown, Shown::Stopped { .. }));
+    assert_eq!(coached.ended, None);
+}
+
+/// Measuring under power with the junction box open is procedure (trade sheet 10.11); the compartments are not.
+#[test]
+fn power_on_with_a_compartment_open_is_told() {
+    let energise = |cover| {
+        let mut session = solo(home());
+        lock_out(&mut session);
+        let slot = slot(&session, Circuit::Heater);
+        let cover = Action::Cover { which: cover, off: true };
+        doing(&mut session, &[cover, Action::Lock { slot, on: false }, Action::Breaker { slot, on: true }])
+    };
+    let open = |o: &Outcome| has(o, |f| matches!(f, Fact::EnergisedOpen));
+    assert!(!open(&energise(Cover::JunctionBox)));
+    assert!(open(&energise(Cover::Lower)));
+}

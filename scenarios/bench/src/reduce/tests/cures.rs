@@ -1,0 +1,132 @@
+//! Faults met through the instruments alone, and put right by hand.
+
+use plant::fault::Parameters;
+use plant::{FaultId, Tap};
+use quantity::{Draw, Pressure};
+
+use super::*;
+
+fn with(id: FaultId) -> Home {
+    let mut home = home();
+    let fault = id.fault();
+    let parameters = fault.complete(&Parameters::new(), &mut Draw::new(5, "cures")).unwrap();
+    (fault.apply)(&parameters, &mut home);
+    home
+}
+
+/// Highest pressure over a heat-up after a draw, on the gauge.
+fn peak(session: &mut Session) -> f64 {
+    let heat_up = [
+        Action::Bucket { tap: Tap::Bath, volume: Volume::gallons(15.0) },
+        Action::WaitForCutOut,
+        Action::ReadGauge,
+    ];
+    match doing(session, &heat_up).shown {
+        Shown::Pressure { highest, .. } => highest.to_psi(),
+        other => panic!("{other:?}"),
+    }
+}
+
+/// Trade sheet, F45: 135 psi and more after a heat-up with no draw; an expansion tank ends it (5.7).
+#[test]
+fn an_expansion_tank_takes_the_pressure() {
+    let mut session = solo(with(FaultId::F45));
+    doing(&mut session, &[Action::TellHousehold, Action::Gauge { on: true }]);
+    let before = peak(&mut session);
+    assert!(before >= 135.0, "{before}");
+    let main = session.home.plant.plumbing.main;
+    let part = NewPart::ExpansionTank { volume: Volume::gallons(4.4), charge: main };
+    let fitted = doing(
+        &mut session,
+        &[
+            Action::ColdValve { opening: 0.0 },
+            Action::Tap { tap: Tap::Laundry, opening: 1.0 },
+            Action::Replace { part },
+        ],
+    );
+    assert_eq!(fitted.harms, []);
+    assert!(has(&fitted, |f| matches!(f, Fact::Changed { matches: true, needed: true, .. })), "{fitted:?}");
+    doing(
+        &mut session,
+        &[
+            Action::Tap { tap: Tap::Laundry, opening: 0.0 },
+            Action::ColdValve { opening: 1.0 },
+            Action::Gauge { on: false },
+            Action::Gauge { on: true },
+        ],
+    );
+    let after = peak(&mut session);
+    assert!(after < 110.0, "{after}");
+}
+
+/// The same with the street still on: water all over the place.
+#[test]
+fn a_pipe_opened_under_pressure_floods() {
+    let mut session = solo(with(FaultId::F45));
+    let part = NewPart::ExpansionTank { volume: Volume::gallons(2.0), charge: Pressure::psi(60.0) };
+    let outcome = doing(&mut session, &[Action::TellHousehold, Action::Replace { part }]);
+    assert!(outcome.harms.iter().any(|h| matches!(h, person::Harm::Flood { .. })), "{outcome:?}");
+}
+
+/// Trade sheet, F37: the outlet falls more than 15 °F within 5 to 10 gallons.
+#[test]
+fn a_broken_dip_tube_shows_in_the_bucket() {
+    let draw = |home| {
+        let mut session = solo(home);
+        let bucket = Action::Bucket { tap: Tap::Bath, volume: Volume::gallons(16.0) };
+        match doing(&mut session, &[Action::TellHousehold, bucket]).shown {
+            Shown::Bucket(bucket) => bucket.fell_after.map(Volume::to_gallons),
+            other => panic!("{other:?}"),
+        }
+    };
+    assert_eq!(draw(home()), None);
+    let fell = draw(with(FaultId::F37)).unwrap();
+    assert!(fell <= 12.0, "{fell}");
+}
+
+/// Trade sheet, F13: current on one leg though satisfied.
+#[test]
+fn a_grounded_element_loads_one_leg() {
+    let mut session = solo(with(FaultId::F13));
+    doing(&mut session, &[Action::Cover { which: Cover::JunctionBox, off: true }]);
+    let amps = |session: &mut Session, wire| match doing(
+        session,
+        &[Action::Clamp { around: Clamped::Wire { wire } }],
+    )
+    .shown
+    {
+        Shown::Clamp { amps } => amps.get(),
+        other => panic!("{other:?}"),
+    };
+    let (a, b) = (amps(&mut session, Wire::FeedA), amps(&mut session, Wire::FeedB));
+    assert!(a < 0.5 && b > 8.0, "{a} {b}");
+}
+
+/// Trade sheet, F08: the button clicks once the tank has cooled, not before.
+#[test]
+fn a_tripped_limit_is_reset() {
+    let mut session = solo(with(FaultId::F08));
+    lock_out(&mut session);
+    doing(&mut session, &uncover(Level::Upper)[..2]);
+    let seen = doing(&mut session, &[Action::Look { at: plant::Place::UpperCompartment }]).shown;
+    let Shown::Sights { sights, .. } = seen else { panic!("{seen:?}") };
+    assert!(sights.contains(&Sight::Button { proud: true }));
+    session.home.plant.limit.body = Temperature::fahrenheit(150.0);
+    let shown = doing(&mut session, &[Action::PressReset]).shown;
+    assert_eq!(shown, Shown::DoneWith { sights: vec![Sight::NoClick] });
+    session.home.plant.limit.body = Temperature::fahrenheit(90.0);
+    let shown = doing(&mut session, &[Action::PressReset]).shown;
+    assert_eq!(shown, Shown::DoneWith { sights: vec![Sight::Clicked] });
+    assert!(!session.home.plant.limit.tripped);
+}
+
+/// Trade sheet, F23: char at the splice, a smell through the lid.
+#[test]
+fn a_burnt_splice_smells_before_it_is_seen() {
+    let mut session = solo(with(FaultId::F23));
+    let at = plant::Place::JunctionBox;
+    let shown = doing(&mut session, &[Action::Smell { at }]).shown;
+    assert_eq!(shown, Shown::Sights { at, sights: vec![Sight::BurntSmell] });
+    let shown = session.step(&Action::Look { at }).shown;
+    assert_eq!(shown, Shown::Refused { why: Refusal::CoverOn { cover: Cover::JunctionBox } });
+}
