@@ -33,7 +33,7 @@ pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
     let protected = turn.s.me.gloves && turn.s.me.eyes;
     if senses::ground(point).is_none() && !prove::is_proved(&turn.s, point) {
         let live = senses::to_ground(plant, point) >= senses::LIVE;
-        turn.facts.push(Fact::WorkedUnproved { at: point, live, protected });
+        tell_unproved(turn, Fact::WorkedUnproved { at: point, live, protected });
     }
     turn.hold(point);
     if turn.harms.iter().any(|h| matches!(h, Harm::Shock(_))) {
@@ -57,6 +57,16 @@ pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
     let shock = Shock::of(crate::person::Who::Technician, body.path, settled, time);
     if shock.zone > ShockZone::Imperceptible {
         turn.harms.push(Harm::Shock(shock));
+    }
+}
+
+/// One act is told once, by the worst of what it touched.
+fn tell_unproved(turn: &mut Turn, fact: Fact) {
+    let told = turn.facts.iter_mut().find(|f| matches!(f, Fact::WorkedUnproved { .. }));
+    match told {
+        Some(told @ Fact::WorkedUnproved { live: false, .. }) => *told = fact,
+        Some(_) => {}
+        None => turn.facts.push(fact),
     }
 }
 

@@ -74,6 +74,8 @@ fn a_wire_across_the_legs_flashes_and_trips() {
     let slot = slot(&session, Circuit::Heater);
     assert!(outcome.noticed.contains(&Noticed::BreakerTripped { slot }), "{outcome:?}");
     assert!(has(&outcome, |f| matches!(f, Fact::Miswired { .. })));
+    let touched = outcome.facts.iter().filter(|f| matches!(f, Fact::WorkedUnproved { live: true, .. }));
+    assert_eq!(touched.count(), 1, "{outcome:?}");
 }
 
 /// Trade sheet 2.7 (published): an element in air is gone in 30 to 45 s; a little later here, since the
