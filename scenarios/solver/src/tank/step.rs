@@ -5,6 +5,9 @@ use super::flow::Parcel;
 use super::{Filling, Inputs, Report, Slug, State, Tank};
 use crate::water;
 
+/// A leak rather than a draw, m³/s: 0.6 gallons a minute. Its front creeps, so steps may be longer.
+const TRICKLE: f64 = 4e-5;
+
 /// Work space of a run of steps; holds no state.
 #[derive(Default)]
 pub(super) struct Work {
@@ -20,7 +23,15 @@ impl Tank {
     pub(super) fn step_length(&self, state: &State, inputs: &Inputs) -> f64 {
         let fastest = inputs.fastest();
         let full = if fastest > 0.0 {
-            f64::min(3.5, 0.3 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
+            let most = if fastest < TRICKLE {
+                f64::min(
+                    if inputs.heated() { 8.0 } else { 60.0 },
+                    3.5 * (TRICKLE / fastest) * (TRICKLE / fastest),
+                )
+            } else {
+                3.5
+            };
+            f64::min(most, 0.3 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
         } else if inputs.heated() {
             8.0
         } else {
