@@ -11,6 +11,9 @@ pub(super) const SHORTEST: f64 = 0.05;
 /// Longest step while the relief valve drips, s.
 const DRIPPING: f64 = 60.0;
 
+/// Shortest step while a shut system nears the relief valve's setting, s.
+const CREEPING: f64 = 5.0;
+
 /// A stretch of steady flow.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Plan {
@@ -33,6 +36,10 @@ impl Ways {
         let mut time = most.min(LONGEST);
         if relief.open {
             time = time.min(DRIPPING);
+        } else if relief.growth > 0.0 && !self.gives_way() {
+            // Warmer water grows faster than it does now: half the way at the fastest.
+            let half = self.content(0.5 * (now + relief.opens_at)) - self.content(now);
+            time = time.min((half / relief.growth).max(CREEPING));
         }
         let pressure = self.pressure_after(time, growth);
         let breathing = self.has_void() || self.floor().is_some_and(|floor| pressure <= floor);
@@ -112,6 +119,8 @@ pub(super) const NEAR: f64 = 2_000.0;
 pub(super) struct Relief {
     pub open: bool,
     pub opens_at: f64,
+    /// The fastest that heat could make the water grow, m³/s.
+    pub growth: f64,
 }
 
 /// Whether a valve is open enough to matter.

@@ -23,7 +23,7 @@ impl Plant {
         let mut now = Ways::of(self);
         if !now.has_void() && plan.filling == Filling::KeepFull && now.main_reaches(plan.pressure) {
             // What the growth was guessed wrong by comes from the main, or goes there.
-            let lacking = -now.released(plan.pressure);
+            let lacking = now.lacking(plan.pressure);
             if lacking > 0.0 || !self.plumbing.closed {
                 self.exchange_with_main(lacking);
             }

@@ -29,9 +29,10 @@ const RESEAT: f64 = 0.97;
 const SUPPLY: f64 = 9.0;
 /// Water in the cold pipe between street and tank: 3 L, some 10 m of 3/4 in pipe (model).
 const PIPE: f64 = 3.0e-3;
-/// Stretch of shell, pipe and trapped air for each m³ of the tank and pascal: ten times that of the water
-/// alone (trade sheet 5.6, from memory).
-const STRETCH: f64 = 4.5e-9;
+/// Stretch of shell, pipe and trapped air for each m³ of the tank and pascal: 5.5 times that of the water
+/// alone. A bare shell is 4.2 times softer (trade sheet 5.6, computed), a house with its pipes up to ten
+/// (from memory).
+const STRETCH: f64 = 2.5e-9;
 /// Below this pressure the water in the pipe draws vapour and gives way at once, Pa gauge.
 const VACUUM: f64 = -95_000.0;
 /// A tap or valve open less than this lets no air in.
@@ -255,9 +256,19 @@ impl Ways {
         root_of(|p| self.total(p) - have)
     }
 
+    /// Whether growing water has somewhere to go.
+    pub fn gives_way(&self) -> bool {
+        self.vented || self.drain > 0.0 || (self.supply > 0.0 && !self.check)
+    }
+
     /// Whether the main can bring the cold side to a pressure: water in, or back where nothing stops it.
     pub fn main_reaches(&self, p: f64) -> bool {
         self.supply > 0.0 && (!self.check || p <= self.main)
+    }
+
+    /// Volume missing in tank and cold side together at a pressure, m³.
+    pub fn lacking(&self, p: f64) -> f64 {
+        self.total(p) - self.water - self.cold
     }
 
     /// Surface area of the tank, m².

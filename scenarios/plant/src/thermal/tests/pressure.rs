@@ -28,6 +28,19 @@ fn closed_system_drips() {
     assert!(happened.iter().any(|(_, h)| *h == Happening::ReliefClosed));
 }
 
+/// From cold, when the growth itself grows most, the valve still opens at its setting: nothing is stepped over.
+#[test]
+fn relief_opens_at_its_setting_from_cold() {
+    for &heater in crate::HeaterModel::ALL {
+        let mut plant = cold(heater, Temperature::fahrenheit(40.0));
+        plant.plumbing.closed = true;
+        let happened = plant.advance(Seconds::hours(5.0));
+        assert!(happened.iter().any(|(_, h)| *h == Happening::ReliefOpened), "{heater}");
+        let peak = plant.plumbing.peak.to_psi();
+        assert!((149.0..152.0).contains(&peak), "{heater}: {peak}");
+    }
+}
+
 /// Trade sheet 5.7 (published method): with a tank sized for it the peak stays below 135 psi.
 #[test]
 fn expansion_tank_keeps_it_down() {
