@@ -626,3 +626,11 @@ rule-left-unsafe-why = The next person, or a child, meets it as it is.
 rule-left-unsafe-right = Power locked off, covers on, water shut where it leaks, then call.
 
 detail-call-first = This needs { $whom }.
+
+## Traces and tables
+
+trace-learner = Learner
+trace-sealed = sealed
+trace-unsealed = unsealed
+trace-no-code = no code
+trace-truth = What was wrong

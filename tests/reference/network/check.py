@@ -28,7 +28,7 @@ from pathlib import Path
 from mpmath import mp, mpc, mpf
 
 mp.dps = 50
-HELD = 1e-4  # siemens: 10 kilo-ohms and less
+HELD = 1e-2  # siemens: 100 ohms and less. Metal, contacts and elements; a meter or a person holds no conductor
 LIMIT_HELD = 1e-9
 LIMIT_FLOATING = 1e-4
 
