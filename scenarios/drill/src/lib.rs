@@ -3,14 +3,20 @@
 pub mod attempt;
 pub mod class;
 pub mod code;
+pub mod cure;
 pub mod licence;
+pub mod make;
 pub mod order;
+pub mod replay;
 pub mod rubric;
 pub mod score;
 
 pub use attempt::{Attempt, AttemptError, Seal};
 pub use class::{Row, commonest, csv};
 pub use code::CodeError;
+pub use cure::Cure;
+pub use make::{Drill, Title, make};
 pub use order::{Order, OrderError, RULES, Wanted};
+pub use replay::replay;
 pub use rubric::{Account, Rubric, RuleId};
 pub use score::{Case, Detail, Score, ScoreLine};

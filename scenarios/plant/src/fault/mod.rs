@@ -22,7 +22,10 @@ mod f36;
 mod f37;
 mod f45;
 mod f50;
+mod inspect;
 mod sound;
+
+pub use inspect::Defect;
 
 use std::collections::BTreeMap;
 
@@ -324,6 +327,15 @@ impl FaultId {
             Self::F45 => &f45::FAULT,
             Self::F50 => &f50::FAULT,
         }
+    }
+
+    /// What puts right this fault with these numbers. Where a fault can sit in one of two like places, its
+    /// remedies are listed in the order of the parameter `level` or `leg` that says which.
+    pub fn remedy(self, parameters: &Parameters) -> Option<Remedy> {
+        let remedies = self.fault().remedies;
+        let place = ["level", "leg"].iter().find_map(|name| parameters.get(*name));
+        let index = usize::from(remedies.len() == 2 && place.is_some_and(|p| *p >= 0.5));
+        remedies.get(index).copied()
     }
 
     /// Whether one repair serves both: changing the same part, or the same words.

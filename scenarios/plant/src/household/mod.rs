@@ -1,8 +1,15 @@
-//! The people of the house: when they draw hot water, and what they notice.
+//! The people of the house: when they draw hot water, what they do when it fails, what they can tell.
 
 mod account;
+mod habits;
+mod tell;
+#[cfg(test)]
+mod tests;
+mod week;
 
 pub use account::{Account, Answer, HowMuch, Meddler, Question, Symptom};
+pub use tell::{account, complaint};
+pub use week::{Drawn, Life, Week, week};
 
 use crate::named::named;
 
@@ -17,5 +24,17 @@ named! {
         Family = "family",
         /// Three generations, somebody always at home.
         FullHouse = "full-house",
+    }
+}
+
+impl HouseholdKind {
+    /// Adults and children living there. Invented.
+    pub const fn people(self) -> (u16, u16) {
+        match self {
+            Self::Single => (1, 0),
+            Self::Couple => (2, 0),
+            Self::Family => (2, 2),
+            Self::FullHouse => (4, 2),
+        }
     }
 }

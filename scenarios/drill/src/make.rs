@@ -1,0 +1,334 @@
+//! From an order to a drill: what is left to chance is drawn, the house is lived in, somebody calls.
+
+use bench::{Job, Trap};
+use plant::climate::Climate;
+use plant::fault::{FaultCase, FaultId, Parameters};
+use plant::home::{Home, Setting};
+use plant::household::{self, HouseholdKind, Life, Week};
+use plant::{Breaker, Circuit, Contact, Handle, HeaterModel};
+use quantity::{Amps, Draw, Volts};
+use serde::{Deserialize, Serialize};
+
+use crate::order::{Order, OrderError, Wanted};
+
+/// A drill, resolved: nothing in it is left to chance any more.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Drill {
+    /// What was asked for.
+    pub order: Order,
+    /// What it is called.
+    pub title: Title,
+    /// Equipment, people, place, day.
+    pub setting: Setting,
+    /// The fault with its numbers.
+    pub fault: FaultCase,
+    /// What the people lived through before they called.
+    pub week: Week,
+    /// What the technician finds.
+    pub job: Job,
+}
+
+/// What a drill is called: an invented call to an invented address.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+pub struct Title {
+    /// Number of the service call.
+    pub call: u16,
+    /// House number.
+    pub house: u16,
+    /// Index into [`STREETS`].
+    pub street: u16,
+    /// The town.
+    pub town: Climate,
+}
+
+/// Streets of our invented towns; names are the same in every language.
+pub const STREETS: [&str; 16] = [
+    "Alder Court",
+    "Birch Lane",
+    "Cannery Row North",
+    "Dovetail Street",
+    "Elm Terrace",
+    "Ferry Road",
+    "Granary Lane",
+    "Heron Way",
+    "Ironbark Close",
+    "Juniper Street",
+    "Kiln Road",
+    "Lantern Hill",
+    "Meadow End",
+    "Orchard Bend",
+    "Quarry Street",
+    "Willow Steps",
+];
+
+impl Title {
+    fn drawn(seed: u64, town: Climate) -> Self {
+        let mut draw = Draw::new(seed, "title");
+        Self {
+            call: 1 + draw.index(98) as u16,
+            house: 1 + draw.index(140) as u16,
+            street: draw.index(STREETS.len()) as u16,
+            town,
+        }
+    }
+
+    /// The street's name.
+    pub fn street_name(&self) -> &'static str {
+        STREETS.get(usize::from(self.street)).copied().unwrap_or("")
+    }
+}
+
+/// Longest time a household puts up with trouble, in days.
+const LONGEST_DAYS: u16 = 7;
+/// Leg voltage of an ordinary evening, within the published service range (trade sheet 10.11: 5 %; drawn
+/// well inside it).
+const LEG_VOLTS: (f64, f64) = (118.0, 123.0);
+/// Cold resistance of a sound element over the nominal one (trade sheet 2.2: +5/-10 % of the wattage).
+const TOLERANCE: (f64, f64) = (0.96, 1.08);
+/// Stray coupling of a long cable beside a live one: 300 pF (model; reads about 90 V on 10 megohms).
+const GHOSTLY: f64 = 300e-12;
+
+/// Makes the drill of an order. The same order gives the same drill everywhere and always.
+pub fn make(order: &Order) -> Result<Drill, OrderError> {
+    order.check()?;
+    let (setting, fault) = settle(order)?;
+    let seed = u64::from(order.seed);
+    let life = Life::drawn(&mut Draw::new(seed, "life"));
+    let (home, week) = somebody_calls(order, setting, &fault, life);
+    let setting = home.setting;
+    let job = Job {
+        account: household::account(&week),
+        home,
+        licence: order.licence,
+        mode: order.mode,
+        traps: order.traps.clone(),
+        starts_at: life.rings_at,
+        limit_minutes: order.limit_minutes.map(f64::from),
+    };
+    let title = Title::drawn(seed, setting.climate);
+    Ok(Drill { order: order.clone(), title, setting, fault, week, job })
+}
+
+/// What an order settles before anybody lives in the house: quick, and all that a list of drills needs.
+pub fn settle(order: &Order) -> Result<(Setting, FaultCase), OrderError> {
+    let seed = u64::from(order.seed);
+    let setting = setting(order);
+    let home = house(order, setting);
+    let given = |id: FaultId, given: &Parameters| -> Result<FaultCase, OrderError> {
+        if !fits(order, &home, id) {
+            return Err(plant::fault::FaultError::DoesNotFit { id }.into());
+        }
+        let parameters = id.fault().complete(given, &mut numbers(seed, id))?;
+        Ok(FaultCase { id, parameters })
+    };
+    let none = Parameters::new();
+    let fault = match &order.fault {
+        Wanted::One(id) => given(*id, &none)?,
+        Wanted::Case(case) => given(case.id, &case.parameters)?,
+        Wanted::List(list) => {
+            let fitting: Vec<FaultId> = list.iter().copied().filter(|id| fits(order, &home, *id)).collect();
+            let index = Draw::new(seed, "fault").index(fitting.len());
+            given(*fitting.get(index).ok_or(OrderError::NothingFits)?, &none)?
+        }
+        Wanted::Chance => {
+            let weights: Vec<f64> = FaultId::ALL
+                .iter()
+                .map(|id| if fits(order, &home, *id) { id.fault().weight } else { 0.0 })
+                .collect();
+            let index = Draw::new(seed, "fault").weighted(&weights);
+            given(*FaultId::ALL.get(index).ok_or(OrderError::NothingFits)?, &none)?
+        }
+    };
+    Ok((setting, fault))
+}
+
+/// The stream a fault's own numbers are drawn from; also used for what a suspect would look like.
+pub(crate) fn numbers(seed: u64, id: FaultId) -> Draw {
+    Draw::new(seed, &format!("numbers {id}"))
+}
+
+/// A fault fits a house, and shows in it. A second supply carries the heater past a dead breaker or splice.
+fn fits(order: &Order, home: &Home, id: FaultId) -> bool {
+    let hidden =
+        order.traps.contains(&Trap::SecondSource) && matches!(id, FaultId::F18 | FaultId::F19 | FaultId::F23);
+    (id.fault().fits)(home) && !hidden
+}
+
+fn setting(order: &Order) -> Setting {
+    let seed = u64::from(order.seed);
+    let any = |purpose: &str, n: usize| Draw::new(seed, purpose).index(n);
+    let pick = |all: &[HeaterModel]| all.get(any("heater", all.len())).copied();
+    Setting {
+        heater: order.heater.or_else(|| pick(HeaterModel::ALL)).unwrap_or(HeaterModel::Plain40),
+        household: order
+            .household
+            .or_else(|| HouseholdKind::ALL.get(any("household", HouseholdKind::ALL.len())).copied())
+            .unwrap_or(HouseholdKind::Couple),
+        climate: order
+            .climate
+            .or_else(|| Climate::ALL.get(any("climate", Climate::ALL.len())).copied())
+            .unwrap_or(Climate::MillValley),
+        day: order.day.unwrap_or(1 + any("day", 365) as u16),
+    }
+}
+
+/// The sound house of an order, with its service, its elements' tolerances and its traps.
+fn house(order: &Order, setting: Setting) -> Home {
+    let seed = u64::from(order.seed);
+    let mut home = Home::sound(setting);
+    let drawn = Draw::new(seed, "service").between(LEG_VOLTS.0, LEG_VOLTS.1);
+    home.plant.service.leg = Volts(order.leg_volts.unwrap_or(drawn));
+    let mut tolerance = Draw::new(seed, "tolerance");
+    for element in &mut home.plant.elements {
+        element.tolerance = tolerance.between(TOLERANCE.0, TOLERANCE.1);
+    }
+    for trap in &order.traps {
+        lay(*trap, &mut home);
+    }
+    home
+}
+
+/// Lays the traps that live in the house; the others live in the kit and the people.
+fn lay(trap: Trap, home: &mut Home) {
+    let breakers = &mut home.plant.panel.breakers;
+    match trap {
+        Trap::MislabelledBreaker => {
+            for breaker in breakers {
+                breaker.label = match breaker.label {
+                    Circuit::Heater => Circuit::Dryer,
+                    Circuit::Dryer => Circuit::Heater,
+                    other => other,
+                };
+            }
+        }
+        Trap::SecondSource => {
+            home.plant.wiring.second_source = true;
+            if !breakers.iter().any(|b| b.feeds == Circuit::SecondSource) {
+                breakers.push(Breaker {
+                    feeds: Circuit::SecondSource,
+                    // The directory never heard of it: an old circuit pressed into service.
+                    label: Circuit::Range,
+                    rating: Amps(30.0),
+                    handle: Handle::On,
+                    poles: [Contact::Sound; 2],
+                    heat: [0.0; 2],
+                    locked: false,
+                    tagged: false,
+                });
+            }
+        }
+        Trap::GhostVolts => home.plant.cable_coupling = GHOSTLY,
+        Trap::BrokenLead | Trap::SomebodyResets => {}
+    }
+}
+
+/// Lives in the house until somebody calls. Where these people would never notice, and the order leaves open
+/// who they are, the next kind of household lives there instead; only if none would notice do the first ones
+/// call without a complaint.
+fn somebody_calls(order: &Order, setting: Setting, fault: &FaultCase, life: Life) -> (Home, Week) {
+    let lived = |household| {
+        let mut home = house(order, Setting { household, ..setting });
+        (fault.id.fault().apply)(&fault.parameters, &mut home);
+        live(home, life, u64::from(order.seed))
+    };
+    let first = lived(setting.household);
+    if order.household.is_some() || household::complaint(&first.1).is_some() {
+        return first;
+    }
+    let all = HouseholdKind::ALL;
+    let others = all.iter().cycle().skip_while(|k| **k != setting.household).skip(1).take(all.len() - 1);
+    others.map(|kind| lived(*kind)).find(|(_, week)| household::complaint(week).is_some()).unwrap_or(first)
+}
+
+/// Lives in the house. Where the people themselves put an end to the trouble nobody would call: then they
+/// were of the kind that touches nothing.
+fn live(home: Home, life: Life, seed: u64) -> (Home, Week) {
+    let mut lived = home.clone();
+    let week = household::week(&mut lived, life, &mut Draw::new(seed, "draws"), LONGEST_DAYS);
+    let meddled = week.closed_again > 0 || week.button_pushes > 0;
+    if !meddled || !lived.inspect().is_empty() {
+        return (lived, week);
+    }
+    let mut lived = home;
+    let week = household::week(&mut lived, life.hands_off(), &mut Draw::new(seed, "draws"), LONGEST_DAYS);
+    (lived, week)
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::{BTreeMap, BTreeSet};
+
+    use bench::Mode;
+
+    use super::*;
+
+    #[test]
+    fn chance_follows_the_weights() {
+        let mut seen: BTreeMap<FaultId, f64> = BTreeMap::new();
+        let n = 5000;
+        for seed in 0..n {
+            let order = Order { heater: Some(HeaterModel::Plain40), ..Order::chance(seed, Mode::Solo) };
+            *seen.entry(settle(&order).unwrap().1.id).or_default() += 1.0;
+        }
+        let total: f64 = FaultId::ALL.iter().map(|id| id.fault().weight).sum();
+        for id in FaultId::ALL {
+            let expected = f64::from(n) * id.fault().weight / total;
+            let found = seen.get(id).copied().unwrap_or(0.0);
+            // Four standard deviations of a count: one test in some thousands would fail by chance.
+            assert!((found - expected).abs() < 4.0 * expected.sqrt(), "{id} {found} {expected}");
+        }
+    }
+
+    #[test]
+    fn lists_and_settings_are_even() {
+        let list = vec![FaultId::F01, FaultId::F09, FaultId::F50];
+        let mut seen: BTreeMap<String, u32> = BTreeMap::new();
+        for seed in 0..3000 {
+            let order = Order { fault: Wanted::List(list.clone()), ..Order::chance(seed, Mode::Solo) };
+            let (setting, fault) = settle(&order).unwrap();
+            for name in
+                [fault.id.name(), setting.heater.name(), setting.household.name(), setting.climate.name()]
+            {
+                *seen.entry(name.to_owned()).or_default() += 1;
+            }
+        }
+        assert_eq!(seen.len(), 3 + 4 + 4 + 4);
+        for (name, count) in seen {
+            let expected = if name.starts_with('F') { 1000.0 } else { 750.0 };
+            assert!((f64::from(count) - expected).abs() < 4.0 * f64::sqrt(expected), "{name} {count}");
+        }
+    }
+
+    #[test]
+    fn every_seed_has_its_own_code() {
+        let codes: BTreeSet<String> =
+            (0..2000).map(|s| crate::code::encode(&Order::chance(s, Mode::Solo)).unwrap()).collect();
+        assert_eq!(codes.len(), 2000);
+    }
+
+    #[test]
+    fn what_cannot_be_is_refused() {
+        let on_208 = Order {
+            heater: Some(HeaterModel::Tall50At208),
+            fault: Wanted::One(FaultId::F27),
+            ..Order::chance(1, Mode::Solo)
+        };
+        assert!(matches!(make(&on_208), Err(OrderError::Fault(_))));
+        let hidden = Order {
+            fault: Wanted::List(vec![FaultId::F18, FaultId::F19]),
+            traps: vec![Trap::SecondSource],
+            ..Order::chance(1, Mode::Solo)
+        };
+        assert_eq!(make(&hidden).unwrap_err(), OrderError::NothingFits);
+    }
+
+    #[test]
+    fn a_drill_is_the_same_every_time_and_still_has_its_fault() {
+        for seed in 0..6 {
+            let order = Order::chance(seed, Mode::Solo);
+            let drill = make(&order).unwrap();
+            assert_eq!(make(&order).unwrap(), drill);
+            assert!(!drill.job.home.inspect().is_empty(), "{}", drill.fault.id);
+        }
+    }
+}
