@@ -14,7 +14,7 @@ fn the_page_opens_quietly_and_accessibly_on_every_screen() {
         for screen in screens.iter().flat_map(|screen| [*screen, screen.in_dark()]) {
             browser.show_on(screen);
             browser.reload();
-            assert_eq!(browser.title(), "Tankwright");
+            assert!(browser.title().ends_with("Tankwright"), "{}", browser.title());
             let size = browser.run(
                 "return [innerWidth, innerHeight, matchMedia('(prefers-color-scheme: dark)').matches];",
                 &[],
@@ -99,23 +99,24 @@ fn elements_are_found_and_used_by_role_and_name() {
         let Some(browser) = Browser::open_page(screen) else { return };
         browser.run(
             "document.body.insertAdjacentHTML('beforeend', '<button aria-label=\"Press me\">x</button><input aria-label=Ohms>');
-             document.querySelector('button').addEventListener('click', (e) => { document.title = e.pointerType + e.detail; });",
+             document.querySelector('[aria-label=\"Press me\"]')
+                 .addEventListener('click', (e) => { window.pressed = e.pointerType + e.detail; });",
             &[],
         );
         let button = browser.role("button", "Press me");
         assert_eq!((button.role().as_str(), button.name().as_str()), ("button", "Press me"));
         if screen.touch {
             button.tap();
-            browser.wait_until("document.title === 'touch1'");
+            browser.wait_until("window.pressed === 'touch1'");
         } else {
             button.click();
-            browser.wait_until("document.title === 'mouse1'");
+            browser.wait_until("window.pressed === 'mouse1'");
         }
         browser.key_until("Tab", "textbox", "Ohms");
         browser.type_keys("12.8");
         assert_eq!(browser.focused().property("value"), "12.8");
         browser.key("Shift+Tab");
         browser.key("Enter");
-        browser.wait_until("document.title.endsWith('0')");
+        browser.wait_until("window.pressed === '0'");
     }
 }
