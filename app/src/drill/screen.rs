@@ -2,6 +2,8 @@
 
 use std::rc::Rc;
 
+use plant::Place;
+use wasm_bindgen::JsCast;
 use yew::prelude::*;
 
 use super::call::Call;
@@ -23,6 +25,7 @@ use crate::text;
 #[component]
 pub fn Drill() -> Html {
     let work = use_work();
+    use_top_of_section(work.desk.tab, work.desk.at);
     let Some(running) = &work.running else { return html! { <NoJob /> } };
     let session = running.session.clone();
     let known = Rc::new(Known::of(&session));
@@ -45,7 +48,7 @@ pub fn Drill() -> Html {
             </aside>
             <main id="main" class="bench" tabindex="-1">
                 <h1 class="unseen">{ text::THE_JOB }</h1>
-                <div class="drawing"><Sheet session={session.clone()} known={known.clone()} /><Places /></div>
+                <div class="drawing" id="whole-drawing" tabindex="-1"><Sheet session={session.clone()} known={known.clone()} /><Places /></div>
                 <PlacePanel session={session.clone()} known={known.clone()} />
             </main>
             <aside class="right" aria-label={text::RIGHT}>
@@ -54,11 +57,34 @@ pub fn Drill() -> Html {
                 <Suspects session={session.clone()} />
                 <FindingForm session={session} />
             </aside>
-            <Live />
-            <Footer />
-            <Tabs />
+            <div class="foot">
+                <Live />
+                <Footer />
+                <Tabs />
+            </div>
         </div>
     }
+}
+
+/// A new section or place begins at its top, and a new place takes the focus: what had it may be gone.
+#[hook]
+fn use_top_of_section(tab: Tab, at: Option<Place>) {
+    let before = use_mut_ref(|| (tab, at));
+    use_effect_with((tab, at), move |now| {
+        let was = before.replace(*now);
+        if was == *now {
+            return;
+        }
+        gloo::utils::window().scroll_to_with_x_and_y(0.0, 0.0);
+        if was.1 != now.1 {
+            let target = if now.1.is_some() { "at-hand" } else { "whole-drawing" };
+            let found = gloo::utils::document().get_element_by_id(target);
+            if let Some(element) = found.and_then(|one| one.dyn_into::<web_sys::HtmlElement>().ok()) {
+                // Fails only for an element that is not in the page.
+                let _ = element.focus();
+            }
+        }
+    });
 }
 
 #[component]

@@ -41,5 +41,5 @@ pub fn tone(entry: &Entry) -> &'static str {
 /// An entry in one breath: what was done, what it showed, what was noticed, what it hurt.
 pub fn sentence(entry: &Entry, units: Units) -> String {
     let parts = [text::act(entry, units), text::shown(entry, units), text::aftermath(entry, units)];
-    parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" ")
+    parts.into_iter().filter(|part| !part.is_empty()).fold(String::new(), text::follow)
 }

@@ -23,8 +23,8 @@ labels! {
     NOWHERE = "not placed";
     AROUND = "Clamp around";
     PROVE = "Prove and prepare the meter";
-    PROVE_RECEPTACLE = "Prove on a live receptacle";
-    PROVE_UNIT = "Prove on the proving unit";
+    PROVE_RECEPTACLE = "Prove: live receptacle";
+    PROVE_UNIT = "Prove: proving unit";
     ZERO_LEADS = "Zero the leads";
     SPARE_LEADS = "Spare leads, new fuse";
     LOCK_AND_TAG = "Lock and tag";

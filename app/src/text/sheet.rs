@@ -81,14 +81,17 @@ pub const fn relief(view: &View) -> &'static str {
 }
 
 /// The line at the drain.
-pub fn drain(view: &View) -> String {
-    let hose = if view.hose { "hose on" } else { "no hose" };
-    let valve = match (view.drain_valve > 0.0, view.drain_flow.get() > 0.0) {
+pub const fn drain(view: &View) -> &'static str {
+    match (view.drain_valve > 0.0, view.drain_flow.get() > 0.0) {
         (true, true) => "runs",
         (true, false) => "open, stands",
         (false, _) => "shut",
-    };
-    format!("{valve}, {hose}")
+    }
+}
+
+/// Whether a hose is on the drain.
+pub const fn hose(view: &View) -> &'static str {
+    if view.hose { "hose on" } else { "no hose" }
 }
 
 /// The line at the taps.

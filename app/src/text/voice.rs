@@ -55,7 +55,7 @@ pub fn answer(answer: Answer, units: Units) -> String {
 
 /// What was done.
 pub fn act(entry: &Entry, units: Units) -> String {
-    say(units, |voice| voice.action(&entry.action))
+    capital(&say(units, |voice| voice.action(&entry.action)))
 }
 
 /// What it showed; empty when the drawing shows it.
@@ -81,4 +81,16 @@ pub fn sight(sight: &bench::Sight, units: Units) -> String {
 pub fn capital(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}
+
+/// A sentence after another one, which is closed first.
+pub fn follow(mut before: String, next: String) -> String {
+    if before.ends_with(|last: char| last.is_alphanumeric() || matches!(last, ')' | 'Ω')) {
+        before.push('.');
+    }
+    if !before.is_empty() {
+        before.push(' ');
+    }
+    before.push_str(&next);
+    before
 }

@@ -17,5 +17,5 @@ pub fn Time() -> Html {
         Offer::choose(text::WAIT, text::WAIT_VERB, waits),
         Offer::plain(Action::WaitForCutOut, text::WAIT_CUT_OUT),
     ];
-    html! { <Offers title={text::TIME} {offers} /> }
+    html! { <div class="time"><Offers title={text::TIME} {offers} /></div> }
 }

@@ -23,12 +23,12 @@ pub fn Display(props: &Props) -> Html {
     let last = props.session.log.iter().rev().find(|entry| used_meter(&entry.action));
     let current = last.filter(|entry| is_current(entry, &work.desk));
     let (number, unit) =
-        current.and_then(|entry| shows(&entry.outcome.shown)).unwrap_or_else(|| ("– – –".into(), ""));
+        current.and_then(|entry| shows(&entry.outcome.shown)).unwrap_or_else(|| ("- - -".into(), ""));
     let what = current.map(|entry| text::act(entry, work.desk.units)).unwrap_or_default();
     html! {
         <div class="lcd" data-lcd={format!("{number} {unit}")}>
             <span class="lcd-what">{ what }</span>
-            <span class="lcd-number">{ number }<small>{ unit }</small></span>
+            <span class={classes!("lcd-number", current.is_none().then_some("idle"))}>{ number }<small>{ unit }</small></span>
         </div>
     }
 }

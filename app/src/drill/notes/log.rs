@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use bench::{Entry, Session};
+use bench::{Entry, Session, Shown};
 use yew::prelude::*;
 
 use crate::store::{Msg, use_work};
@@ -85,7 +85,7 @@ fn Step(props: &StepProps) -> Html {
             <span>
                 { text::act(entry, props.units) }{ " " }
                 if !shown.is_empty() {
-                    <b class="read">{ shown }</b>
+                    <b class={if is_reading(entry) { "read" } else { "told" }}>{ shown }</b>
                 }
                 if !more.is_empty() {
                     <em>{ " " }{ more }</em>
@@ -97,4 +97,16 @@ fn Step(props: &StepProps) -> Html {
             </label>
         </li>
     }
+}
+
+/// A number from an instrument, rather than something seen or said.
+fn is_reading(entry: &Entry) -> bool {
+    matches!(
+        entry.outcome.shown,
+        Shown::Meter { .. }
+            | Shown::Clamp { .. }
+            | Shown::Temperature { .. }
+            | Shown::Pressure { .. }
+            | Shown::Charge { .. }
+    )
 }

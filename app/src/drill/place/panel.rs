@@ -38,7 +38,7 @@ pub fn PlacePanel(props: &Props) -> Html {
     html! {
         <section class="place" aria-label={text::place(place)} data-at={place.name()}>
             <header class="place-head">
-                <h2>{ text::place(place) }</h2>
+                <h2 id="at-hand" tabindex="-1">{ text::place(place) }</h2>
                 <button type="button" class="back" onclick={back} data-act="whole-drawing">
                     { text::WHOLE_DRAWING }
                 </button>

@@ -30,7 +30,7 @@ pub fn Heater(props: &Props) -> Html {
             <path class="tank" d="M190 172q0-15 58-15t58 15V562q0 14-58 14t-58-14Z" />
             <path class="ink" d="M184 596V613M312 596V613" />
             <path class="pan" d="M158 602V611H338V602" />
-            <path class="copper" d="M192 292H226M192 528H226" />
+            <path class="copper" d="M192 292H226M192 512H226" />
             <text x="248" y="384" class="sub middle">{ text::INSIDE[0] }</text>
             <text x="248" y="399" class="sub middle">{ text::INSIDE[1] }</text>
             <Spot place={Place::JunctionBox} area={(220.0, 88.0, 56.0, 54.0)}>
@@ -48,7 +48,7 @@ pub fn Heater(props: &Props) -> Html {
 fn compartment(session: &Session, known: &Known, level: Level) -> Html {
     let (place, cover, y) = match level {
         Level::Upper => (Place::UpperCompartment, Cover::Upper, 214.0),
-        Level::Lower => (Place::LowerCompartment, Cover::Lower, 450.0),
+        Level::Lower => (Place::LowerCompartment, Cover::Lower, 434.0),
     };
     let open = session.access.off.contains(&cover);
     let at = |dy: f64| (y + dy).to_string();

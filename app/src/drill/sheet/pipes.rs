@@ -22,7 +22,7 @@ pub fn Pipes(props: &Props) -> Html {
     let view = &props.view;
     html! {
         <>
-            <path class="conduit" d="M66 196V88H248V106" />
+            <path class="conduit" d="M106 196V88H248V106" />
             <path class="cold" d="M216 140V56H150V10" />
             <path class="hot" d="M280 140V56H346V10" />
             <path class="hot branch" d="M346 56H452V506H444" />
@@ -72,6 +72,7 @@ fn drain(view: &View) -> Html {
             { valve(332.0, 584.0, view.drain_valve) }
             <text x="370" y="576" class="lab">{ text::DRAIN_SHORT }</text>
             <text x="370" y="591" class="sub">{ text::drain(view) }</text>
+            <text x="370" y="605" class="sub">{ text::hose(view) }</text>
         </Spot>
     }
 }

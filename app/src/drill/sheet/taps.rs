@@ -23,7 +23,7 @@ pub fn Taps(props: &Props) -> Html {
             <text x="376" y="448" class="lab">{ text::place(Place::Taps) }</text>
             <text x="376" y="463" class="sub">{ text::taps(&props.taps) }</text>
             <path class="card" d="M380 522H456V534Q456 570 418 570Q380 570 380 534Z" />
-            <path class="ink" d="M372 522H460M418 570V613" />
+            <path class="ink" d="M372 522H460M418 570V580H456" />
             <path class="spout" d="M404 522V490Q404 476 418 476Q430 476 430 488V494" />
             if running {
                 <path class="running" d="M430 496V521" />
