@@ -1,6 +1,6 @@
 //! The command line.
 
-use crate::{Failure, build, serve};
+use crate::{Failure, build, grade, serve, trace};
 
 /// What `tankwright help` prints.
 const HELP: &str = "\
@@ -10,6 +10,11 @@ tankwright [serve] [--port N] [--no-open] [--debug] [--out DIR]
     build the page, serve it on loopback, open it in the browser
 tankwright build [--out DIR] [--debug]
     leave the static files in one folder (default: dist) for any web host
+tankwright trace FILE... [--netlist DIR] [--rubric FILE] [--si]
+    fold attempt files and print each step: clock, act, what it showed, harm, lines of the score;
+    with --netlist also the electrical network at the end, NAME.cir, and our solution of it, NAME.sol
+tankwright grade FILE... [--csv FILE] [--rubric FILE]
+    fold attempt files (or folders of them) and print the class table
 tankwright help
 
 --port N    the port on loopback (default 4280; 0 takes any that is free)
@@ -25,6 +30,10 @@ pub enum Command {
     Serve(serve::Options),
     /// Leave the static files in a folder.
     Build(build::Options),
+    /// Fold attempt files and print each step.
+    Trace(trace::Options),
+    /// Fold attempt files and print the class table.
+    Grade(grade::Options),
     /// Print what there is.
     Help,
 }
@@ -46,6 +55,8 @@ impl Command {
             None => Ok(Self::Serve(serve::Options::parse(&mut parser)?)),
             Some("serve") => Ok(Self::Serve(serve::Options::parse(&mut parser)?)),
             Some("build") => Ok(Self::Build(build::Options::parse(&mut parser)?)),
+            Some("trace") => Ok(Self::Trace(trace::Options::parse(&mut parser)?)),
+            Some("grade") => Ok(Self::Grade(grade::Options::parse(&mut parser)?)),
             Some("help" | "-h" | "--help") => Ok(Self::Help),
             Some(other) => Err(Failure::Usage(format!("there is no command '{other}'"))),
         }
@@ -56,6 +67,8 @@ impl Command {
         match self {
             Self::Serve(options) => serve::run(&options),
             Self::Build(options) => build::run(&options),
+            Self::Trace(options) => trace::run(&options),
+            Self::Grade(options) => grade::run(&options),
             Self::Help => {
                 print!("{HELP}");
                 Ok(())

@@ -64,6 +64,14 @@ pub enum Failure {
         /// Why it failed.
         source: std::io::Error,
     },
+    /// Some of the files named could not be used; each has been told about.
+    #[error("{bad} of {of} files could not be used; the reasons are above")]
+    Files {
+        /// How many.
+        bad: usize,
+        /// Of how many.
+        of: usize,
+    },
     /// The program was started outside its source tree.
     #[error(
         "the sources of the page (Cargo.toml, index.html and app/) are not here or in any folder above.\n\

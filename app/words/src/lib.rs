@@ -11,6 +11,7 @@ mod outcomes;
 mod people;
 mod score;
 mod sights;
+mod trace;
 mod units;
 
 pub use book::{Book, Fill};

@@ -17,6 +17,6 @@ pub use code::CodeError;
 pub use cure::Cure;
 pub use make::{Drill, Title, make};
 pub use order::{Order, OrderError, RULES, Wanted};
-pub use replay::replay;
+pub use replay::{judge, replay};
 pub use rubric::{Account, Rubric, RuleId};
 pub use score::{Case, Detail, Score, ScoreLine};

@@ -2,7 +2,10 @@
 
 use bench::{Action, Session};
 
+use crate::cure;
 use crate::make::Drill;
+use crate::rubric::Rubric;
+use crate::score::{Case, Score, score};
 
 /// The session a list of acts leads to.
 pub fn replay(drill: &Drill, actions: &[Action]) -> Session {
@@ -18,4 +21,10 @@ pub fn states(drill: &Drill, actions: &[Action]) -> Vec<Session> {
         all.push(next);
     }
     all
+}
+
+/// Judges a folded attempt under a rubric.
+pub fn judge(drill: &Drill, session: &Session, rubric: &Rubric) -> Score {
+    let cured = cure::judge(drill, session).is_right();
+    score(&Case { job: &drill.job, fault: drill.fault.id, session, cured }, rubric)
 }

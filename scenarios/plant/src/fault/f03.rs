@@ -13,8 +13,8 @@ pub const FAULT: Fault = Fault {
     tag: Tag::CommonPractice,
     parameters: &[Parameter {
         name: "diameter",
-        low: 0.0004,
-        high: 0.0015,
+        low: 0.0001,
+        high: 0.0004,
         unit: "m",
         logarithmic: true,
         whole: false,

@@ -19,7 +19,7 @@ pub const FAULT: Fault = Fault {
             logarithmic: false,
             whole: true,
         },
-        Parameter { name: "diameter", low: 0.0003, high: 0.001, unit: "m", logarithmic: true, whole: false },
+        Parameter { name: "diameter", low: 0.0001, high: 0.0003, unit: "m", logarithmic: true, whole: false },
     ],
     fits,
     apply,
