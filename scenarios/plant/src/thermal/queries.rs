@@ -74,6 +74,12 @@ impl Plant {
         top.unwrap_or(self.room)
     }
 
+    /// Mean temperature of each of `count` equal layers of the tank, bottom first; nothing where it is dry.
+    pub fn layers(&self, count: u32) -> Vec<Option<Temperature>> {
+        let layers = self.tank.layers(&vessel::vessel(&self.plate), count);
+        layers.into_iter().map(|layer| layer.map(Temperature::celsius)).collect()
+    }
+
     /// Temperature of the tank's wall beside a control.
     pub fn wall(&self, level: Level) -> Temperature {
         let height = vessel::control_height(&self.plate, level);

@@ -1,0 +1,142 @@
+//! What a debrief shows, computed from the replay: the score, the way through the job, the tank as it went.
+
+mod picture;
+mod steps;
+
+pub use picture::{Picture, Sample};
+pub use steps::{Moment, Phase, Told, letter};
+
+use bench::Session;
+use plant::fault::FaultCase;
+use plant::household::Symptom;
+
+use crate::cure::{self, Cure, RightEnd};
+use crate::grade;
+use crate::make::{Drill, Title};
+use crate::replay::states;
+use crate::rubric::Rubric;
+use crate::score::Score;
+
+/// Days lived on in the house after the job, to hear whether anybody still complains.
+const DAYS_AFTER: u16 = 3;
+
+/// Everything a debrief shows.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Debrief {
+    /// The drill's name.
+    pub title: Title,
+    /// What was truly wrong.
+    pub fault: FaultCase,
+    /// What the right end was for this licence.
+    pub right_end: RightEnd,
+    /// The score.
+    pub score: Score,
+    /// What became of the house.
+    pub cure: Cure,
+    /// What the people would complain of in the days after, when the job was not cured.
+    pub afterwards: Option<Symptom>,
+    /// The acts in order.
+    pub moments: Vec<Moment>,
+    /// Simulated minutes by phase, in the order of [`Phase::ALL`].
+    pub phases: [f64; Phase::ALL.len()],
+    /// Layers and currents over time.
+    pub picture: Picture,
+    /// Simulated minutes in all.
+    pub minutes: f64,
+}
+
+/// Makes the debrief of a list of acts.
+pub fn debrief(drill: &Drill, actions: &[bench::Action], rubric: &Rubric) -> Debrief {
+    let states = states(drill, actions);
+    let fallback;
+    let end: &Session = match states.last() {
+        Some(end) => end,
+        None => {
+            fallback = Session::begin(drill.job.clone());
+            &fallback
+        }
+    };
+    let score = grade::judge(drill, end, rubric);
+    let cure = cure::judge(drill, end);
+    let afterwards = match cure {
+        Cure::NotCured { .. } => cure::aftermath(drill, end, DAYS_AFTER),
+        _ => None,
+    };
+    let moments = steps::moments(drill, end, &score);
+    let mut phases = [0.0; Phase::ALL.len()];
+    for moment in &moments {
+        if let Some(sum) = phases.get_mut(moment.phase as usize) {
+            *sum += moment.took.to_minutes();
+        }
+    }
+    Debrief {
+        title: drill.title,
+        fault: drill.fault.clone(),
+        right_end: cure::right_end(drill),
+        score,
+        cure,
+        afterwards,
+        moments,
+        phases,
+        picture: picture::picture(&states),
+        minutes: end.clock.to_minutes(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use bench::{Action, Cover, MeterFunction, Mode};
+    use plant::fault::FaultId;
+    use plant::{HeaterModel, Screw};
+
+    use super::*;
+    use crate::order::{Order, Wanted};
+
+    fn sample() -> (Drill, Vec<Action>) {
+        let order = Order {
+            fault: Wanted::One(FaultId::F01),
+            heater: Some(HeaterModel::Plain40),
+            ..Order::chance(4, Mode::Solo)
+        };
+        let volts = |red: Screw, black: Screw| Action::Meter {
+            function: MeterFunction::Volts,
+            red: red.into(),
+            black: black.into(),
+        };
+        let acts = vec![
+            Action::TellHousehold,
+            Action::Gloves { on: true },
+            Action::EyeProtection { on: true },
+            Action::Cover { which: Cover::Upper, off: true },
+            Action::Cover { which: Cover::UpperInsulation, off: true },
+            Action::Cover { which: Cover::UpperShield, off: true },
+            volts(Screw::H1, Screw::H3),
+            volts(Screw::H1, Screw::H3),
+            Action::WaitForCutOut,
+        ];
+        (crate::make(&order).unwrap(), acts)
+    }
+
+    #[test]
+    fn it_follows_the_acts_and_their_time() {
+        let (drill, acts) = sample();
+        let d = debrief(&drill, &acts, &Rubric::plain());
+        assert_eq!(d.moments.len(), acts.len());
+        let sum: f64 = d.phases.iter().sum();
+        assert!((sum - d.minutes).abs() < 1e-6, "{sum} {}", d.minutes);
+        let first = d.picture.samples.first().unwrap();
+        let last = d.picture.samples.last().unwrap();
+        assert_eq!(first.at.0, 0.0);
+        assert!((last.at.to_minutes() - d.minutes).abs() < 1e-6);
+        assert!(d.picture.samples.windows(2).all(|w| w[0].at < w[1].at));
+    }
+
+    #[test]
+    fn a_reading_tells_something_new_only_once() {
+        let (drill, acts) = sample();
+        let d = debrief(&drill, &acts, &Rubric::plain());
+        assert!(matches!(&d.moments[6].told, Told::New { ruled_out } if !ruled_out.is_empty()));
+        assert_eq!(d.moments[7].told, Told::NothingNew);
+        assert_eq!(d.moments[0].told, Told::NoReading);
+    }
+}

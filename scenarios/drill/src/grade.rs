@@ -1,0 +1,78 @@
+//! From an attempt to its score, with the houses of drills already made kept at hand: thousands of attempts
+//! of one class share a few drills.
+
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use bench::Session;
+
+use crate::attempt::Attempt;
+use crate::class::Row;
+use crate::cure;
+use crate::make::{Drill, make};
+use crate::order::{Order, OrderError};
+use crate::replay::replay;
+use crate::rubric::Rubric;
+use crate::score::{Case, Score, score};
+
+/// Most drills kept; a class has fewer.
+const KEPT: usize = 64;
+
+/// Judges a folded attempt of a drill.
+pub fn judge(drill: &Drill, session: &Session, rubric: &Rubric) -> Score {
+    let cured = cure::judge(drill, session).is_right();
+    score(&Case { job: &drill.job, fault: drill.fault.id, session, cured }, rubric)
+}
+
+/// Grades attempts one after the other.
+#[derive(Default)]
+pub struct Grader {
+    drills: BTreeMap<String, Rc<Drill>>,
+}
+
+/// One attempt, replayed and judged.
+pub struct Graded {
+    /// Its drill.
+    pub drill: Rc<Drill>,
+    /// Its end.
+    pub session: Session,
+    /// Its score.
+    pub score: Score,
+}
+
+impl Grader {
+    /// Nothing kept yet.
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// The drill of an order, made once.
+    pub fn drill(&mut self, order: &Order) -> Result<Rc<Drill>, OrderError> {
+        let key = order.write();
+        if let Some(drill) = self.drills.get(&key) {
+            return Ok(drill.clone());
+        }
+        let drill = Rc::new(make(order)?);
+        if self.drills.len() >= KEPT {
+            self.drills.pop_first();
+        }
+        self.drills.insert(key, drill.clone());
+        Ok(drill)
+    }
+
+    /// Replays and judges an attempt.
+    pub fn grade(&mut self, attempt: &Attempt, rubric: &Rubric) -> Result<Graded, OrderError> {
+        let drill = self.drill(&attempt.order)?;
+        let session = replay(&drill, &attempt.actions);
+        let score = judge(&drill, &session, rubric);
+        Ok(Graded { drill, session, score })
+    }
+
+    /// The same as a row of the class table.
+    pub fn row(&mut self, file: &str, attempt: &Attempt, rubric: &Rubric) -> Result<Row, OrderError> {
+        let graded = self.grade(attempt, rubric)?;
+        let name = crate::code::encode(&attempt.order)
+            .unwrap_or_else(|_| format!("{} seed {}", graded.drill.fault.id, attempt.order.seed));
+        Ok(Row::new(file, &attempt.learner, &name, attempt.seal, &graded.session, graded.score))
+    }
+}
