@@ -42,21 +42,26 @@ pub fn Drill() -> Html {
             <a class="skip" href="#main">{ text::SKIP }</a>
             <Head session={session.clone()} />
             <Over />
-            <aside class="left" aria-label={text::LEFT}>
-                <Call session={session.clone()} known={known.clone()} />
-                <Log session={session.clone()} />
-            </aside>
-            <main id="main" class="bench" tabindex="-1">
+            <main id="main" class="columns" tabindex="-1">
                 <h1 class="unseen">{ text::THE_JOB }</h1>
-                <div class="drawing" id="whole-drawing" tabindex="-1"><Sheet session={session.clone()} known={known.clone()} /><Places /></div>
-                <PlacePanel session={session.clone()} known={known.clone()} />
+                <section class="left" aria-label={text::LEFT}>
+                    <Call session={session.clone()} known={known.clone()} />
+                    <Log session={session.clone()} />
+                </section>
+                <section class="bench" aria-label={text::BENCH}>
+                    <div class="drawing" id="whole-drawing" tabindex="-1">
+                        <Sheet session={session.clone()} known={known.clone()} />
+                        <Places />
+                    </div>
+                    <PlacePanel session={session.clone()} known={known.clone()} />
+                </section>
+                <section class="right" aria-label={text::RIGHT}>
+                    <Meter session={session.clone()} />
+                    <Kit session={session.clone()} />
+                    <Suspects session={session.clone()} />
+                    <FindingForm session={session} />
+                </section>
             </main>
-            <aside class="right" aria-label={text::RIGHT}>
-                <Meter session={session.clone()} />
-                <Kit session={session.clone()} />
-                <Suspects session={session.clone()} />
-                <FindingForm session={session} />
-            </aside>
             <div class="foot">
                 <Live />
                 <Footer />
@@ -75,7 +80,9 @@ fn use_top_of_section(tab: Tab, at: Option<Place>) {
         if was == *now {
             return;
         }
-        gloo::utils::window().scroll_to_with_x_and_y(0.0, 0.0);
+        if let Some(main) = gloo::utils::document().get_element_by_id("main") {
+            main.set_scroll_top(0);
+        }
         if was.1 != now.1 {
             let target = if now.1.is_some() { "at-hand" } else { "whole-drawing" };
             let found = gloo::utils::document().get_element_by_id(target);

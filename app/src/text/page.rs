@@ -175,6 +175,8 @@ pub const LEFT: &str = "Customer and job log";
 /// See above.
 pub const RIGHT: &str = "Meter, kit and notes";
 /// See above.
+pub const BENCH: &str = "Drawing and place";
+/// See above.
 pub const THE_JOB: &str = "The job";
 /// See above.
 pub const SECTIONS: &str = "Sections";

@@ -71,7 +71,7 @@ pub fn cover_act(cover: Cover, off: bool) -> String {
 
 /// Moving a handle.
 pub fn breaker_act(slot: u32, on: bool) -> String {
-    format!("{} {}", slot + 1, if on { "on" } else { "off" })
+    format!("Breaker {} {}", slot + 1, if on { "on" } else { "off" })
 }
 
 /// Own lock and tag.

@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use bench::Session;
+use plant::Place;
 use yew::prelude::*;
 
 use super::plate::PlateCard;
@@ -10,6 +11,7 @@ use super::questions::Questions;
 use super::said::Said;
 use super::tell::Tell;
 use crate::drill::known::Known;
+use crate::text;
 
 /// The world and what is known of it.
 #[derive(Properties, PartialEq)]
@@ -24,7 +26,7 @@ pub struct Props {
 #[component]
 pub fn Call(props: &Props) -> Html {
     html! {
-        <section class="call">
+        <section class="call" id="customer" tabindex="-1" aria-label={text::place(Place::Customer)}>
             <Said session={props.session.clone()} />
             <Questions session={props.session.clone()} />
             <PlateCard known={props.known.clone()} />

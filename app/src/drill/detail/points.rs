@@ -40,7 +40,7 @@ pub fn Points(props: &Props) -> Html {
         .iter()
         .filter(|one| second || !matches!(one.screw, Screw::S1 | Screw::S2))
         .map(|one| html! { <Dot point={Point::Screw(one.screw)} at={one.at} name={one.name} /> });
-    html! { <g>{ for ends }{ for screws }</g> }
+    html! { <g>{ for screws }{ for ends }</g> }
 }
 
 /// One point.
@@ -80,7 +80,7 @@ fn Dot(props: &DotProps) -> Html {
             {onclick}
             onkeydown={hot_keys(pick)}
         >
-            <circle class="hit" cx={x.to_string()} cy={y.to_string()} r={hit} />
+            <circle class={if screw { "hit wide-hit" } else { "hit" }} cx={x.to_string()} cy={y.to_string()} r={hit} />
             <circle class={kind} cx={x.to_string()} cy={y.to_string()} r={radius} />
             if props.labelled {
                 <rect class="flag" x={(x - 3.0).to_string()} y={(y + 8.0).to_string()} width="14" height="9" />

@@ -6,10 +6,10 @@ use bench::{Action, Session};
 use plant::Place;
 use yew::prelude::*;
 
-use super::shelves::VanShelves;
 use super::time::Time;
-use crate::shell::{Act, Dialog, use_dialog};
-use crate::store::{Msg, Tab, use_work};
+use crate::drill::place::go;
+use crate::shell::Act;
+use crate::store::use_work;
 use crate::text;
 
 /// The world.
@@ -23,19 +23,18 @@ pub struct Props {
 #[component]
 pub fn Kit(props: &Props) -> Html {
     let work = use_work();
-    let van = use_dialog();
     let session = &props.session;
     let (me, plumbing) = (&session.me, &session.home.plant.plumbing);
     let locked = session.home.plant.panel.breakers.iter().any(|one| one.locked);
-    let lock = Callback::from(move |_| {
-        work.dispatch(Msg::Go(Some(Place::LoadCenter)));
-        work.dispatch(Msg::Turn(Tab::Heater));
-    });
+    let to = |place: Place| {
+        let work = work.clone();
+        Callback::from(move |_: MouseEvent| go(&work, place))
+    };
     html! {
         <section class="kit-part" aria-label={text::KIT}>
             <h2>{ text::KIT }</h2>
             <div class="kit">
-                <button type="button" data-act="lock-and-tag" aria-pressed={locked.to_string()} onclick={lock}>
+                <button type="button" data-act="lock-and-tag" aria-pressed={locked.to_string()} onclick={to(Place::LoadCenter)}>
                     { text::LOCK_AND_TAG }
                 </button>
                 <Act action={Action::Gloves { on: !me.gloves }} label={text::GLOVES} pressed={Some(me.gloves)} />
@@ -44,12 +43,9 @@ pub fn Kit(props: &Props) -> Html {
                 <Act action={Action::Gauge { on: !me.gauge }} label={text::GAUGE_KIT} pressed={Some(me.gauge)} />
                 <Act action={Action::ReadGauge} label={text::READ_GAUGE} />
                 <Act action={Action::TryStart} label={text::TRY_START} />
-                <button type="button" data-act="parts-van" onclick={van.opener()}>{ text::place(Place::Van) }</button>
+                <button type="button" data-act="parts-van" onclick={to(Place::Van)}>{ text::place(Place::Van) }</button>
             </div>
             <Time />
-            <Dialog handle={van.clone()} title={text::place(Place::Van)}>
-                <VanShelves session={session.clone()} />
-            </Dialog>
         </section>
     }
 }

@@ -19,12 +19,20 @@ pub struct Group {
     pub offers: Vec<Offer>,
     /// The caution that goes with them.
     pub caution: Option<AttrValue>,
+    /// They go in pairs.
+    pub pairs: bool,
 }
 
 impl Group {
     /// A group without a caution.
     pub fn new(title: &'static str, offers: Vec<Offer>) -> Self {
-        Self { title: title.into(), offers, caution: None }
+        Self { title: title.into(), offers, caution: None, pairs: false }
+    }
+
+    /// Two beside each other.
+    pub fn in_pairs(mut self) -> Self {
+        self.pairs = true;
+        self
     }
 
     /// With the caution of its riskiest act.
@@ -105,7 +113,7 @@ fn load_center(session: &Session, known: &Known) -> Vec<Group> {
     ];
     let front = Action::Cover { which: Cover::PanelFront, off: true };
     vec![
-        Group::new(text::BREAKERS, handles).cautioned(&Action::Breaker { slot: 0, on: true }),
+        Group::new(text::BREAKERS, handles).in_pairs().cautioned(&Action::Breaker { slot: 0, on: true }),
         Group::new(text::LOCKOUT, locks),
         Group::new(text::WRITINGS, writing),
         covers(session, &[Cover::PanelFront]).cautioned(&front),

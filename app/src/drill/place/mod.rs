@@ -2,6 +2,7 @@
 
 mod acts;
 mod compartment;
+mod go;
 mod offer;
 mod panel;
 mod places;
@@ -9,6 +10,7 @@ mod point_card;
 mod seen;
 mod water;
 
+pub use go::go;
 pub use offer::{Offer, Offers};
 pub use panel::PlacePanel;
 pub use places::Places;

@@ -63,6 +63,9 @@ pub struct Props {
     /// The caution that goes with it.
     #[prop_or_default]
     pub caution: Option<AttrValue>,
+    /// Two beside each other.
+    #[prop_or_default]
+    pub pairs: bool,
 }
 
 /// The offers.
@@ -78,7 +81,7 @@ pub fn Offers(props: &Props) -> Html {
             if let Some(caution) = &props.caution {
                 <p class="warn">{ caution }</p>
             }
-            <div class="acts">{ for buttons.into_iter().map(one_offer) }</div>
+            <div class={classes!("acts", props.pairs.then_some("pairs"))}>{ for buttons.into_iter().map(one_offer) }</div>
             { for lists.into_iter().map(one_offer) }
         </div>
     }

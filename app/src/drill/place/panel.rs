@@ -50,7 +50,7 @@ pub fn PlacePanel(props: &Props) -> Html {
             <div class="doing" key={place.name()}>
                 <Seen known={known.clone()} {place} starts={session.job.starts_at} />
                 { for groups(place, session, known, units).into_iter().map(|group| html! {
-                    <Offers title={group.title} offers={group.offers} caution={group.caution} />
+                    <Offers title={group.title} offers={group.offers} caution={group.caution} pairs={group.pairs} />
                 }) }
                 if place == Place::Van {
                     <VanShelves session={session.clone()} />

@@ -3,7 +3,8 @@
 use plant::Place;
 use yew::prelude::*;
 
-use crate::store::{Msg, use_work};
+use super::go;
+use crate::store::use_work;
 use crate::text;
 
 /// The row.
@@ -15,7 +16,7 @@ pub fn Places() -> Html {
         let here = work.desk.at == Some(place);
         let onclick = {
             let work = work.clone();
-            Callback::from(move |_| work.dispatch(Msg::Go(Some(place))))
+            Callback::from(move |_| go(&work, place))
         };
         html! {
             <button

@@ -95,7 +95,7 @@ pub fn taps(session: &Session, units: Units) -> Vec<Group> {
                 (size(volume, units), Action::Bucket { tap, volume })
             });
             offers.push(Offer::choose(text::bucket(tap), text::RUN, buckets));
-            Group { title: text::tap_title(tap).into(), offers, caution: None }
+            Group { title: text::tap_title(tap).into(), offers, caution: None, pairs: false }
         })
         .collect()
 }

@@ -25,7 +25,7 @@ pub fn Pipes(props: &Props) -> Html {
             <path class="conduit" d="M106 196V88H248V106" />
             <path class="cold" d="M216 140V56H150V10" />
             <path class="hot" d="M280 140V56H346V10" />
-            <path class="hot branch" d="M346 56H452V506H444" />
+            <path class="hot branch" d="M346 56H452V484H444" />
             <text x="358" y="26" class="lab">{ text::HOT_PIPE[0] }</text>
             <text x="358" y="41" class="sub">{ text::HOT_PIPE[1] }</text>
             <Spot place={Place::HeaterTop} area={(40.0, 22.0, 170.0, 62.0)}>
@@ -61,7 +61,7 @@ fn relief(view: &View) -> Html {
 
 fn drain(view: &View) -> Html {
     html! {
-        <Spot place={Place::Drain} area={(310.0, 558.0, 104.0, 52.0)}>
+        <Spot place={Place::Drain} area={(310.0, 560.0, 110.0, 52.0)}>
             <path class="conduit" d="M318 584h28v12" />
             if view.hose {
                 <path class="hose" d="M346 596q2 14 20 14h90" />

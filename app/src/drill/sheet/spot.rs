@@ -4,7 +4,8 @@ use plant::Place;
 use yew::prelude::*;
 
 use super::hot::hot_keys;
-use crate::store::{Msg, use_work};
+use crate::drill::place::go;
+use crate::store::use_work;
 use crate::text;
 
 /// A place and the rectangle that answers for it.
@@ -26,7 +27,7 @@ pub fn Spot(props: &Props) -> Html {
     let (x, y, width, height) = props.area;
     let here = work.desk.at == Some(props.place);
     let place = props.place;
-    let go = Callback::from(move |()| work.dispatch(Msg::Go(Some(place))));
+    let go = Callback::from(move |()| go(&work, place));
     let onclick = {
         let go = go.clone();
         Callback::from(move |_: MouseEvent| go.emit(()))

@@ -1,0 +1,21 @@
+//! Going to a place. The customer is always in the customer's own section.
+
+use plant::Place;
+use wasm_bindgen::JsCast;
+
+use crate::store::{Msg, Tab, WorkHandle};
+
+/// Goes there; to the customer by turning to them.
+pub fn go(work: &WorkHandle, place: Place) {
+    if place == Place::Customer {
+        work.dispatch(Msg::Turn(Tab::Call));
+        let found = gloo::utils::document().get_element_by_id("customer");
+        if let Some(section) = found.and_then(|one| one.dyn_into::<web_sys::HtmlElement>().ok()) {
+            // Fails only for an element that is not in the page.
+            let _ = section.focus();
+        }
+    } else {
+        work.dispatch(Msg::Go(Some(place)));
+        work.dispatch(Msg::Turn(Tab::Heater));
+    }
+}
