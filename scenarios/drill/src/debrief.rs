@@ -11,9 +11,8 @@ use plant::fault::FaultCase;
 use plant::household::Symptom;
 
 use crate::cure::{self, Cure, RightEnd};
-use crate::grade;
 use crate::make::{Drill, Title};
-use crate::replay::states;
+use crate::replay::{judge, states};
 use crate::rubric::Rubric;
 use crate::score::Score;
 
@@ -56,7 +55,7 @@ pub fn debrief(drill: &Drill, actions: &[bench::Action], rubric: &Rubric) -> Deb
             &fallback
         }
     };
-    let score = grade::judge(drill, end, rubric);
+    let score = judge(drill, end, rubric);
     let cure = cure::judge(drill, end);
     let afterwards = match cure {
         Cure::NotCured { .. } => cure::aftermath(drill, end, DAYS_AFTER),

@@ -8,21 +8,14 @@ use bench::Session;
 
 use crate::attempt::Attempt;
 use crate::class::Row;
-use crate::cure;
 use crate::make::{Drill, make};
 use crate::order::{Order, OrderError};
-use crate::replay::replay;
+use crate::replay::{judge, replay};
 use crate::rubric::Rubric;
-use crate::score::{Case, Score, score};
+use crate::score::Score;
 
 /// Most drills kept; a class has fewer.
 const KEPT: usize = 64;
-
-/// Judges a folded attempt of a drill.
-pub fn judge(drill: &Drill, session: &Session, rubric: &Rubric) -> Score {
-    let cured = cure::judge(drill, session).is_right();
-    score(&Case { job: &drill.job, fault: drill.fault.id, session, cured }, rubric)
-}
 
 /// Grades attempts one after the other.
 #[derive(Default)]

@@ -20,7 +20,7 @@ pub use code::CodeError;
 pub use cure::Cure;
 pub use debrief::{Debrief, debrief};
 pub use exam::Opening;
-pub use grade::{Graded, Grader, judge};
+pub use grade::{Graded, Grader};
 pub use make::{Drill, Title, make};
 pub use order::{Order, OrderError, RULES, Wanted};
 pub use replay::{judge, replay};
