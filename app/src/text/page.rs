@@ -32,7 +32,9 @@ pub const TIME: &str = "Let time pass";
 /// See above.
 pub const TELL: &str = "Tell the customer";
 /// See above.
-pub const CALL: &str = "Stop here and call";
+pub const CALL: &str = "Stop here and call …";
+/// See above.
+pub const CALL_ASKED: &str = "Stop the work, leave it safe, and call somebody. The job ends here. Whom?";
 /// See above.
 pub const HINT: &str = "Ask for a hint";
 /// See above.

@@ -115,7 +115,7 @@ pub fn detail(place: Place) -> String {
 
 /// A cover that is on.
 pub fn on(cover: Cover) -> String {
-    format!("{} on", voice::cover(cover))
+    format!("{} on", voice::capital(&voice::cover(cover)))
 }
 
 /// A breaker's label that nobody has read.

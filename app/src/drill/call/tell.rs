@@ -6,7 +6,7 @@ use bench::{Action, Helper, Observation, Session};
 use plant::fault::Advice;
 use yew::prelude::*;
 
-use crate::shell::Act;
+use crate::shell::{Act, Dialog, use_dialog};
 use crate::text;
 
 /// The world.
@@ -30,6 +30,7 @@ const HELPERS: [Helper; 4] = [Helper::Electrician, Helper::Plumber, Helper::Util
 #[component]
 pub fn Tell(props: &Props) -> Html {
     let me = &props.session.me;
+    let calling = use_dialog();
     let advise = Advice::ALL.iter().map(|&advice| {
         html! { <li><Act action={Action::Advise { advice }} label={text::advice(advice)} class="plain" /></li> }
     });
@@ -37,7 +38,7 @@ pub fn Tell(props: &Props) -> Html {
         html! { <li><Act action={Action::Report { what }} label={text::observation(what)} class="plain" /></li> }
     });
     let call = HELPERS.map(|whom| {
-        html! { <Act action={Action::StopAndCall { whom }} label={text::helper(whom)} /> }
+        html! { <Act action={Action::StopAndCall { whom }} label={text::capital(&text::helper(whom))} /> }
     });
     html! {
         <>
@@ -54,10 +55,14 @@ pub fn Tell(props: &Props) -> Html {
                 <summary>{ text::REPORT }</summary>
                 <ul class="asks">{ for report }</ul>
             </details>
-            <details>
-                <summary>{ text::CALL }</summary>
-                <div class="acts">{ for call }</div>
-            </details>
+            <button type="button" data-act="call-asked" onclick={calling.opener()}>{ text::CALL }</button>
+            <Dialog handle={calling.clone()} title={text::CALL}>
+                <p>{ text::CALL_ASKED }</p>
+                <div class="acts" onclick={calling.closer()}>
+                    { for call }
+                    <button type="button">{ text::NOT_YET }</button>
+                </div>
+            </Dialog>
         </>
     }
 }

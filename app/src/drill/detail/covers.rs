@@ -36,7 +36,7 @@ pub fn covers(session: &Session, place: Place) -> Html {
         Cover::UpperShield | Cover::LowerShield => html! {
             <g class="shield">
                 <rect x="20" y="16" width="300" height="298" rx="10" class="clear" />
-                <text x="170" y="322" class="sub middle">{ text::on(cover) }</text>
+                <text x="170" y="35" class="sub middle">{ text::on(cover) }</text>
             </g>
         },
         Cover::UpperInsulation | Cover::LowerInsulation => html! {

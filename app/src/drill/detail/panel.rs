@@ -3,9 +3,10 @@
 use std::rc::Rc;
 
 use bench::Session;
-use plant::Handle;
+use plant::{Circuit, Handle, Place, Screw};
 use yew::prelude::*;
 
+use super::layout::spot;
 use crate::drill::known::Known;
 use crate::text;
 
@@ -70,8 +71,24 @@ fn row(props: &Props, slot: u32, y: f64, pitch: f64, label: String, locked: bool
                 <text x="122" y={at(24.0)} class="lab">{ format!("{}  {label}", slot + 1) }</text>
                 <text x="122" y={at(42.0)} class="sub">{ said }</text>
             } else {
-                <text x={(left + 4.0).to_string()} y={at(pitch - 20.0)} class="sub">{ slot + 1 }</text>
+                <text x={(left + 5.0).to_string()} y={at(18.0)} class="sub on-ink">{ slot + 1 }</text>
+                { links(props, slot, left + 64.0, y, pitch - 14.0) }
             }
         </g>
     }
+}
+
+/// Lines from a breaker's poles to its load screws, as they are seen with the front off.
+fn links(props: &Props, slot: u32, x: f64, y: f64, height: f64) -> Html {
+    let feeds = props.session.home.plant.panel.breakers.get(slot as usize).map(|one| one.feeds);
+    let screws = match feeds {
+        Some(Circuit::Heater) => [Screw::B1, Screw::B2],
+        Some(Circuit::SecondSource) => [Screw::S1, Screw::S2],
+        _ => return html! {},
+    };
+    let lines = screws.into_iter().zip([0.3, 0.7]).filter_map(|(screw, part)| {
+        let to = spot(Place::LoadCenter, screw)?;
+        Some(format!("M{x} {:.0}L{} {}", y + part * height, to.0, to.1))
+    });
+    html! { <path class="ink thin" d={lines.collect::<String>()} /> }
 }

@@ -42,14 +42,14 @@ pub fn Detail(props: &Props) -> Html {
             aria-label={text::detail(*place)}
         >
             <rect width="340" height="330" class="sheet-ground" />
+            if *place == Place::LoadCenter {
+                <Breakers session={session.clone()} known={known.clone()} {open} />
+            }
             if open {
                 { parts(*place, known, shown) }
                 <Wires session={session.clone()} known={known.clone()} place={*place} />
                 <Points session={session.clone()} place={*place} />
                 <Probes place={*place} session={session.clone()} />
-            }
-            if *place == Place::LoadCenter {
-                <Breakers session={session.clone()} known={known.clone()} {open} />
             }
             { covers(session, *place) }
         </svg>
@@ -90,8 +90,8 @@ fn parts(place: Place, known: &Known, shown: Units) -> Html {
         },
         _ => html! {
             <g>
-                <path d="M52 40V262M116 40V262" class="bus" />
-                <path d="M40 294H66M104 294H170" class="bus" />
+                <path d="M46 44V262M102 44V262" class="bus" />
+                <path d="M34 294H60M88 294H160" class="bus" />
             </g>
         },
     }
