@@ -4,20 +4,19 @@ use std::rc::Rc;
 
 use bench::Job;
 
-use crate::demo;
+use crate::compose::read_drill;
 use crate::store::{Head, Msg, WorkHandle};
 
-/// The drill that a text stands for.
+/// The job of a drill: its code, or the text of its file.
 pub fn job(drill: &str) -> Result<Job, String> {
-    match drill {
-        demo::NAME => Ok(demo::job()),
-        other => Err(other.chars().take(40).collect()),
-    }
+    let order = read_drill(drill)?;
+    ::drill::make(&order).map(|made| made.job).map_err(|error| error.to_string())
 }
 
 /// Takes a new job. What was under way is given up.
 pub fn begin(work: &WorkHandle, drill: &str, learner: &str) -> Result<(), String> {
     let job = Rc::new(job(drill)?);
+    // Tells this attempt from any other on the device, and when it began for a limit by the wall clock.
     let attempt = format!("{:.0}", js_sys::Date::now());
     let head = Head { attempt, drill: drill.to_owned(), learner: learner.to_owned() };
     work.dispatch(Msg::Begun(head, job));

@@ -1,13 +1,16 @@
 //! The page: starts the Yew application in the shell's element `app`.
 
 mod begin;
+mod compose;
 mod debrief;
-mod demo;
 mod doors;
 mod drill;
+mod exam;
 mod exports;
+mod files;
 mod instructor;
 mod route;
+mod said;
 mod shell;
 mod store;
 mod text;

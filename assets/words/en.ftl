@@ -434,6 +434,241 @@ sight-warmth = About { $about } to the hand.
 sight-scorched = The { $level } element is scorched, its plating gone.
 sight-water = Water at about { $temperature }.
 
+## Doors
+
+page-doors-title = A service call, worked on a heater that is computed
+page-doors-lead = Make it dead and prove it, find the one thing wrong from readings, change that part and no other, refill before power, prove the repair.
+page-door-practise = Practise alone
+page-door-practise-about = One call after the other, each drawn anew. Every reading is computed from the fault that is there.
+page-door-code = I have a code or a file
+page-door-code-about = From your instructor, or from somebody who wants you to work the same call.
+page-door-exam = Exam
+page-door-exam-about = One call without hints. Your instructor opens the debrief afterwards.
+page-door-exam-open = To the exam
+page-door-instructor = Instructor
+page-door-instructor-about = Hand drills out as a code, a link or a sheet; read attempts in, replayed and verified.
+page-door-instructor-open = To the instructor’s desk
+page-choose = Choose the heater, the household, the fault
+page-choose-mode = How
+page-choose-heater = Heater
+page-choose-household = Household
+page-choose-climate = Place
+page-choose-licence = Licence of the learner
+page-choose-fault = Fault
+page-choose-traps = Traps
+page-choose-limit = Limit in simulated minutes
+page-choose-limit-note = Empty for none; 5 to 1023. Time inside the simulation: it passes with each act, and stands still while the learner thinks.
+page-choose-clock = Limit by the wall clock, in minutes
+page-choose-clock-note = Empty for none; 1 to 1023. The learner’s own device keeps it; a file cannot prove it.
+page-chance = Left to chance
+page-fault-chance = Left to chance
+page-fault-chance-note = Any that can be in this house, as often as the trade meets it.
+page-fault-named = One of these
+page-fault-named-note = Each as likely as the others.
+page-faults-named = Faults it may be
+page-mode-coached = Coached
+page-mode-coached-note = Hints when asked. An act that would hurt is stopped, explained and counted.
+page-mode-solo = Solo
+page-mode-solo-note = No hints. The world answers as it would. Debrief at the end.
+page-mode-exam = Exam
+page-mode-exam-note = No hints, and no debrief until your opening file is loaded.
+page-practise = Go on to the call
+page-code = Drill code
+page-code-open = Open it
+page-file-open = Open a drill file
+page-file-unreadable = not readable as text, or far too large
+page-learner = Your name or number
+page-learner-note = It travels in your attempt and stays on this device until you clear it.
+page-term-limit = Time on the job
+page-term-clock = Time on the clock
+page-minutes = { $minutes ->
+    [one] 1 min
+   *[other] { $minutes } min
+}
+page-start = Start
+page-start-anyway = Give it up and start this one
+page-gives-up = Another drill is under way on this device. Starting this one gives it up for good.
+page-back = Back
+page-to-doors = To the first page
+page-link-wrong = This link does not work
+page-resume = Go on with it
+page-resume-debrief = To its debrief
+page-resume-under-way = { $mode } under way: it is { $clock } on the job, { $steps ->
+    [0] nothing done yet
+    [one] one act done
+   *[other] { $steps } acts done
+}.
+page-resume-ended = { $mode }, ended at { $clock } after { $steps ->
+    [one] one act
+   *[other] { $steps } acts
+}.
+page-copy = Copy
+page-copied = Copied.
+page-selected = Selected: copy it with your keyboard or by a long press.
+
+## Exam
+
+page-exam-lead = Enter the code you were given, or open the drill file.
+page-exam-not = That drill is not an exam. Open it from the first page.
+page-expect-one-call = One service call, from the doorbell to handing over. Nothing dangerous is hidden from you: the world answers as it would.
+page-expect-licence = You work as: { $licence }. The right remedy, and where to stop and call, follow from it.
+page-expect-no-hints = No hints and no coach.
+page-expect-limit = You have { $minutes } simulated minutes. They pass with each act, not while you think.
+page-expect-clock = You have { $minutes } minutes on the clock of this device, from the moment you start. Reloading the page does not stop it.
+page-expect-reload = Every act is kept on this device. If the page closes, open it again and go on.
+page-expect-hand-in = At the end you save your attempt and hand it in.
+page-expect-no-debrief = No score and no debrief until your instructor opens it.
+page-clock-left = { $minutes ->
+    [one] 1 min left on the clock
+   *[other] { $minutes } min left on the clock
+}
+page-exam-over = The exam is over
+page-exam-over-lead = Hand in your attempt now. The debrief stays shut until your instructor gives you the opening file.
+page-opening = Open the debrief
+page-opening-about = With the opening file from your instructor.
+page-opening-load = Load the opening file
+page-opening-other = This file opens another exam.
+page-hand-in = Your attempt
+page-hand-in-about = { $learner }, { $acts ->
+    [one] one act
+   *[other] { $acts } acts
+}. The file holds your name, the drill and what you did; everything else is computed from it again.
+page-no-name = No name
+page-save-attempt = Save the attempt as a file
+page-save-failed = The browser would not save a file. Copy the text instead.
+page-as-text = Or copy it as text
+page-attempt-text = Attempt as text
+
+## Debrief
+
+debrief-title = Debrief
+debrief-folding = Working your acts through again …
+debrief-folding-would = Working it through with each other fault …
+debrief-not-ended = The job has not ended yet. Hand it over, or stop and call, to read the debrief.
+debrief-nothing = There is no finished drill on this device.
+debrief-no-acts = Nothing was done.
+debrief-again = Work it again
+debrief-print = Print the service report
+debrief-next = Next drill
+debrief-accounts = Four accounts
+debrief-clean-safety = Nobody was hurt or put at risk.
+debrief-clean-finding = Right finding, on evidence that tells it from the others.
+debrief-clean-repair = The right remedy, and nothing changed in vain.
+debrief-clean-finish = Everything was left as it should be.
+debrief-of = of { $of }
+debrief-kept = { $count ->
+    [one] One remark that cost nothing
+   *[other] { $count } remarks that cost nothing
+}
+debrief-why = Why it matters.
+debrief-right = What would have been right.
+debrief-go-to = { $clock } · { $act }
+debrief-verdict = Verdict
+debrief-fault = What was wrong
+debrief-remedy = What puts it right
+debrief-finding = What you wrote
+debrief-no-finding = No finding was written.
+debrief-ending = How it ended
+debrief-customer = What the customer gets
+debrief-learner = Learner
+debrief-code = Drill
+debrief-report = Service report
+debrief-headline = { $fault } · { $ending }
+debrief-end-handed-over = Handed over
+debrief-end-called = Stopped, and called { $whom }
+debrief-end-injured = An injury ended it
+debrief-end-time-out = The simulated time ran out
+debrief-end-clock-out = The page’s clock ran out (unproven)
+debrief-end-none = Not ended
+debrief-cured = Repaired: what was wrong is put right.
+debrief-not-cured = Not repaired: what was wrong is still there.
+debrief-tank = { $temperature } at the top of the tank when you left.
+debrief-time = { $time } on the job.
+debrief-bill = Parts for ${ $cost }.
+debrief-no-bill = No parts to pay for.
+debrief-drawing = Water in the tank, current and time over { $steps } acts. The list of acts says the same in words.
+debrief-top = top
+debrief-water = water in the tank, top to bottom
+debrief-current = current: leg 1 dashed, leg 2
+debrief-your-way = Your way
+debrief-phase-people = people
+debrief-phase-look = look
+debrief-phase-safe = make safe
+debrief-phase-measure = measure
+debrief-phase-repair = repair
+debrief-phase-water = water
+debrief-phase-wait = wait
+debrief-moments = Moments that the accounts speak of
+debrief-inspector = One act
+debrief-before = The act before
+debrief-after = The act after
+debrief-step-of = act { $step } of { $last }
+debrief-not-charged = Nothing charged for this act.
+debrief-had-it-been = Had it been …
+debrief-alike = the same
+debrief-steps = Every act
+debrief-sections = Sections
+debrief-tab-account = Account
+debrief-tab-inside = Inside
+debrief-tab-steps = Acts
+debrief-tab-report = Report
+
+## Instructor
+
+instructor-halves = Hand out or read in
+instructor-hand-out = Hand out a drill
+instructor-collect = Read attempts
+instructor-longer = For a learner who is given more time, raise the limit and hand that learner the code that appears. It is the same call.
+instructor-another = Draw another call
+instructor-seed = Call { $seed }
+instructor-sheet = To hand out
+instructor-link = Link
+instructor-square = The link as a square code for a camera
+instructor-print = Print the sheet
+instructor-save-drill = Save the drill as a file
+instructor-save-opening = Save the opening file
+instructor-opening-note = Keep the opening file until everybody has handed in. A learner with more time needs no other one.
+instructor-paper-title = Service call on an electric water heater
+instructor-paper-open = Open the link, or the page you were shown, and enter the code.
+instructor-paper-name = Type your name or number.
+instructor-paper-work = Work the call: make it dead and prove it, find what is wrong, put it right, prove the repair.
+instructor-paper-hand-in = At the end save your attempt as a file and hand it in.
+instructor-collect-about = Files or texts that learners handed in. Each is worked through again on this device; nothing is sent anywhere.
+instructor-pick = Choose attempt files
+instructor-paste = Or paste one as text
+instructor-paste-add = Add it
+instructor-pasted = pasted text
+instructor-judging = { $judged } of { $total } worked through …
+instructor-judged = { $total ->
+    [one] One attempt worked through.
+   *[other] { $total } attempts worked through.
+}
+instructor-bad = { $count ->
+    [one] One file could not be used
+   *[other] { $count } files could not be used
+}
+instructor-csv = Save the table (CSV)
+instructor-clear = Empty the table
+instructor-none = No attempts yet.
+instructor-col-learner = Learner
+instructor-col-drill = Fault
+instructor-col-mode = Mode
+instructor-col-seal = File
+instructor-col-ending = Ended
+instructor-col-total = Total
+instructor-col-minutes = Minutes
+instructor-col-acts = Acts
+instructor-sealed = sealed
+instructor-unsealed = unsealed
+instructor-unproven-clock = ended by the clock, unproven
+instructor-open = Step through
+instructor-back = Back to the table
+instructor-review = Attempt of { $learner }
+instructor-no-name = (no name)
+instructor-unsafe = Commonest in the account of safety, and what would have been right
+instructor-of-all = { $count } of { $total }
+instructor-table = Attempts with their accounts
+
 ## Harm
 
 harm-shock = Shock: { $volts } across the body drive { $current }, { $zone }.

@@ -1,22 +1,32 @@
-//! The debrief's page.
+//! The debrief: what a finished drill amounted to, computed again from its acts.
 
-use yew::prelude::*;
+mod accounts;
+mod bars;
+mod current;
+mod drawing;
+mod endings;
+mod film;
+mod hand_in;
+mod inspector;
+mod judged;
+mod letters;
+mod markers;
+mod page;
+mod phase;
+mod read;
+mod report;
+mod scale;
+mod sheet;
+mod steps;
+mod tabs;
+mod verdict;
+mod view;
+mod water;
+mod would;
 
-use crate::route::Route;
-use crate::shell::{Footer, Top};
-use crate::text;
-
-/// The debrief's page.
-#[component]
-pub fn Debrief() -> Html {
-    html! {
-        <div class="page">
-            <Top tag="Debrief" />
-            <main class="doors" id="main">
-                <h1>{ "Debrief" }</h1>
-                <a class="button" href={Route::Doors.href()}>{ text::TO_DOORS }</a>
-            </main>
-            <Footer />
-        </div>
-    }
-}
+pub use accounts::points;
+pub use endings::ending_words;
+pub use hand_in::HandIn;
+pub use page::Debrief;
+pub use read::{Reading, use_sheet};
+pub use view::SheetView;

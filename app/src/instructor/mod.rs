@@ -1,22 +1,13 @@
-//! The instructor's page.
+//! The instructor's desk: hand drills out, read attempts in.
 
-use yew::prelude::*;
+mod collect;
+mod collected;
+mod desk;
+mod hand_out;
+mod handout;
+mod page;
+mod row;
+mod square;
+mod table;
 
-use crate::route::Route;
-use crate::shell::{Footer, Top};
-use crate::text;
-
-/// The instructor's page.
-#[component]
-pub fn Instructor() -> Html {
-    html! {
-        <div class="page">
-            <Top tag="Instructor" />
-            <main class="doors" id="main">
-                <h1>{ "Instructor" }</h1>
-                <a class="button" href={Route::Doors.href()}>{ text::TO_DOORS }</a>
-            </main>
-            <Footer />
-        </div>
-    }
-}
+pub use page::Instructor;

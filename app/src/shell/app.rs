@@ -3,8 +3,9 @@
 use yew::prelude::*;
 
 use crate::debrief::Debrief;
-use crate::doors::Doors;
+use crate::doors::{Doors, Invited};
 use crate::drill::Drill;
+use crate::exam::{ExamClock, ExamDoor};
 use crate::instructor::Instructor;
 use crate::route::{Route, use_address};
 use crate::store::WorkProvider;
@@ -19,10 +20,11 @@ pub fn App() -> Html {
     });
     let page = match address.route {
         Route::Doors => html! { <Doors /> },
+        Route::Drill if !address.rest.is_empty() => html! { <Invited code={address.rest.clone()} /> },
         Route::Drill => html! { <Drill /> },
         Route::Debrief => html! { <Debrief /> },
         Route::Instructor => html! { <Instructor /> },
-        Route::Exam => html! { <Doors exam=true /> },
+        Route::Exam => html! { <ExamDoor /> },
     };
-    html! { <WorkProvider>{ page }</WorkProvider> }
+    html! { <WorkProvider><ExamClock />{ page }</WorkProvider> }
 }

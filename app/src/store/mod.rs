@@ -10,4 +10,4 @@ pub use desk::{Desk, Lead, Setting, Standing, Suspect, Tab};
 pub use journal::{Head, Saved, clear};
 pub use keeping::Keeping;
 pub use provider::{WorkHandle, WorkProvider, use_work};
-pub use work::{Msg, Work};
+pub use work::{Msg, Running, Work};

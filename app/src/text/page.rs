@@ -163,14 +163,6 @@ pub fn title(route: crate::route::Route) -> String {
 pub const UNITS_US: &str = "Units: °F, gal, psi";
 /// The same while SI units are shown.
 pub const UNITS_SI: &str = "Units: °C, L, kPa";
-/// The doors.
-pub const DOORS_TITLE: &str = "A service call on a water heater that is computed";
-/// See above.
-pub const DOORS_LEAD: &str = "Make it dead and prove it, find the one thing wrong from readings, change that part and no other, refill before power, prove the repair.";
-/// See above.
-pub const PRACTISE: &str = "Practise alone, coached";
-/// See above.
-pub const CONTINUE: &str = "Go on with the job under way";
 
 /// Names of the columns and parts of the drill's screen.
 pub const LEFT: &str = "Customer and job log";

@@ -1,5 +1,7 @@
 //! The way to the sentences of the crate `words`: one voice for each system of units, made once.
 
+use std::rc::Rc;
+
 use bench::{Cover, Entry, Fitting, Helper, Licence, Observation, Question};
 use plant::fault::{Advice, FaultId, PartKind};
 use plant::household::{Account, Answer};
@@ -9,7 +11,16 @@ use words::Voice;
 use crate::units::Units;
 
 thread_local! {
-    static VOICES: [Voice; 2] = [Units::Us, Units::Si].map(|units| Voice::english(units.words()));
+    static VOICES: [Rc<Voice>; 2] =
+        [Units::Us, Units::Si].map(|units| Rc::new(Voice::english(units.words())));
+}
+
+/// The voice of some units, to keep for a while.
+pub fn voice(units: Units) -> Rc<Voice> {
+    VOICES.with(|[us, si]| match units {
+        Units::Us => us.clone(),
+        Units::Si => si.clone(),
+    })
 }
 
 /// Lets the voice of some units speak.

@@ -1,0 +1,191 @@
+//! The fields of the form, in three groups.
+
+use bench::{Licence, Trap};
+use plant::HeaterModel;
+use plant::climate::Climate;
+use plant::fault::FaultId;
+use plant::household::HouseholdKind;
+use web_sys::HtmlInputElement;
+use words::Voice;
+use yew::prelude::*;
+
+use super::{Field, FormHandle, Radios, Tick};
+use crate::said::use_voice;
+use crate::shell::{Choice, Choices};
+
+/// Licences, in the order they are offered.
+const LICENCES: [Licence; 4] =
+    [Licence::Plumber, Licence::Electrician, Licence::Maintenance, Licence::SupervisedLearner];
+/// Traps, in the order they are offered.
+const TRAPS: [Trap; 5] =
+    [Trap::BrokenLead, Trap::MislabelledBreaker, Trap::SecondSource, Trap::GhostVolts, Trap::SomebodyResets];
+
+/// The form.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// What is chosen.
+    pub form: FormHandle,
+}
+
+/// House, heater and fault.
+#[component]
+pub fn HouseFields(props: &Props) -> Html {
+    let voice = use_voice();
+    let form = &props.form;
+    html! {
+        <>
+            <div class="fields">
+                { chance_list(&voice, form, "heater", HeaterModel::ALL, form.heater, |v, h| v.heater(h), Field::Heater) }
+                { chance_list(&voice, form, "household", HouseholdKind::ALL, form.household, |v, h| v.household(h), Field::Household) }
+                { chance_list(&voice, form, "climate", Climate::ALL, form.climate, |v, c| v.climate(c), Field::Climate) }
+                { licences(&voice, form) }
+            </div>
+            { faults(&voice, form) }
+        </>
+    }
+}
+
+/// A list whose first entry leaves it to chance.
+fn chance_list<T: Copy + PartialEq + ToString + 'static>(
+    voice: &Voice,
+    form: &FormHandle,
+    name: &'static str,
+    all: &'static [T],
+    chosen: Option<T>,
+    say: impl Fn(&Voice, T) -> String,
+    field: fn(Option<T>) -> Field,
+) -> Html {
+    let choices: Vec<Choice> = all.iter().map(|one| Choice::new(one.to_string(), say(voice, *one))).collect();
+    let onchange = {
+        let form = form.clone();
+        Callback::from(move |value: String| {
+            form.dispatch(field(all.iter().copied().find(|one| one.to_string() == value)));
+        })
+    };
+    html! {
+        <Choices
+            label={voice.text(&format!("page-choose-{name}"))}
+            {choices}
+            chosen={chosen.map(|one| one.to_string()).unwrap_or_default()}
+            none={AttrValue::from(voice.text("page-chance"))}
+            {onchange}
+            hook={name}
+        />
+    }
+}
+
+fn licences(voice: &Voice, form: &FormHandle) -> Html {
+    let choices = LICENCES.iter().map(|one| Choice::new(format!("{one:?}"), voice.licence(*one))).collect::<Vec<_>>();
+    let onchange = {
+        let form = form.clone();
+        Callback::from(move |value: String| {
+            if let Some(one) = LICENCES.into_iter().find(|one| format!("{one:?}") == value) {
+                form.dispatch(Field::Licence(one));
+            }
+        })
+    };
+    html! {
+        <Choices
+            label={voice.text("page-choose-licence")}
+            {choices}
+            chosen={format!("{:?}", form.licence)}
+            {onchange}
+            hook="licence"
+        />
+    }
+}
+
+fn faults(voice: &Voice, form: &FormHandle) -> Html {
+    let onchange = {
+        let form = form.clone();
+        Callback::from(move |value: AttrValue| form.dispatch(Field::Named(value == "named")))
+    };
+    let choices = ["chance", "named"].map(|one| {
+        let text = |what: &str| AttrValue::from(voice.text(&format!("page-fault-{one}{what}")));
+        (AttrValue::from(one), text(""), text("-note"))
+    });
+    html! {
+        <>
+            <Radios
+                legend={voice.text("page-choose-fault")}
+                name="fault"
+                choices={choices.to_vec()}
+                chosen={if form.named { "named" } else { "chance" }}
+                {onchange}
+            />
+            if form.named {
+                <fieldset class="options" data-hook="faults">
+                    <legend>{ voice.text("page-faults-named") }</legend>
+                    { for FaultId::ALL.iter().map(|fault| fault_tick(voice, form, *fault)) }
+                </fieldset>
+            }
+        </>
+    }
+}
+
+fn fault_tick(voice: &Voice, form: &FormHandle, fault: FaultId) -> Html {
+    let onchange = {
+        let form = form.clone();
+        Callback::from(move |on| form.dispatch(Field::Fault(fault, on)))
+    };
+    html! {
+        <Tick label={voice.fault(fault)} on={form.faults.contains(&fault)} {onchange} hook={fault.name()} />
+    }
+}
+
+/// Traps.
+#[component]
+pub fn TrapFields(props: &Props) -> Html {
+    let voice = use_voice();
+    let tick = |trap: Trap| {
+        let form = props.form.clone();
+        let onchange = Callback::from(move |on| form.dispatch(Field::Trap(trap, on)));
+        let on = props.form.traps.contains(&trap);
+        html! { <Tick label={voice.trap(trap)} {on} {onchange} hook={format!("{trap:?}")} /> }
+    };
+    html! {
+        <fieldset class="options">
+            <legend>{ voice.text("page-choose-traps") }</legend>
+            { for TRAPS.into_iter().map(tick) }
+        </fieldset>
+    }
+}
+
+/// The two limits.
+#[component]
+pub fn LimitFields(props: &Props) -> Html {
+    let voice = use_voice();
+    let form = &props.form;
+    html! {
+        <div class="fields">
+            { minutes(form, "limit", voice.text("page-choose-limit"), voice.text("page-choose-limit-note"), &form.limit, Field::Limit) }
+            { minutes(form, "clock", voice.text("page-choose-clock"), voice.text("page-choose-clock-note"), &form.clock, Field::Clock) }
+        </div>
+    }
+}
+
+fn minutes(
+    form: &FormHandle,
+    hook: &'static str,
+    label: String,
+    note: String,
+    value: &str,
+    field: fn(String) -> Field,
+) -> Html {
+    let oninput = {
+        let form = form.clone();
+        Callback::from(move |event: InputEvent| {
+            form.dispatch(field(event.target_unchecked_into::<HtmlInputElement>().value()));
+        })
+    };
+    let noted = format!("{hook}-note");
+    html! {
+        <div>
+            <label class="field">
+                <span>{ label }</span>
+                <input inputmode="numeric" maxlength="5" value={value.to_owned()} {oninput} data-field={hook} aria-describedby={noted.clone()} />
+            </label>
+            <p class="note" id={noted}>{ note }</p>
+        </div>
+    }
+}

@@ -1,0 +1,133 @@
+//! The debrief's page: the job on this device, once it has ended and may be looked at.
+
+use std::rc::Rc;
+
+use bench::Mode;
+use drill::Attempt;
+use gloo::utils::window;
+use yew::prelude::*;
+
+use super::hand_in::HandIn;
+use super::read::{Reading, use_sheet};
+use super::view::SheetView;
+use crate::begin;
+use crate::compose::{fresh_seed, name_drill, read_drill};
+use crate::exam::Locked;
+use crate::route::Route;
+use crate::said::use_voice;
+use crate::shell::{Footer, Top};
+use crate::store::{Running, WorkHandle, use_work};
+
+/// The page.
+#[component]
+pub fn Debrief() -> Html {
+    let voice = use_voice();
+    let work = use_work();
+    let opened = use_state(|| false);
+    let attempt = use_memo(work.running.clone(), |running| running.as_ref().and_then(attempt_of));
+    let ended = work.session().is_some_and(|session| session.ended.is_some());
+    let onopen = {
+        let opened = opened.setter();
+        Callback::from(move |()| opened.set(true))
+    };
+    let attempt = (*attempt).clone().filter(|_| ended);
+    let body = match attempt.clone() {
+        None => html! { <Empty under_way={work.running.is_some()} /> },
+        Some(attempt) if attempt.order.mode == Mode::Exam && !*opened => {
+            html! { <Locked {attempt} {onopen} /> }
+        }
+        Some(attempt) => html! { <Judged {attempt} /> },
+    };
+    let shown = attempt.is_some_and(|attempt| attempt.order.mode != Mode::Exam || *opened);
+    html! {
+        <div class={classes!("page", shown.then_some("debrief-page"))}>
+            <Top tag={voice.text("debrief-title")}>
+                if shown { <Buttons /> }
+            </Top>
+            <main class={if shown { "debrief-main" } else { "doors" }} id="main">{ body }</main>
+            <Footer />
+        </div>
+    }
+}
+
+/// The attempt as it would be handed in.
+fn attempt_of(running: &Running) -> Option<Rc<Attempt>> {
+    let order = read_drill(&running.head.drill).ok()?;
+    let mut attempt = Attempt::new(&running.head.learner, order);
+    attempt.actions = running.session.log.iter().map(|entry| entry.action.clone()).collect();
+    Some(Rc::new(attempt))
+}
+
+#[derive(Properties, PartialEq)]
+struct EmptyProps {
+    /// A job has not ended yet.
+    under_way: bool,
+}
+
+/// Nothing to look at yet.
+#[component]
+fn Empty(props: &EmptyProps) -> Html {
+    let voice = use_voice();
+    let (id, to, label) = if props.under_way {
+        ("debrief-not-ended", Route::Drill, "page-resume")
+    } else {
+        ("debrief-nothing", Route::Doors, "page-to-doors")
+    };
+    html! {
+        <section class="card narrow">
+            <h1>{ voice.text("debrief-title") }</h1>
+            <p>{ voice.text(id) }</p>
+            <a class="button" href={to.href()}>{ voice.text(label) }</a>
+        </section>
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct JudgedProps {
+    /// What was done.
+    attempt: Rc<Attempt>,
+}
+
+/// The debrief, as soon as it is computed.
+#[component]
+fn Judged(props: &JudgedProps) -> Html {
+    let voice = use_voice();
+    match use_sheet(props.attempt.clone()) {
+        Reading::Folding => html! { <p class="lead" role="status">{ voice.text("debrief-folding") }</p> },
+        Reading::Failed(why) => html! { <p class="warn" role="alert">{ why }</p> },
+        Reading::Ready(sheet) => html! {
+            <SheetView {sheet}>
+                <HandIn attempt={props.attempt.clone()} />
+            </SheetView>
+        },
+    }
+}
+
+/// Work it again, print, next.
+#[component]
+fn Buttons() -> Html {
+    let voice = use_voice();
+    let work = use_work();
+    let again = restart(&work, |order| order);
+    let next = restart(&work, |order| drill::Order { seed: fresh_seed(), ..order });
+    let print = Callback::from(|_: MouseEvent| drop(window().print()));
+    html! {
+        <div class="top-buttons">
+            <button type="button" onclick={again} data-act="again">{ voice.text("debrief-again") }</button>
+            <button type="button" onclick={print} data-act="print">{ voice.text("debrief-print") }</button>
+            <button type="button" class="go" onclick={next} data-act="next">{ voice.text("debrief-next") }</button>
+        </div>
+    }
+}
+
+/// Begins the same drill, changed, for the same learner.
+fn restart(work: &WorkHandle, change: fn(drill::Order) -> drill::Order) -> Callback<MouseEvent> {
+    let work = work.clone();
+    Callback::from(move |_| {
+        let Some(head) = work.running.as_ref().map(|running| running.head.clone()) else { return };
+        let Ok(order) = read_drill(&head.drill) else { return };
+        if begin::begin(&work, &name_drill(&change(order)), &head.learner).is_ok() {
+            Route::Drill.open();
+        }
+    })
+}

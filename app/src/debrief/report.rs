@@ -1,0 +1,71 @@
+//! The service report: printed, never on the screen.
+
+use std::rc::Rc;
+
+use words::Voice;
+use yew::prelude::*;
+
+use super::accounts::points;
+use super::drawing::clock;
+use super::sheet::{Account, Sheet, Step};
+use crate::compose::name_drill;
+use crate::said::use_voice;
+use crate::text::CAUTION;
+
+/// The job.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The job.
+    pub sheet: Rc<Sheet>,
+}
+
+/// The report.
+#[component]
+pub fn Report(props: &Props) -> Html {
+    let voice = use_voice();
+    let sheet = &props.sheet;
+    let verdict = &sheet.verdict;
+    let row = |name: &str, text: String| {
+        html! { <tr><th scope="row">{ voice.text(&format!("debrief-{name}")) }</th><td>{ text }</td></tr> }
+    };
+    let code = name_drill(&sheet.attempt.order);
+    html! {
+        <article class="report" aria-hidden="true">
+            <h1>{ voice.text("debrief-report") }</h1>
+            <table>
+                { row("learner", sheet.attempt.learner.clone()) }
+                if !code.starts_with('{') { { row("code", code) } }
+                { row("fault", verdict.fault.clone()) }
+                { row("finding", verdict.finding.clone()) }
+                { row("ending", verdict.ending.clone()) }
+                { row("customer", verdict.customer.join(" ")) }
+            </table>
+            <h2>{ voice.text("debrief-accounts") }</h2>
+            { for sheet.accounts.iter().map(|one| account(&voice, one)) }
+            <h2>{ voice.text("debrief-steps") }</h2>
+            <table>{ for sheet.steps.iter().map(|step| act(sheet, step)) }</table>
+            <p>{ CAUTION }</p>
+        </article>
+    }
+}
+
+fn account(voice: &Voice, one: &Account) -> Html {
+    let lost = one.lines.iter().filter(|line| line.weighs());
+    html! {
+        <>
+            <h3>
+                { &one.name }{ " " }{ points(one.got) }{ " " }
+                { voice.filled("debrief-of", &[("of", points(one.of).into())]) }
+            </h3>
+            <ul>
+                { for lost.map(|line| html! { <li>{ points(line.points) }{ " " }{ &line.text }{ " " }{ &line.right }</li> }) }
+            </ul>
+        </>
+    }
+}
+
+fn act(sheet: &Sheet, step: &Step) -> Html {
+    let parts = [&step.what, &step.reading].into_iter().chain(&step.showed).chain(&step.harms);
+    let said: Vec<&str> = parts.filter(|text| !text.is_empty()).map(String::as_str).collect();
+    html! { <tr><td>{ clock(sheet, step.at) }</td><td>{ said.join(" · ") }</td></tr> }
+}

@@ -1,0 +1,173 @@
+//! Everything the debrief shows of one attempt, put into words once.
+
+use std::rc::Rc;
+
+use bench::{Action, Entry, Shown};
+use drill::Attempt;
+use plant::fault::FaultId;
+use quantity::Seconds;
+use words::Voice;
+
+use super::film::Film;
+use super::phase::{Stretch, stretches};
+
+/// A line of an account.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Line {
+    /// Points; negative ones were lost.
+    pub points: f64,
+    /// The act that caused it, 1 the first; 0 for something that was never done.
+    pub step: u32,
+    /// It ends the job, whatever else was done.
+    pub gate: bool,
+    /// What happened.
+    pub text: String,
+    /// Why it matters.
+    pub why: String,
+    /// What would have been right.
+    pub right: String,
+}
+
+impl Line {
+    /// Whether it cost anything or ended the job.
+    pub fn weighs(&self) -> bool {
+        self.points < 0.0 || self.gate
+    }
+}
+
+/// One of the four accounts.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Account {
+    /// What it is called in files and in the book.
+    pub id: &'static str,
+    /// Its name.
+    pub name: String,
+    /// Points kept.
+    pub got: f64,
+    /// Points there were.
+    pub of: f64,
+    /// Its lines.
+    pub lines: Vec<Line>,
+}
+
+/// One act.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Step {
+    /// Its number, 1 the first.
+    pub number: u32,
+    /// Its letter, where the drawing has one.
+    pub letter: Option<String>,
+    /// Time into the job.
+    pub at: Seconds,
+    /// What was done.
+    pub what: String,
+    /// The figure an instrument showed; empty when none.
+    pub reading: String,
+    /// What else it showed and what was noticed meanwhile.
+    pub showed: Vec<String>,
+    /// What it hurt.
+    pub harms: Vec<String>,
+    /// It hurt somebody or spoilt something.
+    pub grave: bool,
+}
+
+/// How it came out, in words.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Verdict {
+    /// One line: what was wrong, and how the job ended.
+    pub headline: String,
+    /// What was wrong.
+    pub fault: String,
+    /// What puts it right.
+    pub remedy: String,
+    /// What the learner wrote down last; empty for nothing.
+    pub finding: String,
+    /// How the job ended.
+    pub ending: String,
+    /// What the customer is left with.
+    pub customer: Vec<String>,
+}
+
+/// The debrief of one attempt.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Sheet {
+    /// The attempt.
+    pub attempt: Rc<Attempt>,
+    /// What went on inside.
+    pub film: Film,
+    /// Time of day at the start.
+    pub starts_at: Seconds,
+    /// The acts.
+    pub steps: Vec<Step>,
+    /// The time, by what it was spent on.
+    pub stretches: Vec<Stretch>,
+    /// The accounts.
+    pub accounts: Vec<Account>,
+    /// How it came out.
+    pub verdict: Verdict,
+    /// What was wrong.
+    pub fault: FaultId,
+}
+
+impl Sheet {
+    /// A step by its number.
+    pub fn step(&self, number: u32) -> Option<&Step> {
+        self.steps.get((number as usize).checked_sub(1)?)
+    }
+
+    /// Lines that name a step.
+    pub fn lines_of(&self, number: u32) -> impl Iterator<Item = &Line> {
+        self.accounts.iter().flat_map(|account| &account.lines).filter(move |line| line.step == number)
+    }
+
+    /// The step to open with: the one that cost most, else the last finding, else the first.
+    pub fn opening_step(&self) -> u32 {
+        let lines = self.accounts.iter().flat_map(|account| &account.lines);
+        let worst = lines
+            .filter(|line| line.weighs() && line.step > 0)
+            .min_by(|a, b| (!a.gate, a.points).partial_cmp(&(!b.gate, b.points)).unwrap_or(std::cmp::Ordering::Equal));
+        let finding = || self.film.entries().iter().rposition(|entry| matches!(entry.action, Action::Finding { .. }));
+        worst.map(|line| line.step).or_else(|| finding().map(|at| at as u32 + 1)).unwrap_or(1)
+    }
+
+    /// Heights of the upper and the lower element as fractions of the tank's.
+    pub fn element_heights(&self) -> [f64; 2] {
+        self.film.last().map_or([0.5; 2], |world| {
+            let plate = world.home.plant.plate;
+            [plate.upper_element, plate.lower_element].map(|at| at.get() / plate.height.get())
+        })
+    }
+}
+
+/// The acts in words, still without letters.
+pub fn steps(voice: &Voice, entries: &[Rc<Entry>]) -> Vec<Step> {
+    entries.iter().zip(1u32..).map(|(entry, number)| step(voice, entry, number)).collect()
+}
+
+fn step(voice: &Voice, entry: &Entry, number: u32) -> Step {
+    let outcome = &entry.outcome;
+    let shown = voice.shown(&outcome.shown);
+    let figure = is_figure(&outcome.shown);
+    let mut showed: Vec<String> = if figure || shown.is_empty() { Vec::new() } else { vec![shown.clone()] };
+    showed.extend(outcome.noticed.iter().map(|one| voice.noticed(one)));
+    Step {
+        number,
+        letter: None,
+        at: entry.at,
+        what: voice.action(&entry.action),
+        reading: if figure { shown } else { String::new() },
+        showed,
+        harms: outcome.harms.iter().map(|one| voice.harm(one)).collect(),
+        grave: !outcome.harms.is_empty(),
+    }
+}
+
+/// Whether it is a figure on an instrument, to be read large.
+const fn is_figure(shown: &Shown) -> bool {
+    matches!(shown, Shown::Meter { .. } | Shown::Clamp { .. } | Shown::Temperature { .. })
+}
+
+/// The time, by what it was spent on.
+pub fn time_spent(entries: &[Rc<Entry>]) -> Vec<Stretch> {
+    stretches(entries.iter().map(Rc::as_ref))
+}

@@ -1,0 +1,60 @@
+//! Every act in a list, each a button.
+
+use std::rc::Rc;
+
+use yew::prelude::*;
+
+use super::drawing::clock;
+use super::sheet::{Sheet, Step};
+use crate::said::use_voice;
+
+/// The job and the chosen step.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The job.
+    pub sheet: Rc<Sheet>,
+    /// The step.
+    pub step: u32,
+    /// Told another step.
+    pub onstep: Callback<u32>,
+}
+
+/// The list.
+#[component]
+pub fn Steps(props: &Props) -> Html {
+    let voice = use_voice();
+    html! {
+        <section class="steps">
+            <h2>{ voice.text("debrief-steps") }</h2>
+            <ol>{ for props.sheet.steps.iter().map(|step| row(props, step)) }</ol>
+        </section>
+    }
+}
+
+fn row(props: &Props, step: &Step) -> Html {
+    let onclick = {
+        let (told, number) = (props.onstep.clone(), step.number);
+        Callback::from(move |_| told.emit(number))
+    };
+    let chosen = step.number == props.step;
+    let class = classes!("step-row", step.grave.then_some("grave"));
+    let said = [&step.reading].into_iter().chain(&step.showed).filter(|text| !text.is_empty());
+    let said: Vec<&str> = said.map(String::as_str).collect();
+    html! {
+        <li key={step.number}>
+            <button type="button" {class} aria-current={chosen.then_some("step")} {onclick}>
+                <time>{ clock(&props.sheet, step.at) }</time>
+                <span>
+                    if let Some(letter) = &step.letter {
+                        <b class="letter">{ letter }</b>{ " " }
+                    }
+                    { &step.what }
+                    if !said.is_empty() {
+                        { " " }<b>{ said.join(" ") }</b>
+                    }
+                    { for step.harms.iter().map(|one| html! { <em class="harm">{ one }</em> }) }
+                </span>
+            </button>
+        </li>
+    }
+}

@@ -1,0 +1,40 @@
+//! What was wrong, what puts it right, and what the customer is left with.
+
+use std::rc::Rc;
+
+use yew::prelude::*;
+
+use super::sheet::Sheet;
+use crate::said::use_voice;
+
+/// The job.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The job.
+    pub sheet: Rc<Sheet>,
+}
+
+/// The verdict.
+#[component]
+pub fn VerdictCard(props: &Props) -> Html {
+    let voice = use_voice();
+    let verdict = &props.sheet.verdict;
+    let finding = if verdict.finding.is_empty() { voice.text("debrief-no-finding") } else { verdict.finding.clone() };
+    let row = |name: &str, text: String| {
+        html! { <><dt>{ voice.text(&format!("debrief-{name}")) }</dt><dd>{ text }</dd></> }
+    };
+    html! {
+        <section class="verdict" aria-label={voice.text("debrief-verdict")}>
+            <dl>
+                { row("fault", verdict.fault.clone()) }
+                { row("remedy", verdict.remedy.clone()) }
+                { row("finding", finding) }
+                { row("ending", verdict.ending.clone()) }
+                <dt>{ voice.text("debrief-customer") }</dt>
+                <dd>
+                    <ul>{ for verdict.customer.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+                </dd>
+            </dl>
+        </section>
+    }
+}

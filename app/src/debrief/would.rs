@@ -1,0 +1,112 @@
+//! What the same act would have shown had another fault been there, so that a reading's worth can be seen.
+
+use std::rc::Rc;
+
+use bench::{Action, Shown};
+use diagnosis::{Instead, had_it_been};
+use gloo::timers::callback::Timeout;
+use plant::fault::FaultId;
+use words::Voice;
+use yew::prelude::*;
+
+use super::sheet::Sheet;
+use crate::said::use_voice;
+
+/// The page draws the step before it computes the other worlds.
+const AFTER_MS: u32 = 40;
+
+/// The job and the chosen step.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The job.
+    pub sheet: Rc<Sheet>,
+    /// The step.
+    pub step: u32,
+}
+
+/// The table; nothing for acts that read nothing.
+#[component]
+pub fn Would(props: &Props) -> Html {
+    let voice = use_voice();
+    let found = use_state(|| None::<(u32, Rc<Vec<Instead>>)>);
+    let reads = props.sheet.film.entries().get((props.step as usize).wrapping_sub(1)).is_some_and(|entry| {
+        tells(&entry.action) && !matches!(entry.outcome.shown, Shown::Refused { .. } | Shown::Stopped { .. })
+    });
+    {
+        let found = found.setter();
+        use_effect_with((props.sheet.clone(), props.step, reads), move |(sheet, step, reads)| {
+            let (sheet, step) = (sheet.clone(), *step);
+            let timer = reads.then(|| {
+                Timeout::new(AFTER_MS, move || found.set(Some((step, Rc::new(instead(&sheet, step))))))
+            });
+            move || drop(timer)
+        });
+    }
+    if !reads {
+        return html! {};
+    }
+    let ready = found.as_ref().filter(|(step, _)| *step == props.step);
+    html! {
+        <section class="would">
+            <h2>{ voice.text("debrief-had-it-been") }</h2>
+            if let Some((_, all)) = ready {
+                { table(&voice, all) }
+            } else {
+                <p class="muted" role="status">{ voice.text("debrief-folding-would") }</p>
+            }
+        </section>
+    }
+}
+
+fn instead(sheet: &Sheet, step: u32) -> Vec<Instead> {
+    match sheet.film.worlds.first() {
+        Some(world) => had_it_been(&world.job, sheet.fault, sheet.film.entries(), step),
+        None => Vec::new(),
+    }
+}
+
+/// Whether an act reads something off the world. The customer's words belong to the true week alone.
+const fn tells(action: &Action) -> bool {
+    matches!(
+        action,
+        Action::Look { .. }
+            | Action::Listen { .. }
+            | Action::Smell { .. }
+            | Action::Read { .. }
+            | Action::TryStart
+            | Action::Meter { .. }
+            | Action::Clamp { .. }
+            | Action::Bucket { .. }
+            | Action::Thermometer { .. }
+            | Action::ReadGauge
+            | Action::TankCharge
+            | Action::PressReset
+    )
+}
+
+/// Suspects that would have shown the same stand in one row; those the instruments could not tell come last.
+fn table(voice: &Voice, all: &[Instead]) -> Html {
+    let (alike, apart): (Vec<&Instead>, Vec<&Instead>) = all.iter().partition(|one| one.alike);
+    let mut rows: Vec<(String, Vec<FaultId>)> = Vec::new();
+    for one in apart {
+        let shown = voice.shown(&one.shown);
+        match rows.iter_mut().find(|(text, _)| *text == shown) {
+            Some((_, faults)) => faults.push(one.fault),
+            None => rows.push((shown, vec![one.fault])),
+        }
+    }
+    let names = |faults: &[FaultId]| {
+        faults.iter().map(|fault| html! { <span class="suspect">{ voice.fault(*fault) }</span> }).collect::<Html>()
+    };
+    let same: Vec<FaultId> = alike.iter().map(|one| one.fault).collect();
+    html! {
+        <table>
+            { for rows.iter().map(|(shown, faults)| html! {
+                <tr><td>{ names(faults) }</td><td class="value">{ shown }</td></tr>
+            }) }
+            if !same.is_empty() {
+                <tr class="muted"><td>{ names(&same) }</td><td class="value">{ voice.text("debrief-alike") }</td></tr>
+            }
+        </table>
+    }
+}

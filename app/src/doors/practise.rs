@@ -1,0 +1,72 @@
+//! Practise alone: coached or solo, everything to chance or chosen.
+
+use bench::Mode;
+use drill::Order;
+use words::Voice;
+use yew::prelude::*;
+
+use crate::compose::{Field, FormHandle, HouseFields, Radios, TrapFields, use_order_form};
+use crate::said::use_voice;
+
+/// What follows.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// Told the drill that was asked for.
+    pub onorder: Callback<Order>,
+}
+
+/// The door.
+#[component]
+pub fn Practise(props: &Props) -> Html {
+    let voice = use_voice();
+    let form = use_order_form(Mode::Coached);
+    let problem = use_state(String::new);
+    let onclick = {
+        let (form, told, problem) = (form.clone(), props.onorder.clone(), problem.setter());
+        Callback::from(move |_| match form.order() {
+            Ok(order) => told.emit(order),
+            Err(error) => problem.set(error.to_string()),
+        })
+    };
+    html! {
+        <section class="card door practise" data-door="practise">
+            <h2>{ voice.text("page-door-practise") }</h2>
+            <p>{ voice.text("page-door-practise-about") }</p>
+            { modes(&voice, &form) }
+            <details class="choose">
+                <summary>{ voice.text("page-choose") }</summary>
+                <HouseFields form={form.clone()} />
+                <TrapFields form={form.clone()} />
+            </details>
+            if !problem.is_empty() {
+                <p class="warn" role="alert">{ &*problem }</p>
+            }
+            <button type="button" class="go" data-act="practise" {onclick}>
+                { voice.text("page-practise") }
+            </button>
+        </section>
+    }
+}
+
+fn modes(voice: &Voice, form: &FormHandle) -> Html {
+    let name = |mode| if mode == Mode::Coached { "coached" } else { "solo" };
+    let choices = [Mode::Coached, Mode::Solo].map(|mode| {
+        let text = |what: &str| AttrValue::from(voice.text(&format!("page-mode-{}{what}", name(mode))));
+        (AttrValue::from(name(mode)), text(""), text("-note"))
+    });
+    let onchange = {
+        let form = form.clone();
+        Callback::from(move |value: AttrValue| {
+            form.dispatch(Field::Mode(if value == "solo" { Mode::Solo } else { Mode::Coached }));
+        })
+    };
+    html! {
+        <Radios
+            legend={voice.text("page-choose-mode")}
+            name="mode"
+            choices={choices.to_vec()}
+            chosen={name(form.mode)}
+            {onchange}
+        />
+    }
+}

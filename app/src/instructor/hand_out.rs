@@ -1,0 +1,62 @@
+//! Choosing a drill and handing it out.
+
+use bench::Mode;
+use words::Voice;
+use yew::prelude::*;
+
+use super::handout::Handout;
+use crate::compose::{Field, FormHandle, HouseFields, LimitFields, Radios, TrapFields, fresh_seed, use_order_form};
+use crate::said::use_voice;
+
+/// The form beside the sheet it makes.
+#[component]
+pub fn HandOut() -> Html {
+    let voice = use_voice();
+    let form = use_order_form(Mode::Solo);
+    let another = {
+        let form = form.clone();
+        Callback::from(move |_| form.dispatch(Field::Seed(fresh_seed())))
+    };
+    html! {
+        <div class="desk-grid">
+            <section class="card" data-door="compose">
+                <h1>{ voice.text("instructor-hand-out") }</h1>
+                { modes(&voice, &form) }
+                <HouseFields form={form.clone()} />
+                <TrapFields form={form.clone()} />
+                <LimitFields form={form.clone()} />
+                <p class="note">{ voice.text("instructor-longer") }</p>
+                <div class="row">
+                    <button type="button" onclick={another} data-act="another">{ voice.text("instructor-another") }</button>
+                    <span class="quiet-note">{ voice.filled("instructor-seed", &[("seed", form.seed.to_string().into())]) }</span>
+                </div>
+            </section>
+            { match form.order() {
+                Ok(order) => html! { <Handout {order} /> },
+                Err(error) => html! {
+                    <section class="card"><p class="warn" role="alert">{ error.to_string() }</p></section>
+                },
+            } }
+        </div>
+    }
+}
+
+fn modes(voice: &Voice, form: &FormHandle) -> Html {
+    const MODES: [(Mode, &str); 3] = [(Mode::Coached, "coached"), (Mode::Solo, "solo"), (Mode::Exam, "exam")];
+    let choices = MODES.map(|(_, name)| {
+        let text = |what: &str| AttrValue::from(voice.text(&format!("page-mode-{name}{what}")));
+        (AttrValue::from(name), text(""), text("-note"))
+    });
+    let chosen = MODES.iter().find(|(mode, _)| *mode == form.mode).map_or("solo", |(_, name)| name);
+    let onchange = {
+        let form = form.clone();
+        Callback::from(move |value: AttrValue| {
+            if let Some((mode, _)) = MODES.into_iter().find(|(_, name)| value == *name) {
+                form.dispatch(Field::Mode(mode));
+            }
+        })
+    };
+    html! {
+        <Radios legend={voice.text("page-choose-mode")} name="mode" choices={choices.to_vec()} {chosen} {onchange} />
+    }
+}
