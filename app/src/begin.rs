@@ -22,3 +22,9 @@ pub fn begin(work: &WorkHandle, drill: &str, learner: &str) -> Result<(), String
     work.dispatch(Msg::Begun(head, job));
     Ok(())
 }
+
+/// A job to test with: a 40-gallon heater whose lower element is open.
+#[cfg(test)]
+pub fn example() -> Job {
+    job(r#"{"seed": 7, "fault": "F01", "heater": "plain-40", "mode": "coached"}"#).unwrap()
+}

@@ -605,6 +605,10 @@ debrief-after = The act after
 debrief-step-of = act { $step } of { $last }
 debrief-not-charged = Nothing charged for this act.
 debrief-had-it-been = Had it been …
+debrief-more = and { $count ->
+    [one] one more
+   *[other] { $count } more
+}
 debrief-alike = the same
 debrief-steps = Every act
 debrief-sections = Sections

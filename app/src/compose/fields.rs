@@ -75,7 +75,8 @@ fn chance_list<T: Copy + PartialEq + ToString + 'static>(
 }
 
 fn licences(voice: &Voice, form: &FormHandle) -> Html {
-    let choices = LICENCES.iter().map(|one| Choice::new(format!("{one:?}"), voice.licence(*one))).collect::<Vec<_>>();
+    let choices =
+        LICENCES.iter().map(|one| Choice::new(format!("{one:?}"), voice.licence(*one))).collect::<Vec<_>>();
     let onchange = {
         let form = form.clone();
         Callback::from(move |value: String| {

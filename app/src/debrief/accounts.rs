@@ -88,7 +88,8 @@ fn line(props: &Props, voice: &Voice, line: &Line) -> Html {
 
 /// Points as they are written: whole where they are whole, a real minus sign.
 pub fn points(points: f64) -> String {
-    let tenths = (points * 10.0).round() / 10.0;
+    // Adding nothing takes the sign off a zero.
+    let tenths = (points * 10.0).round() / 10.0 + 0.0;
     let text = if tenths.fract() == 0.0 { format!("{tenths:.0}") } else { format!("{tenths:.1}") };
     text.replace('-', "−")
 }
@@ -99,6 +100,6 @@ mod tests {
 
     #[test]
     fn points_are_written_short() {
-        assert_eq!([points(37.0), points(-2.5), points(-0.0)], ["37", "−2.5", "−0"].map(|x| x.replace("−0", "0").replace("0", "0").to_owned()));
+        assert_eq!([37.0, -2.5, -3.0, -0.0].map(points), ["37", "−2.5", "−3", "0"]);
     }
 }

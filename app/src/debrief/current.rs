@@ -26,7 +26,8 @@ pub struct Props {
 pub fn Current(props: &Props) -> Html {
     let voice = use_voice();
     let Props { sheet, axis, top, height } = props;
-    let peak = sheet.film.frames.iter().flat_map(|frame| frame.legs).map(|amps| amps.get()).fold(0.0, f64::max);
+    let peak =
+        sheet.film.frames.iter().flat_map(|frame| frame.legs).map(|amps| amps.get()).fold(0.0, f64::max);
     let full = [10.0, 20.0, 30.0, 50.0, 100.0].into_iter().find(|full| peak <= *full).unwrap_or(peak);
     let y = |amps: f64| top + height - amps / full * height;
     let curve = |leg: usize| {

@@ -37,9 +37,7 @@ pub struct Props {
 #[component]
 pub fn Markers(props: &Props) -> Html {
     let voice = use_voice();
-    let shown = |step: &&Step| {
-        step.number == props.step || (step.letter.is_some() && !props.narrow)
-    };
+    let shown = |step: &&Step| step.number == props.step || (step.letter.is_some() && !props.narrow);
     let steps: Vec<&Step> = props.sheet.steps.iter().filter(shown).collect();
     let at: Vec<f64> = steps.iter().map(|step| props.axis.x(step.at)).collect();
     let places = spread(&at, props.axis.left, props.axis.right);

@@ -14,8 +14,8 @@ use super::film::Film;
 use super::judged::accounts;
 use super::letters::letters;
 use super::sheet::{self, Sheet, Verdict};
-use crate::text::voice;
 use crate::store::use_work;
+use crate::text::voice;
 
 /// The page says that it is at work before it is.
 const AFTER_MS: u32 = 40;
@@ -60,7 +60,8 @@ pub fn read(voice: &Voice, attempt: Rc<Attempt>) -> Result<Sheet, String> {
     let accounts = accounts(voice, &score(&case, &Rubric::plain()));
     let mut steps = sheet::steps(voice, film.entries());
     let named = accounts.iter().flat_map(|account| &account.lines).map(|line| line.step);
-    let marks = film.entries().iter().zip(1u32..).filter(|(entry, _)| is_mark(&entry.action)).map(|(_, at)| at);
+    let marks =
+        film.entries().iter().zip(1u32..).filter(|(entry, _)| is_mark(&entry.action)).map(|(_, at)| at);
     let letters = letters(named.chain(marks));
     for step in &mut steps {
         step.letter = letters.get(&step.number).cloned();

@@ -123,10 +123,11 @@ impl Sheet {
     /// The step to open with: the one that cost most, else the last finding, else the first.
     pub fn opening_step(&self) -> u32 {
         let lines = self.accounts.iter().flat_map(|account| &account.lines);
-        let worst = lines
-            .filter(|line| line.weighs() && line.step > 0)
-            .min_by(|a, b| (!a.gate, a.points).partial_cmp(&(!b.gate, b.points)).unwrap_or(std::cmp::Ordering::Equal));
-        let finding = || self.film.entries().iter().rposition(|entry| matches!(entry.action, Action::Finding { .. }));
+        let worst = lines.filter(|line| line.weighs() && line.step > 0).min_by(|a, b| {
+            (!a.gate, a.points).partial_cmp(&(!b.gate, b.points)).unwrap_or(std::cmp::Ordering::Equal)
+        });
+        let finding =
+            || self.film.entries().iter().rposition(|entry| matches!(entry.action, Action::Finding { .. }));
         worst.map(|line| line.step).or_else(|| finding().map(|at| at as u32 + 1)).unwrap_or(1)
     }
 

@@ -19,7 +19,8 @@ pub struct Props {
 pub fn VerdictCard(props: &Props) -> Html {
     let voice = use_voice();
     let verdict = &props.sheet.verdict;
-    let finding = if verdict.finding.is_empty() { voice.text("debrief-no-finding") } else { verdict.finding.clone() };
+    let finding =
+        if verdict.finding.is_empty() { voice.text("debrief-no-finding") } else { verdict.finding.clone() };
     let row = |name: &str, text: String| {
         html! { <><dt>{ voice.text(&format!("debrief-{name}")) }</dt><dd>{ text }</dd></> }
     };

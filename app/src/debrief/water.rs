@@ -40,7 +40,7 @@ pub fn Water(props: &Props) -> Html {
     let left = format!("{:.1}", axis.left - 7.0);
     let levels = sheet.element_heights();
     html! {
-        <g class="inside">
+        <g class="inside" shape-rendering="crispEdges">
             <rect class="air" x={axis.left.to_string()} y={top.to_string()} width={axis.width().to_string()} height={height.to_string()} />
             { for paths.iter().enumerate().filter(|(_, path)| !path.is_empty()).map(|(tone, path)| html! {
                 <path class={format!("tone-{tone}")} d={path.clone()} />
@@ -85,7 +85,12 @@ fn column_of(all: &mut [String], frame: &Frame, x: f64, wide: f64, top: f64, hei
         if let Some(path) = here.and_then(|tone| all.get_mut(tone)) {
             let y = top + height - (from + same) as f64 * high;
             // A hair wider, so that no seam shows between columns.
-            path.push_str(&format!("M{x:.1} {y:.1}h{:.1}v{:.1}h-{:.1}z", wide + 0.4, same as f64 * high, wide + 0.4));
+            path.push_str(&format!(
+                "M{x:.1} {y:.1}h{:.1}v{:.1}h-{:.1}z",
+                wide + 0.4,
+                same as f64 * high,
+                wide + 0.4
+            ));
         }
         from += same.max(1);
     }
@@ -100,8 +105,7 @@ mod tests {
     fn air_leaves_the_paper_and_water_is_drawn_once_a_tone() {
         let hot = Some(Temperature::celsius(60.0));
         let frame = |layers| Frame { at: Seconds(0.0), layers, legs: [Amps(0.0); 2] };
-        let axis =
-            Axis { left: 0.0, right: 5.0, length: Seconds(60.0), starts_at: Seconds(0.0) };
+        let axis = Axis { left: 0.0, right: 5.0, length: Seconds(60.0), starts_at: Seconds(0.0) };
         let paths = paths(&[frame(vec![hot, hot, None, None])], &axis, 0.0, 100.0);
         let drawn: Vec<&AttrValue> = paths.iter().filter(|path| !path.is_empty()).collect();
         assert_eq!(drawn, ["M0.0 50.0h5.4v50.0h-5.4z"]);

@@ -95,18 +95,34 @@ fn table(voice: &Voice, all: &[Instead]) -> Html {
             None => rows.push((shown, vec![one.fault])),
         }
     }
-    let names = |faults: &[FaultId]| {
-        faults.iter().map(|fault| html! { <span class="suspect">{ voice.fault(*fault) }</span> }).collect::<Html>()
-    };
     let same: Vec<FaultId> = alike.iter().map(|one| one.fault).collect();
     html! {
         <table>
             { for rows.iter().map(|(shown, faults)| html! {
-                <tr><td>{ names(faults) }</td><td class="value">{ shown }</td></tr>
+                <tr><td>{ names(voice, faults) }</td><td class="value">{ shown }</td></tr>
             }) }
             if !same.is_empty() {
-                <tr class="muted"><td>{ names(&same) }</td><td class="value">{ voice.text("debrief-alike") }</td></tr>
+                <tr class="muted"><td>{ names(voice, &same) }</td><td class="value">{ voice.text("debrief-alike") }</td></tr>
             }
         </table>
+    }
+}
+
+/// A few names stand open; more of them open on asking.
+fn names(voice: &Voice, faults: &[FaultId]) -> Html {
+    const OPEN: usize = 3;
+    let name = |fault: &FaultId| html! { <span class="suspect">{ voice.fault(*fault) }</span> };
+    let first = faults.get(..OPEN.min(faults.len())).unwrap_or_default();
+    let more = faults.get(OPEN..).unwrap_or_default();
+    html! {
+        <>
+            { for first.iter().map(name) }
+            if !more.is_empty() {
+                <details>
+                    <summary>{ voice.filled("debrief-more", &[("count", (more.len() as u32).into())]) }</summary>
+                    { for more.iter().map(name) }
+                </details>
+            }
+        </>
     }
 }

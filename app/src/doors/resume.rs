@@ -14,11 +14,8 @@ pub fn Resume() -> Html {
     let work = use_work();
     let Some(session) = work.session() else { return html! {} };
     let ended = session.ended.is_some();
-    let (to, label) = if ended {
-        (Route::Debrief, "page-resume-debrief")
-    } else {
-        (Route::Drill, "page-resume")
-    };
+    let (to, label) =
+        if ended { (Route::Debrief, "page-resume-debrief") } else { (Route::Drill, "page-resume") };
     let said = voice.filled(
         if ended { "page-resume-ended" } else { "page-resume-under-way" },
         &[

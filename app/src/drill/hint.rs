@@ -81,6 +81,6 @@ mod tests {
 
     #[test]
     fn the_first_hint_is_to_ask() {
-        assert_eq!(step(&Session::begin(crate::demo::job())), Step::Ask);
+        assert_eq!(step(&Session::begin(crate::begin::example())), Step::Ask);
     }
 }

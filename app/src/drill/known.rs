@@ -160,7 +160,7 @@ mod tests {
 
     #[test]
     fn only_what_was_perceived_is_known() {
-        let mut session = Session::begin(crate::demo::job());
+        let mut session = Session::begin(crate::begin::example());
         assert!(Known::of(&session).handles.is_empty());
         let off = Action::Breaker { slot: 2, on: false };
         session.log.push(entry(off.clone(), Shown::Done, vec![]));
@@ -175,7 +175,7 @@ mod tests {
 
     #[test]
     fn a_refused_act_tells_nothing() {
-        let mut session = Session::begin(crate::demo::job());
+        let mut session = Session::begin(crate::begin::example());
         let refused = Shown::Refused { why: bench::Refusal::Locked };
         session.log.push(entry(Action::Breaker { slot: 0, on: true }, refused, vec![]));
         assert!(Known::of(&session).handles.is_empty());

@@ -30,9 +30,9 @@ pub fn ExamClock() -> Html {
             move || drop(timer)
         });
     }
-    let left = allowed.zip(head.as_ref().and_then(began)).map(|(minutes, began)| {
-        minutes - (*now - began) / 60_000.0
-    });
+    let left = allowed
+        .zip(head.as_ref().and_then(began))
+        .map(|(minutes, began)| minutes - (*now - began) / 60_000.0);
     let out = ticking && left.is_some_and(|left| left <= 0.0);
     {
         let (work, allowed) = (work.clone(), *allowed);

@@ -81,7 +81,9 @@ fn use_judge(all: &UseReducerHandle<Collected>) {
     let name = next.and_then(|row| all.items.get(row)).map(|item| item.name.clone()).unwrap_or_default();
     use_effect_with((next, attempt), move |(next, attempt)| {
         let timer = next.zip(attempt.clone()).map(|(row, attempt)| {
-            Timeout::new(BREATH_MS, move || dispatcher.dispatch(Msg::Judged(row, super::row::judge(&name, &attempt))))
+            Timeout::new(BREATH_MS, move || {
+                dispatcher.dispatch(Msg::Judged(row, super::row::judge(&name, &attempt)))
+            })
         });
         move || drop(timer)
     });

@@ -5,7 +5,9 @@ use words::Voice;
 use yew::prelude::*;
 
 use super::handout::Handout;
-use crate::compose::{Field, FormHandle, HouseFields, LimitFields, Radios, TrapFields, fresh_seed, use_order_form};
+use crate::compose::{
+    Field, FormHandle, HouseFields, LimitFields, Radios, TrapFields, fresh_seed, use_order_form,
+};
 use crate::said::use_voice;
 
 /// The form beside the sheet it makes.

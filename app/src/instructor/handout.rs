@@ -88,7 +88,14 @@ fn link_to(code: &str) -> String {
     format!("{}#/drill/{code}", here.split('#').next().unwrap_or_default())
 }
 
-fn save_button(label: &str, hook: &'static str, voice: &Voice, kind: &str, order: &Order, text: String) -> Html {
+fn save_button(
+    label: &str,
+    hook: &'static str,
+    voice: &Voice,
+    kind: &str,
+    order: &Order,
+    text: String,
+) -> Html {
     let name = file_name(&[kind, &order.seed.to_string()], "json");
     let onclick = Callback::from(move |_: MouseEvent| {
         let _ = save(&name, "application/json", &text);

@@ -86,7 +86,8 @@ fn line(props: &Props, voice: &Voice, at: usize, row: &Row) -> Html {
         "" => voice.text("instructor-no-name"),
         name => name.to_owned(),
     };
-    let seal = voice.text(if class.seal == Seal::Sealed { "instructor-sealed" } else { "instructor-unsealed" });
+    let seal =
+        voice.text(if class.seal == Seal::Sealed { "instructor-sealed" } else { "instructor-unsealed" });
     html! {
         <tr key={at} class={classes!(class.score.failed.then_some("failed"))}>
             <th scope="row">
@@ -95,7 +96,7 @@ fn line(props: &Props, voice: &Voice, at: usize, row: &Row) -> Html {
             <td>{ voice.fault(class.score.truth) }</td>
             <td>{ voice.mode(row.mode) }</td>
             <td>{ ending_words(voice, class.ended) }</td>
-            { for figures(&class).into_iter().map(|text| html! { <td class="figure">{ text }</td> }) }
+            { for figures(class).into_iter().map(|text| html! { <td class="figure">{ text }</td> }) }
             <td>{ seal }</td>
         </tr>
     }
@@ -118,7 +119,10 @@ fn unsafe_acts(voice: &Voice, all: &Collected) -> Html {
         return html! {};
     }
     let count = |times: usize| {
-        voice.filled("instructor-of-all", &[("count", (times as u32).into()), ("total", (rows.len() as u32).into())])
+        voice.filled(
+            "instructor-of-all",
+            &[("count", (times as u32).into()), ("total", (rows.len() as u32).into())],
+        )
     };
     html! {
         <section class="unsafe">

@@ -31,7 +31,9 @@ enum Marker {
 #[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
 pub enum OpeningError {
     /// Not readable as an opening.
-    #[error("line {line}, column {column}: {problem}. Is it the opening file, and not a drill or an attempt?")]
+    #[error(
+        "line {line}, column {column}: {problem}. Is it the opening file, and not a drill or an attempt?"
+    )]
     Unreadable {
         /// Line, 1 the first.
         line: usize,
