@@ -3,8 +3,7 @@
 use std::rc::Rc;
 
 use bench::Action;
-use drill::score::score;
-use drill::{Attempt, Case, Rubric};
+use drill::{Attempt, Rubric};
 use gloo::timers::callback::Timeout;
 use words::Voice;
 use yew::prelude::*;
@@ -56,8 +55,7 @@ pub fn read(voice: &Voice, attempt: Rc<Attempt>) -> Result<Sheet, String> {
     let film = Film::take(made.job.clone(), &attempt.actions);
     let Some(session) = film.last().cloned() else { return Err(voice.text("debrief-no-acts")) };
     let right = drill::cure::judge(&made, &session).is_right();
-    let case = Case { job: &made.job, fault: made.fault.id, session: &session, cured: right };
-    let accounts = accounts(voice, &score(&case, &Rubric::plain()));
+    let accounts = accounts(voice, &drill::judge(&made, &session, &Rubric::plain()));
     let mut steps = sheet::steps(voice, film.entries());
     let named = accounts.iter().flat_map(|account| &account.lines).map(|line| line.step);
     let marks =

@@ -2,12 +2,14 @@
 
 use std::rc::Rc;
 
+use drill::Grader;
 use gloo::timers::callback::Timeout;
 use web_sys::HtmlTextAreaElement;
 use yew::prelude::*;
 
 use super::collected::{Collected, Msg};
 use super::desk::Review;
+use super::row::judge;
 use super::table::Table;
 use crate::files::{FilePick, Picked};
 use crate::said::use_voice;
@@ -73,16 +75,18 @@ fn progress(voice: &words::Voice, all: &Collected) -> String {
     voice.filled(if judged < total { "instructor-judging" } else { "instructor-judged" }, &fills)
 }
 
-/// Judges what waits, one attempt at a time.
+/// Judges what waits, one attempt at a time. Drills that several learners worked are made once.
 #[hook]
 fn use_judge(all: &UseReducerHandle<Collected>) {
+    let grader = use_mut_ref(Grader::new);
     let (next, dispatcher) = (all.waiting(), all.dispatcher());
     let attempt = next.and_then(|row| all.attempt(row));
     let name = next.and_then(|row| all.items.get(row)).map(|item| item.name.clone()).unwrap_or_default();
     use_effect_with((next, attempt), move |(next, attempt)| {
         let timer = next.zip(attempt.clone()).map(|(row, attempt)| {
             Timeout::new(BREATH_MS, move || {
-                dispatcher.dispatch(Msg::Judged(row, super::row::judge(&name, &attempt)))
+                let judged = judge(&mut grader.borrow_mut(), &name, &attempt);
+                dispatcher.dispatch(Msg::Judged(row, judged));
             })
         });
         move || drop(timer)

@@ -35,7 +35,7 @@ pub fn Handout(props: &Props) -> Html {
             <div class="row">
                 { save_button("instructor-save-drill", "save-drill", &voice, "drill", order, order.write()) }
                 if order.mode == Mode::Exam {
-                    { save_button("instructor-save-opening", "save-opening", &voice, "opening", order, Opening::of(order).write()) }
+                    { save_button("instructor-save-opening", "save-opening", &voice, "opening", order, Opening::of(std::slice::from_ref(order)).write()) }
                 }
             </div>
             if order.mode == Mode::Exam {
