@@ -96,11 +96,15 @@ fn use_top_of_section(tab: Tab, at: Option<Place>) {
 
 #[component]
 fn NoJob() -> Html {
+    let work = use_work();
     html! {
         <div class="page">
             <Top />
             <main class="doors" id="main">
                 <h1>{ text::NO_JOB }</h1>
+                if let Some(why) = &work.unopened {
+                    <p class="warn" role="alert">{ text::unopened(why) }</p>
+                }
                 <a class="button" href={Route::Doors.href()}>{ text::TO_DOORS }</a>
             </main>
             <Footer />

@@ -108,6 +108,7 @@ pub fn load() -> Option<Saved> {
             }
         }
     }
+    forget_beyond(&storage, actions.len());
     let desk = get(&storage, DESK).and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default();
     Some(Saved { head, actions, desk, broken })
 }
@@ -116,13 +117,18 @@ fn found_head(storage: &Storage) -> Option<Head> {
     get(storage, HEAD).and_then(|text| serde_json::from_str(&text).ok())
 }
 
-/// Removes every act, also those behind a gap.
 fn clear_acts(storage: &Storage) {
+    forget_beyond(storage, 0);
+}
+
+/// Removes the acts beyond a step, also those behind a gap: they must not follow what is done next.
+fn forget_beyond(storage: &Storage, step: usize) {
     let count = storage.length().unwrap_or(0);
-    let keys: Vec<String> = (0..count)
-        .filter_map(|at| storage.key(at).ok().flatten())
-        .filter(|key| key.starts_with(ACT))
-        .collect();
+    let beyond = |key: &String| {
+        key.strip_prefix(ACT).is_some_and(|number| number.parse::<usize>().map_or(true, |at| at > step))
+    };
+    let keys: Vec<String> =
+        (0..count).filter_map(|at| storage.key(at).ok().flatten()).filter(beyond).collect();
     for key in keys {
         let _ = storage.remove_item(&key);
     }

@@ -44,7 +44,10 @@ fn restore() -> Work {
     let blank = Work::default();
     let Some(saved) = journal::load() else { return blank };
     let Saved { head, actions, desk, broken } = saved;
-    let Ok(job) = begin::job(&head.drill) else { return blank };
+    let job = match begin::job(&head.drill) {
+        Ok(job) => job,
+        Err(why) => return Work { unopened: Some(why), ..blank },
+    };
     let session = actions.iter().fold(Session::begin(job), |session, action| reduce(&session, action).0);
     Rc::new(blank).reduce(Msg::Restored(head, Rc::new(session), desk, broken)).as_ref().clone()
 }

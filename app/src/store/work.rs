@@ -37,6 +37,8 @@ pub struct Work {
     pub keeping: Keeping,
     /// The step whose entry in the journal could not be read.
     pub broken: Option<u32>,
+    /// Why a job that the device keeps could not be opened.
+    pub unopened: Option<String>,
 }
 
 /// What changes it.
@@ -129,6 +131,7 @@ impl Reducible for Work {
                 next.running = Some(Running { head, session, restored: 0 });
                 next.desk = Desk { units: next.desk.units, ..Desk::default() };
                 next.broken = None;
+                next.unopened = None;
             }
             Msg::Restored(head, session, desk, broken) => {
                 let restored = session.log.len();

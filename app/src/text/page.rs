@@ -141,6 +141,11 @@ pub const fn keeping(keeping: Keeping) -> Option<&'static str> {
     }
 }
 
+/// What to say when a kept job cannot be opened.
+pub fn unopened(why: &str) -> String {
+    format!("A job is kept on this device, but it cannot be opened: {why}")
+}
+
 /// What to say when a kept job could only be read up to a step.
 pub fn broken(step: u32) -> String {
     format!("The kept job could not be read from step {step} on: the steps before it were restored.")

@@ -81,19 +81,20 @@ pub fn Offers(props: &Props) -> Html {
             if let Some(caution) = &props.caution {
                 <p class="warn">{ caution }</p>
             }
-            <div class={classes!("acts", props.pairs.then_some("pairs"))}>{ for buttons.into_iter().map(one_offer) }</div>
-            { for lists.into_iter().map(one_offer) }
+            <div class={classes!("acts", props.pairs.then_some("pairs"))}>{ for buttons.into_iter().enumerate().map(one_offer) }</div>
+            { for lists.into_iter().enumerate().map(one_offer) }
         </div>
     }
 }
 
-fn one_offer(offer: &Offer) -> Html {
+/// Keyed by its place: a button that turns into its own reverse stays the same one and keeps the focus.
+fn one_offer((at, offer): (usize, &Offer)) -> Html {
     match offer {
         Offer::Do { action, label, pressed } => {
-            html! { <Act key={act_slug(action)} action={action.clone()} {label} pressed={*pressed} /> }
+            html! { <Act key={at} action={action.clone()} {label} pressed={*pressed} /> }
         }
         Offer::Choose { label, verb, options } => {
-            html! { <Chooser key={label.to_string()} {label} {verb} options={options.clone()} /> }
+            html! { <Chooser key={at} {label} {verb} options={options.clone()} /> }
         }
     }
 }
