@@ -2,29 +2,29 @@
 
 use std::rc::Rc;
 
-use bench::Job;
+use ::drill::Drill;
 
 use crate::compose::read_drill;
 use crate::store::{Head, Msg, WorkHandle};
 
-/// The job of a drill: its code, or the text of its file.
-pub fn job(drill: &str) -> Result<Job, String> {
+/// The drill of a code, or of the text of a file. Lives through the household's week.
+pub fn deal(drill: &str) -> Result<Rc<Drill>, String> {
     let order = read_drill(drill)?;
-    ::drill::make(&order).map(|made| made.job).map_err(|error| error.to_string())
+    ::drill::make(&order).map(Rc::new).map_err(|error| error.to_string())
 }
 
 /// Takes a new job. What was under way is given up.
 pub fn begin(work: &WorkHandle, drill: &str, learner: &str) -> Result<(), String> {
-    let job = Rc::new(job(drill)?);
+    let dealt = deal(drill)?;
     // Tells this attempt from any other on the device, and when it began for a limit by the wall clock.
     let attempt = format!("{:.0}", js_sys::Date::now());
     let head = Head { attempt, drill: drill.to_owned(), learner: learner.to_owned() };
-    work.dispatch(Msg::Begun(head, job));
+    work.dispatch(Msg::Begun(head, dealt));
     Ok(())
 }
 
 /// A job to test with: a 40-gallon heater whose lower element is open.
 #[cfg(test)]
-pub fn example() -> Job {
-    job(r#"{"seed": 7, "fault": "F01", "heater": "plain-40", "mode": "coached"}"#).unwrap()
+pub fn example() -> bench::Job {
+    deal(r#"{"seed": 7, "fault": "F01", "heater": "plain-40", "mode": "coached"}"#).unwrap().job.clone()
 }

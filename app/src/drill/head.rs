@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use ::drill::Drill;
 use bench::{Action, Session};
 use yew::prelude::*;
 
@@ -12,6 +13,8 @@ use crate::{text, units};
 /// The world.
 #[derive(Properties, PartialEq)]
 pub struct Props {
+    /// The drill.
+    pub drill: Rc<Drill>,
     /// The world.
     pub session: Rc<Session>,
 }
@@ -22,8 +25,7 @@ pub fn Head(props: &Props) -> Html {
     let session = &props.session;
     let hand_over = use_dialog();
     let hints = use_dialog();
-    let setting = session.home.setting;
-    let title = text::job_title(text::heater(setting.heater), text::town(setting.climate));
+    let title = text::job_title(&props.drill.title);
     let clock = units::clock(session.job.starts_at + session.clock);
     html! {
         <>

@@ -40,7 +40,7 @@ pub fn Drill() -> Html {
     html! {
         <div class={classes!("drill", tab, at)}>
             <a class="skip" href="#main">{ text::SKIP }</a>
-            <Head session={session.clone()} />
+            <Head drill={running.drill.clone()} session={session.clone()} />
             <Over />
             <main id="main" class="columns" tabindex="-1">
                 <h1 class="unseen">{ text::THE_JOB }</h1>
@@ -64,7 +64,11 @@ pub fn Drill() -> Html {
             </main>
             <div class="foot">
                 <Live />
-                <Footer />
+                <Footer>
+                    if !running.head.drill.starts_with('{') {
+                        <span class="code">{ text::drill_code(&running.head.drill) }</span>
+                    }
+                </Footer>
                 <Tabs />
             </div>
         </div>

@@ -2,7 +2,6 @@
 
 use std::rc::Rc;
 
-use bench::{Session, reduce};
 use yew::prelude::*;
 
 use super::work::Running;
@@ -44,12 +43,14 @@ fn restore() -> Work {
     let blank = Work::default();
     let Some(saved) = journal::load() else { return blank };
     let Saved { head, actions, desk, broken } = saved;
-    let job = match begin::job(&head.drill) {
-        Ok(job) => job,
+    let drill = match begin::deal(&head.drill) {
+        Ok(drill) => drill,
         Err(why) => return Work { unopened: Some(why), ..blank },
     };
-    let session = actions.iter().fold(Session::begin(job), |session, action| reduce(&session, action).0);
-    Rc::new(blank).reduce(Msg::Restored(head, Rc::new(session), desk, broken)).as_ref().clone()
+    let session = Rc::new(::drill::replay(&drill, &actions));
+    let restored = session.log.len();
+    let running = Running { head, drill, session, restored };
+    Rc::new(blank).reduce(Msg::Restored(running, desk, broken)).as_ref().clone()
 }
 
 /// Appends what was done since the last time, and keeps the desk.

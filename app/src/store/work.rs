@@ -2,7 +2,8 @@
 
 use std::rc::Rc;
 
-use bench::{Action, Job, Session, reduce};
+use ::drill::Drill;
+use bench::{Action, Session, reduce};
 use yew::Reducible;
 
 use super::{Desk, Head, Keeping, Lead, Setting, Standing, Tab};
@@ -13,6 +14,8 @@ use plant::{FaultId, Place, Point};
 pub struct Running {
     /// What it is made from again.
     pub head: Head,
+    /// The drill it is of.
+    pub drill: Rc<Drill>,
     /// The world as it is now.
     pub session: Rc<Session>,
     /// Steps that were already there when the page was opened: not announced again.
@@ -45,9 +48,9 @@ pub struct Work {
 #[derive(Clone, PartialEq, Debug)]
 pub enum Msg {
     /// A new job was taken.
-    Begun(Head, Rc<Job>),
+    Begun(Head, Rc<Drill>),
     /// A job was found on the device and folded again.
-    Restored(Head, Rc<Session>, Desk, Option<u32>),
+    Restored(Running, Desk, Option<u32>),
     /// The learner did something.
     Do(Action),
     /// Storage answered.
@@ -126,16 +129,15 @@ impl Reducible for Work {
     fn reduce(self: Rc<Self>, msg: Msg) -> Rc<Self> {
         let mut next = (*self).clone();
         match msg {
-            Msg::Begun(head, job) => {
-                let session = Rc::new(Session::begin((*job).clone()));
-                next.running = Some(Running { head, session, restored: 0 });
+            Msg::Begun(head, drill) => {
+                let session = Rc::new(Session::begin(drill.job.clone()));
+                next.running = Some(Running { head, drill, session, restored: 0 });
                 next.desk = Desk { units: next.desk.units, ..Desk::default() };
                 next.broken = None;
                 next.unopened = None;
             }
-            Msg::Restored(head, session, desk, broken) => {
-                let restored = session.log.len();
-                next.running = Some(Running { head, session, restored });
+            Msg::Restored(running, desk, broken) => {
+                next.running = Some(running);
                 next.desk = desk;
                 next.broken = broken;
             }

@@ -68,20 +68,14 @@ pub const NOT_LOOKED: &str = "not looked at yet";
 /// See above.
 pub const SKIP: &str = "Skip to the job";
 
-/// Where a job is, from its setting.
-pub fn job_title(heater: &str, town: &str) -> String {
-    format!("{heater} heater, {town}")
+/// What a job is called.
+pub fn job_title(title: &drill::Title) -> String {
+    format!("Service call {} · {} {}", title.call, title.house, title.street_name())
 }
 
-/// A town.
-pub const fn town(climate: plant::climate::Climate) -> &'static str {
-    use plant::climate::Climate;
-    match climate {
-        Climate::NorthRidge => "North Ridge",
-        Climate::MillValley => "Mill Valley",
-        Climate::HarborBend => "Harbor Bend",
-        Climate::SaltFlat => "Salt Flat",
-    }
+/// A drill's code.
+pub fn drill_code(code: &str) -> String {
+    format!("Drill code {code}")
 }
 
 /// Whether a hint may be asked for.
@@ -181,17 +175,6 @@ pub const THE_JOB: &str = "The job";
 pub const SECTIONS: &str = "Sections";
 /// See above.
 pub const CLOCK: &str = "Time of day ";
-
-/// A heater, as people call it.
-pub const fn heater(model: plant::HeaterModel) -> &'static str {
-    use plant::HeaterModel;
-    match model {
-        HeaterModel::Short30 => "30-gallon",
-        HeaterModel::Plain40 => "40-gallon",
-        HeaterModel::Tall50At208 => "50-gallon",
-        HeaterModel::Wide80 => "80-gallon",
-    }
-}
 
 /// How the job ended.
 pub fn ended(how: bench::Ending) -> String {
