@@ -46,10 +46,16 @@ fn fits(plant: &Plant, rating: Rating) -> bool {
 
 fn element_faulty(plant: &Plant, level: Level) -> bool {
     let Some(element) = plant.elements.get(level.index()) else { return false };
-    let share = element.coil().get() / element.stamp.resistance().get();
     let made_for = element.stamp.volts.near(senses::nominal(plant), OTHER_VOLTAGE);
+    element_worn(plant, level) || !fits(plant, element.stamp) || !made_for
+}
+
+/// Faulty in itself, whatever its stamp.
+fn element_worn(plant: &Plant, level: Level) -> bool {
+    let Some(element) = plant.elements.get(level.index()) else { return false };
+    let share = element.coil().get() / element.stamp.resistance().get();
     let bad = element.open || element.leak.is_some() || element.scorched;
-    bad || !(PASS.0..=PASS.1).contains(&share) || !fits(plant, element.stamp) || !made_for
+    bad || !(PASS.0..=PASS.1).contains(&share)
 }
 
 fn gasket_faulty(plant: &Plant, level: Level) -> bool {
@@ -118,6 +124,22 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
         }
         PartKind::Heater => plant.vessel.shell_hole > 0.0,
     }
+}
+
+/// The part in place differs from a sound one, and this one puts that right: an element that is only of the
+/// wrong rating is not helped by another like it.
+pub(super) fn helps(plant: &Plant, part: &NewPart) -> bool {
+    let other = match *part {
+        NewPart::Element { level, rating, .. } => {
+            let stamp = plant.elements.get(level.index()).map(|e| e.stamp);
+            let like = |s: Rating| {
+                near(s.watts.get(), rating.watts.get()) && near(s.volts.get(), rating.volts.get())
+            };
+            element_worn(plant, level) || !stamp.is_some_and(like)
+        }
+        _ => true,
+    };
+    other && needed(plant, part.kind())
 }
 
 /// The new part belongs there: rating, voltage, size.

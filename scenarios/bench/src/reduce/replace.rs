@@ -49,7 +49,7 @@ pub(super) fn replace(turn: &mut Turn, part: &NewPart, time: Seconds) -> Answere
     makes_sense(part)?;
     possible(turn, part)?;
     let (needed, matches) =
-        (judge::needed(&turn.s.home.plant, part.kind()), judge::matches(&turn.s.home.plant, part));
+        (judge::helps(&turn.s.home.plant, part), judge::matches(&turn.s.home.plant, part));
     for screw in handled(part) {
         hands::touch(turn, Point::Screw(*screw), hands::Grip::Grasps);
     }
