@@ -1,0 +1,90 @@
+//! Tank shell corroded through.
+//! Trade sheet, section 9, F03: common practice, no source; nothing computed.
+
+use bench::{Action, Fitting, Helper, Licence, Sight};
+use drill::Order;
+use plant::Screw::{Ja, Jb};
+use plant::fault::{FaultId, PartKind};
+use plant::{Level, Place};
+
+use crate::technician::*;
+use crate::work::*;
+
+const FITTINGS: [Fitting; 6] = [
+    Fitting::Nipples,
+    Fitting::ReliefValve,
+    Fitting::UpperElement,
+    Fitting::LowerElement,
+    Fitting::DrainValve,
+    Fitting::BottomRim,
+];
+
+fn leaking(licence: Licence) -> Order {
+    Order { licence, ..order(FaultId::F03, &[("diameter", 0.0003)]) }
+}
+
+/// Wiped dry, every fitting stays dry but the rim; with both valves shut the pressure falls by itself.
+fn found(work: &mut Work) {
+    work.opens_up();
+    work.acts(FITTINGS.map(|fitting| Action::Wipe { fitting }));
+    work.act(Action::Wait { minutes: 12.0 });
+    let mut steps = Vec::new();
+    for (place, fittings) in [
+        (Place::HeaterTop, &FITTINGS[..1]),
+        (Place::Relief, &FITTINGS[1..2]),
+        (Place::UpperCompartment, &FITTINGS[2..3]),
+        (Place::LowerCompartment, &FITTINGS[3..4]),
+        (Place::Drain, &FITTINGS[4..5]),
+    ] {
+        let seen = work.look(place);
+        steps.push(work.step());
+        for fitting in fittings {
+            assert!(seen.contains(&Sight::Dry { fitting: *fitting }), "{seen:?}");
+        }
+    }
+    let seen = work.look(Place::Drain);
+    assert!(seen.contains(&Sight::Wet { fitting: Fitting::BottomRim, dripping: true }), "{seen:?}");
+    work.make_dead(&[Ja, Jb]);
+    work.act(Action::Gauge { on: true });
+    let (before, _) = work.gauge();
+    near(&"static", before, 50.0, 3.0);
+    work.act(Action::ColdValve { opening: 0.0 });
+    work.act(Action::Wait { minutes: 5.0 });
+    let (after, _) = work.gauge();
+    assert!(after < 10.0, "{after} psi after five minutes");
+    steps.push(work.step());
+    work.act(Action::Gauge { on: false });
+    work.finds(&steps);
+}
+
+pub fn perfect() -> Work {
+    let mut work = Work::at(&leaking(Licence::Plumber));
+    found(&mut work);
+    // The cold valve is shut already.
+    work.acts(drain().into_iter().skip(1));
+    work.fits(PartKind::Heater);
+    work.acts(refill());
+    work.proves(18.75);
+    work.acts(hand_over());
+    work
+}
+
+#[test]
+fn a_new_tank_cures() {
+    perfect().cured();
+}
+
+#[test]
+fn an_electrician_shuts_off_and_calls_a_plumber() {
+    let mut work = Work::at(&leaking(Licence::Electrician));
+    found(&mut work);
+    work.acts(close(Level::Lower));
+    work.acts(close(Level::Upper));
+    work.acts([close_box(), Action::TellResult, Action::StopAndCall { whom: Helper::Plumber }]);
+    work.handed_on(Helper::Plumber);
+}
+
+#[test]
+fn a_gasket_does_not() {
+    assert_in_vain(&leaking(Licence::Plumber));
+}

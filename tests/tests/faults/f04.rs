@@ -1,0 +1,54 @@
+//! Demand beyond capacity: every test is good.
+//! Trade sheet, section 9, F04: common practice, no source; draw of 70 % of the nominal volume within 10 %, 18.75 A of 2.1 (computed).
+
+use bench::{Action, Shown, Writing};
+use plant::fault::{Advice, FaultId};
+use plant::{Level, Place, Wire};
+
+use crate::technician::*;
+use crate::work::*;
+
+/// Satisfied with nothing in either leg, the full volume, both elements at their current, all dry and clean.
+pub fn perfect() -> Work {
+    let mut work = Work::at(&order(FaultId::F04, &[("demand", 2.0)]));
+    work.acts(arrive());
+    work.act(Action::WaitForCutOut);
+    let mut steps = vec![work.amps(Wire::FeedA, 0.0), work.amps(Wire::FeedB, 0.0)];
+    let bucket = work.draw(40.0);
+    steps.push(work.step());
+    near(&"first of the bucket, °F", bucket.first.to_fahrenheit(), 120.0, 5.0);
+    let fell = bucket.fell_after.expect("it runs out in the end").to_gallons();
+    near(&"gallons before it fell 15 °F", fell, 0.7 * 40.0, 4.0);
+    steps.push(work.amps(Wire::FeedA, 18.75));
+    work.act(Action::Wait { minutes: 40.0 });
+    steps.push(work.amps(Wire::FeedA, 18.75));
+    for place in [Place::JunctionBox, Place::HeaterTop, Place::Drain, Place::Relief] {
+        work.look(place);
+        steps.push(work.step());
+    }
+    work.act(Action::WaitForCutOut);
+    steps.push(work.amps(Wire::FeedB, 0.0));
+    work.acts(open(Level::Upper).into_iter().take(2));
+    work.acts(open(Level::Lower).into_iter().take(2));
+    let dials = work.act(Action::Read { what: Writing::Dials }).shown;
+    let Shown::Dials { upper, lower } = dials else { panic!("{dials:?}") };
+    near(&"upper dial", upper.to_fahrenheit(), 120.0, 0.1);
+    near(&"lower dial", lower.to_fahrenheit(), 120.0, 0.1);
+    steps.push(work.step());
+    work.acts(close(Level::Lower).into_iter().skip(1));
+    work.acts(close(Level::Upper).into_iter().skip(1));
+    work.finds(&steps);
+    work.act(Action::Advise { advice: Advice::DemandExceedsCapacity });
+    work.acts(hand_over());
+    work
+}
+
+#[test]
+fn the_right_words_end_it() {
+    perfect().cured();
+}
+
+#[test]
+fn an_element_does_not() {
+    assert_in_vain(&order(FaultId::F04, &[("demand", 2.0)]));
+}

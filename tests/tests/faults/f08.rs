@@ -1,0 +1,44 @@
+//! Limit tripped, its cause gone.
+//! Trade sheet, section 9, F08: common practice, no source; readings of row D of 1.6 (computed).
+
+use bench::Sight;
+use plant::Place;
+use plant::Screw::*;
+use plant::fault::FaultId;
+
+use crate::technician::*;
+use crate::work::*;
+
+/// Line volts in, none out; the elements are clear, it latches cool, and the heater cuts out at its dial.
+pub fn perfect() -> Work {
+    let mut work = Work::at(&order(FaultId::F08, &[]));
+    work.opens_up();
+    assert!(work.look(Place::UpperCompartment).contains(&Sight::Button { proud: true }));
+    let line = work.volts(H1, H3, 240.0);
+    let dead = work.ghost(H2, H4);
+    work.ghost(H1, H2);
+    work.ghost(H3, H4);
+    work.ghost(UEa, UEb);
+    work.volts(H1, Shell, 120.0);
+    work.volts(H3, Shell, 120.0);
+    work.ghost(UEb, Shell);
+    work.make_dead(&[UEa, UEb, LEa, LEb]);
+    let [upper, lower] = work.elements_clear();
+    let clicked = work.reset_limit();
+    work.proves(18.75);
+    let idle = work.step();
+    near(&"water at the tap, °F", work.tap(), 120.0, 8.0);
+    work.finds(&[line, dead, upper, lower, clicked, idle]);
+    work.acts(hand_over());
+    work
+}
+
+#[test]
+fn the_button_cures() {
+    perfect().cured();
+}
+
+#[test]
+fn an_element_does_not() {
+    assert_in_vain(&order(FaultId::F08, &[]));
+}

@@ -1,0 +1,46 @@
+//! Breaker switched off or tripped, no fault behind it.
+//! Trade sheet, section 9, F18: common practice, no source; 0 V everywhere, 18.75 A of 2.1 (computed).
+
+use bench::Sight;
+use plant::Screw::*;
+use plant::fault::FaultId;
+use plant::{Handle, Place};
+
+use crate::technician::*;
+use crate::work::*;
+
+/// No volts anywhere; the elements are clear; closed once, it runs to its cut-out.
+fn worked(tripped: f64) -> Work {
+    let mut work = Work::at(&order(FaultId::F18, &[("tripped", tripped)]));
+    let handle = if tripped > 0.5 { Handle::Tripped } else { Handle::Off };
+    let slot = work.slot();
+    let seen = work.look(Place::LoadCenter);
+    assert!(seen.contains(&Sight::BreakerHandle { slot, handle, locked: false }), "{seen:?}");
+    let found = work.step();
+    work.opens_up();
+    work.volts(H1, H3, 0.0);
+    work.ghost(H1, Shell);
+    work.ghost(H3, Shell);
+    work.make_dead(&[UEa, UEb, LEa, LEb]);
+    let [upper, lower] = work.elements_clear();
+    work.proves(18.75);
+    let idle = work.step();
+    work.finds(&[found, upper, lower, idle - 1, idle]);
+    work.acts(hand_over());
+    work
+}
+
+pub fn perfect() -> Work {
+    worked(1.0)
+}
+
+#[test]
+fn the_handle_cures() {
+    perfect().cured();
+    worked(0.0).cured();
+}
+
+#[test]
+fn a_limit_does_not() {
+    assert_in_vain(&order(FaultId::F18, &[("tripped", 0.0)]));
+}

@@ -1,0 +1,84 @@
+//! One pole of the breaker does not make.
+//! Trade sheet, section 9, F19: common practice, no source; readings of row E1 of 1.6 (computed).
+
+use bench::{Action, Helper, Licence};
+use drill::Order;
+use plant::Screw::*;
+use plant::fault::{FaultId, PartKind};
+use plant::{Level, Wire};
+
+use crate::technician::*;
+use crate::work::*;
+
+fn half_dead(licence: Licence) -> Order {
+    Order { licence, ..order(FaultId::F19, &[("pole", 0.0)]) }
+}
+
+/// Cold tank, upper element called: both line screws 120 V to ground, nothing between them.
+fn found(work: &mut Work) -> [u32; 2] {
+    work.opens_up();
+    let between = work.volts(H1, H3, 0.0);
+    work.volts(H1, Shell, 120.0);
+    work.volts(H3, Shell, 120.0);
+    work.volts(UEa, UEb, 0.0);
+    [between, work.step()]
+}
+
+pub fn perfect() -> Work {
+    let mut work = Work::at(&half_dead(Licence::Electrician));
+    let [between, _] = found(&mut work);
+    work.act(open_panel());
+    work.volts(M1, M2, 240.0);
+    work.volts(B1, B2, 0.0);
+    let across = work.volts(M1, B1, 240.0);
+    work.volts(M2, B2, 0.0);
+    work.volts(B1, G, 120.0);
+    work.volts(B2, G, 120.0);
+    work.make_dead(&[]);
+    work.acts(prove_breaker_dead());
+    work.finds(&[between, across]);
+    work.fits(PartKind::Breaker);
+    work.act(close_panel());
+    work.proves(18.75);
+    work.acts(hand_over());
+    work
+}
+
+#[test]
+fn the_right_part_cures() {
+    perfect().cured();
+}
+
+/// Back-feed: with the wire off the dead load screw it reads nothing.
+#[test]
+fn the_load_screw_is_dead_with_its_wire_off() {
+    let mut work = Work::at(&half_dead(Licence::Electrician));
+    found(&mut work);
+    work.act(open_panel());
+    work.volts(B1, G, 120.0);
+    work.make_dead(&[]);
+    work.acts(prove_breaker_dead());
+    let slot = work.slot();
+    let end = end(Wire::CableA, B1);
+    work.acts([Action::Label { end }, Action::Lift { end }]);
+    work.acts(energise(slot));
+    work.ghost(B1, G);
+    work.volts(B2, G, 120.0);
+}
+
+#[test]
+fn a_plumber_locks_off_and_calls_an_electrician() {
+    let mut work = Work::at(&half_dead(Licence::Plumber));
+    let evidence = found(&mut work);
+    work.make_dead(&[]);
+    work.finds(&evidence);
+    work.acts(close(Level::Lower));
+    work.acts(close(Level::Upper));
+    work.acts([close_box(), Action::TellResult, Action::StopAndCall { whom: Helper::Electrician }]);
+    work.handed_on(Helper::Electrician);
+}
+
+#[test]
+fn an_element_does_not() {
+    assert_in_vain(&half_dead(Licence::Electrician));
+}

@@ -1,0 +1,236 @@
+//! What a technician does, as lists of acts: the same sequences for every fault, for worked attempts and for
+//! hands on the page. Order of work: trade sheet 10.1 to 10.11 (common practice, no source).
+
+use bench::{Action, Clamped, Cover, KnownSource, MeterFunction, NewPart, Probe};
+use plant::fault::PartKind;
+use plant::heater::Plate;
+use plant::{End, Level, Place, Point, Screw, Tap, Wire};
+use quantity::{Amps, Pressure, Temperature, Volume};
+
+/// Both dials to 120 °F (3.2, published: two owner's manuals).
+pub fn set_dials() -> [Action; 2] {
+    let to = Temperature::fahrenheit(120.0);
+    [Action::Dial { level: Level::Upper, to }, Action::Dial { level: Level::Lower, to }]
+}
+
+/// A wire's end by the screw it belongs on.
+pub fn end(wire: Wire, screw: Screw) -> End {
+    let side = u8::from(wire.home()[1] == screw);
+    assert_eq!(End { wire, side }.home(), screw);
+    End { wire, side }
+}
+
+pub fn read(function: MeterFunction, red: impl Into<Point>, black: impl Into<Point>) -> Action {
+    Action::Meter { function, red: red.into(), black: black.into() }
+}
+
+pub fn clamp(wire: Wire) -> Action {
+    Action::Clamp { around: Clamped::Wire { wire } }
+}
+
+fn cover(which: Cover, off: bool) -> Action {
+    Action::Cover { which, off }
+}
+
+/// Says what will be off, proves the meter, puts gloves and eye protection on, opens the junction box.
+pub fn arrive() -> Vec<Action> {
+    vec![
+        Action::TellHousehold,
+        Action::ProveMeter { on: KnownSource::Receptacle },
+        Action::EyeProtection { on: true },
+        Action::Gloves { on: true },
+        cover(Cover::JunctionBox, true),
+    ]
+}
+
+/// Cover, insulation and shield of a compartment.
+pub fn open(level: Level) -> Vec<Action> {
+    let covers = match level {
+        Level::Upper => [Cover::Upper, Cover::UpperInsulation, Cover::UpperShield],
+        Level::Lower => [Cover::Lower, Cover::LowerInsulation, Cover::LowerShield],
+    };
+    covers.map(|which| cover(which, true)).to_vec()
+}
+
+/// The same put back, what lies inside first.
+pub fn close(level: Level) -> Vec<Action> {
+    let covers = match level {
+        Level::Upper => [Cover::UpperShield, Cover::UpperInsulation, Cover::Upper],
+        Level::Lower => [Cover::LowerShield, Cover::LowerInsulation, Cover::Lower],
+    };
+    covers.map(|which| cover(which, false)).to_vec()
+}
+
+pub fn open_panel() -> Action {
+    cover(Cover::PanelFront, true)
+}
+
+pub fn close_panel() -> Action {
+    cover(Cover::PanelFront, false)
+}
+
+pub fn close_box() -> Action {
+    cover(Cover::JunctionBox, false)
+}
+
+/// The tank's metal shown to be a ground: continuity to the bonded pipe, leads zeroed first.
+pub fn prove_ground() -> Vec<Action> {
+    vec![Action::ZeroLeads, read(MeterFunction::Ohms, Screw::Shell, Screw::Pipe)]
+}
+
+/// Proves dead what is off and locked: leg to leg, each leg and each screw that hands will touch to the proved
+/// ground, then the meter once more (10.1).
+pub fn prove_dead(screws: &[Screw]) -> Vec<Action> {
+    let low = |a, b| read(MeterFunction::LowVolts, a, b);
+    let mut acts = vec![low(Screw::H1, Screw::H3)];
+    acts.extend([Screw::H1, Screw::H3].iter().chain(screws).map(|s| low(*s, Screw::Shell)));
+    acts.push(Action::ProveMeter { on: KnownSource::Receptacle });
+    acts
+}
+
+/// The same at the breaker's load screws, to the ground bar, panel open (10.1).
+pub fn prove_breaker_dead() -> Vec<Action> {
+    vec![
+        read(MeterFunction::LowVolts, Screw::B1, Screw::B2),
+        read(MeterFunction::Ohms, Screw::G, Screw::Pipe),
+        read(MeterFunction::LowVolts, Screw::B1, Screw::G),
+        read(MeterFunction::LowVolts, Screw::B2, Screw::G),
+        Action::ProveMeter { on: KnownSource::Receptacle },
+    ]
+}
+
+/// Both wires of an element, labelled and taken off (10.2).
+pub fn lift_element(level: Level) -> Vec<Action> {
+    let mut acts = Vec::new();
+    for end in element_ends(level) {
+        acts.extend([Action::Label { end }, Action::Lift { end }]);
+    }
+    acts
+}
+
+/// The same landed again and torqued.
+pub fn land_element(level: Level) -> Vec<Action> {
+    element_ends(level).map(|end| Action::Land { end, screw: end.home(), torqued: true }).to_vec()
+}
+
+fn element_ends(level: Level) -> [End; 2] {
+    match level {
+        Level::Upper => [end(Wire::UpperSwitched, Screw::UEa), end(Wire::UpperPermanent, Screw::UEb)],
+        Level::Lower => [end(Wire::LowerSwitched, Screw::LEa), end(Wire::LowerPermanent, Screw::LEb)],
+    }
+}
+
+/// The two screws of an element.
+pub fn screws(level: Level) -> [Screw; 2] {
+    match level {
+        Level::Upper => [Screw::UEa, Screw::UEb],
+        Level::Lower => [Screw::LEa, Screw::LEb],
+    }
+}
+
+/// Water off, hose on, drain and a tap open until nothing runs (10.6).
+pub fn drain() -> Vec<Action> {
+    vec![
+        Action::ColdValve { opening: 0.0 },
+        Action::Hose { on: true },
+        Action::Drain { opening: 1.0 },
+        Action::Tap { tap: Tap::Bath, opening: 1.0 },
+        Action::Wait { minutes: 45.0 },
+    ]
+}
+
+/// Drain shut, taps open, cold valve opened slowly then full, run until solid, relief valve lifted, every fitting
+/// looked at, every tap purged (10.9, 10.10).
+pub fn refill() -> Vec<Action> {
+    let mut acts = vec![
+        Action::Drain { opening: 0.0 },
+        Action::ColdValve { opening: 0.4 },
+        Action::Wait { minutes: 30.0 },
+        Action::ColdValve { opening: 1.0 },
+        Action::Wait { minutes: 5.0 },
+        Action::Tap { tap: Tap::Bath, opening: 0.0 },
+    ];
+    for tap in [Tap::Laundry, Tap::Kitchen, Tap::Shower] {
+        acts.extend([
+            Action::Tap { tap, opening: 1.0 },
+            Action::Wait { minutes: 1.0 },
+            Action::Tap { tap, opening: 0.0 },
+        ]);
+    }
+    acts.extend([
+        Action::ReliefLever { up: true },
+        Action::ReliefLever { up: false },
+        Action::Hose { on: false },
+        Action::Look { at: Place::Drain },
+        Action::Look { at: Place::HeaterTop },
+    ]);
+    acts
+}
+
+/// Own lock off, breaker on.
+pub fn energise(slot: u32) -> Vec<Action> {
+    vec![Action::Lock { slot, on: false }, Action::Breaker { slot, on: true }]
+}
+
+/// Box shut, a tap's temperature taken, gloves off, the customer told, the job handed over.
+pub fn hand_over() -> Vec<Action> {
+    vec![
+        close_box(),
+        Action::Gloves { on: false },
+        Action::EyeProtection { on: false },
+        Action::Tap { tap: Tap::Kitchen, opening: 1.0 },
+        Action::Wait { minutes: 3.0 },
+        Action::Thermometer { at: Probe::Tap { tap: Tap::Kitchen } },
+        Action::Tap { tap: Tap::Kitchen, opening: 0.0 },
+        Action::TellResult,
+        Action::HandOver,
+    ]
+}
+
+/// A part that belongs on a plate, from the van.
+pub fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> NewPart {
+    let (rating, seat_cleaned) = (plate.element, true);
+    let element = |level| NewPart::Element { level, rating, seat_cleaned };
+    match kind {
+        PartKind::UpperElement => element(Level::Upper),
+        PartKind::LowerElement => element(Level::Lower),
+        PartKind::UpperThermostat => NewPart::Thermostat { level: Level::Upper },
+        PartKind::LowerThermostat => NewPart::Thermostat { level: Level::Lower },
+        PartKind::Limit => NewPart::Limit,
+        PartKind::Breaker => NewPart::Breaker { rating: breaker },
+        PartKind::Fuse => NewPart::Fuse { rating: breaker },
+        PartKind::DipTube => NewPart::DipTube,
+        PartKind::UpperGasket => NewPart::Gasket { level: Level::Upper, seat_cleaned },
+        PartKind::LowerGasket => NewPart::Gasket { level: Level::Lower, seat_cleaned },
+        PartKind::ReliefValve => NewPart::ReliefValve { opens_at: plate.working_pressure },
+        PartKind::ExpansionTank => NewPart::ExpansionTank { volume: Volume::gallons(4.4), charge: main },
+        PartKind::Heater => NewPart::Heater { nominal: plate.nominal, rating },
+    }
+}
+
+/// Screws that a change puts hands on, heater side.
+pub fn handled(kind: PartKind) -> &'static [Screw] {
+    use Screw::{D1, D2, H1, H2, H3, H4, Ja, Jb, LEa, LEb, U1, U2, U4, UEa, UEb};
+    match kind {
+        PartKind::UpperElement | PartKind::UpperGasket => &[UEa, UEb],
+        PartKind::LowerElement | PartKind::LowerGasket => &[LEa, LEb],
+        PartKind::UpperThermostat => &[U1, U2, U4],
+        PartKind::LowerThermostat => &[D1, D2],
+        PartKind::Limit => &[H1, H2, H3, H4],
+        PartKind::Heater => &[Ja, Jb],
+        _ => &[],
+    }
+}
+
+/// Whether a change opens the tank.
+pub fn opens_tank(kind: PartKind) -> bool {
+    matches!(
+        kind,
+        PartKind::UpperElement
+            | PartKind::LowerElement
+            | PartKind::UpperGasket
+            | PartKind::LowerGasket
+            | PartKind::Heater
+            | PartKind::ReliefValve
+    )
+}
