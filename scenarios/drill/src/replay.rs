@@ -28,3 +28,18 @@ pub fn judge(drill: &Drill, session: &Session, rubric: &Rubric) -> Score {
     let cured = cure::judge(drill, session).is_right();
     score(&Case { job: &drill.job, fault: drill.fault.id, session, cured }, rubric)
 }
+
+/// An attempt's replay as bytes, for proofs that two machines agree: every step with all that came of it, the
+/// house as it was left, the score.
+pub fn trace(session: &Session, score: &Score) -> Vec<u8> {
+    let mut bytes = Vec::new();
+    for entry in &session.log {
+        bytes.extend(serde_json::to_vec(entry).unwrap_or_default());
+        bytes.push(b'\n');
+    }
+    bytes.extend(serde_json::to_vec(&session.home).unwrap_or_default());
+    bytes.push(b'\n');
+    bytes.extend(serde_json::to_vec(score).unwrap_or_default());
+    bytes.push(b'\n');
+    bytes
+}
