@@ -66,8 +66,8 @@ fn line(props: &Props, voice: &Voice, line: &Line) -> Html {
                 if line.weighs() {
                     <b class="cost">{ points(line.points) }</b>{ " " }
                 }
-                if let Some(letter) = step.and_then(|step| step.letter.as_ref()) {
-                    <b class="letter">{ letter }</b>{ " · " }
+                if let Some(step) = step {
+                    <b class="letter">{ &step.letter }</b>{ " · " }
                 }
                 { &line.text }
             </summary>

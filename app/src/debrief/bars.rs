@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use yew::prelude::*;
 
+use super::phase::phase_name;
 use super::scale::Axis;
 use super::sheet::Sheet;
 use crate::said::use_voice;
@@ -31,16 +32,16 @@ pub struct Props {
 pub fn Bars(props: &Props) -> Html {
     let voice = use_voice();
     let Props { sheet, axis, top, step } = props;
-    let total = voice.filled("page-minutes", &[("minutes", sheet.film.length().to_minutes().round().into())]);
+    let total = voice.filled("page-minutes", &[("minutes", sheet.length().to_minutes().round().into())]);
     let bar = top + 22.0;
     let stretches = sheet.stretches.iter().map(|one| {
         let (x, end) = (axis.x(one.from), axis.x(one.to));
         let wide = (end - x - 1.0).max(0.8);
-        let name = voice.text(&format!("debrief-phase-{}", one.phase.name()));
+        let name = voice.text(&format!("debrief-phase-{}", phase_name(one.phase)));
         let fits = name.chars().count() as f64 * LETTER + 10.0 < wide;
         let here = (one.steps.0..=one.steps.1).contains(step);
         html! {
-            <g class={classes!("stretch", one.phase.name(), here.then_some("here"))}>
+            <g class={classes!("stretch", phase_name(one.phase), here.then_some("here"))}>
                 <title>{ format!("{name}, {}", voice.units().duration(one.to - one.from)) }</title>
                 <rect x={format!("{x:.1}")} y={bar.to_string()} width={format!("{wide:.1}")} height={BAR.to_string()} />
                 if fits {

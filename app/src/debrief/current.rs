@@ -27,13 +27,13 @@ pub fn Current(props: &Props) -> Html {
     let voice = use_voice();
     let Props { sheet, axis, top, height } = props;
     let peak =
-        sheet.film.frames.iter().flat_map(|frame| frame.legs).map(|amps| amps.get()).fold(0.0, f64::max);
+        sheet.picture.samples.iter().flat_map(|frame| frame.legs).map(|amps| amps.get()).fold(0.0, f64::max);
     let full = [10.0, 20.0, 30.0, 50.0, 100.0].into_iter().find(|full| peak <= *full).unwrap_or(peak);
     let y = |amps: f64| top + height - amps / full * height;
     let curve = |leg: usize| {
         let mut points = String::new();
         let mut before: Option<f64> = None;
-        for frame in &sheet.film.frames {
+        for frame in &sheet.picture.samples {
             let (x, here) = (axis.x(frame.at), y(frame.legs.get(leg).map_or(0.0, |amps| amps.get())));
             let start = if before.is_none() { 'M' } else { 'L' };
             // A switch is a step, not a slope.

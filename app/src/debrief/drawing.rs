@@ -49,7 +49,7 @@ pub fn Drawing(props: &Props) -> Html {
     let axis = Axis {
         left: if narrow { 44.0 } else { 62.0 },
         right: width - if narrow { 6.0 } else { 18.0 },
-        length: props.sheet.film.length(),
+        length: props.sheet.length(),
         starts_at: props.sheet.starts_at,
     };
     let current = MARKERS + WATER + GAP;

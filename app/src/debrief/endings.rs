@@ -1,6 +1,9 @@
 //! How a job ended and what the customer is left with, in words.
 
 use bench::{Ending, Session};
+use drill::cure::RightEnd;
+use drill::{Cure, Debrief};
+use plant::fault::FaultId;
 use words::{Units, Voice};
 
 /// How it ended.
@@ -17,12 +20,25 @@ pub fn ending_words(voice: &Voice, ending: Option<Ending>) -> String {
     }
 }
 
+/// What the right end was, for this licence.
+pub fn right_end_words(voice: &Voice, right: RightEnd, fault: FaultId) -> String {
+    match right {
+        RightEnd::Own(_) => voice.fault_remedy(fault),
+        RightEnd::Call(whom) => voice.filled(
+            "debrief-right-call",
+            &[("whom", voice.helper(whom).into()), ("remedy", voice.fault_remedy(fault).into())],
+        ),
+    }
+}
+
 /// What the customer is left with, a sentence each.
-pub fn customer_words(voice: &Voice, world: &Session, right: bool) -> Vec<String> {
+pub fn customer_words(voice: &Voice, world: &Session, computed: &Debrief) -> Vec<String> {
     let units: Units = voice.units();
-    let mut all = vec![voice.text(if right { "debrief-cured" } else { "debrief-not-cured" })];
-    let top = world.inside().layers.last().copied().flatten();
-    if let Some(top) = top {
+    let mut all = vec![cure_words(voice, &computed.cure)];
+    if let Some(symptom) = computed.afterwards {
+        all.push(voice.filled("debrief-afterwards", &[("symptom", voice.symptom(symptom).into())]));
+    }
+    if let Some(top) = world.inside().layers.last().copied().flatten() {
         all.push(voice.filled("debrief-tank", &[("temperature", units.temperature(top).into())]));
     }
     all.push(voice.filled("debrief-time", &[("time", units.duration(world.clock).into())]));
@@ -32,4 +48,14 @@ pub fn customer_words(voice: &Voice, world: &Session, right: bool) -> Vec<String
         voice.text("debrief-no-bill")
     });
     all
+}
+
+fn cure_words(voice: &Voice, cure: &Cure) -> String {
+    match cure {
+        Cure::Cured => voice.text("debrief-cured"),
+        Cure::HandedOn { whom, .. } => {
+            voice.filled("debrief-handed-on", &[("whom", voice.helper(*whom).into())])
+        }
+        Cure::CalledAmiss { .. } | Cure::NotCured { .. } => voice.text("debrief-not-cured"),
+    }
 }

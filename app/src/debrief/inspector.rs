@@ -31,12 +31,11 @@ pub fn Inspector(props: &Props) -> Html {
         return html! { <p class="note">{ voice.text("debrief-no-acts") }</p> };
     };
     let last = sheet.steps.len() as u32;
-    let letter = step.letter.as_ref().map(|letter| format!("{letter} · ")).unwrap_or_default();
     html! {
         <section class="inspector" aria-label={voice.text("debrief-inspector")}>
             <div class="stepper">
                 { go(props, step.number > 1, step.number.saturating_sub(1), "‹", voice.text("debrief-before")) }
-                <h2 aria-live="polite">{ letter }{ clock(sheet, step.at) }</h2>
+                <h2 aria-live="polite">{ &step.letter }{ " · " }{ clock(sheet, step.at) }</h2>
                 <small>{ voice.filled("debrief-step-of", &[("step", step.number.into()), ("last", last.into())]) }</small>
                 { go(props, step.number < last, step.number + 1, "›", voice.text("debrief-after")) }
             </div>
@@ -48,6 +47,9 @@ pub fn Inspector(props: &Props) -> Html {
                 { for step.showed.iter().map(|one| html! { <p>{ one }</p> }) }
                 { for step.harms.iter().map(|one| html! { <p class="harm">{ one }</p> }) }
                 { judged(props, &voice, step) }
+                if !step.told.is_empty() {
+                    <p class="muted">{ &step.told }</p>
+                }
             </div>
             <Would sheet={sheet.clone()} step={props.step} />
         </section>

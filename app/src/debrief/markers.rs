@@ -37,7 +37,7 @@ pub struct Props {
 #[component]
 pub fn Markers(props: &Props) -> Html {
     let voice = use_voice();
-    let shown = |step: &&Step| step.number == props.step || (step.letter.is_some() && !props.narrow);
+    let shown = |step: &&Step| step.number == props.step || (step.marked && !props.narrow);
     let steps: Vec<&Step> = props.sheet.steps.iter().filter(shown).collect();
     let at: Vec<f64> = steps.iter().map(|step| props.axis.x(step.at)).collect();
     let places = spread(&at, props.axis.left, props.axis.right);
@@ -76,7 +76,7 @@ fn marker(props: &Props, step: &Step, at: f64, place: f64) -> Html {
             choose.emit(());
         }
     });
-    let letter = step.letter.clone().unwrap_or_default();
+    let letter = &step.letter;
     let said = format!("{letter} {} {}", clock(&props.sheet, step.at), step.what);
     let class = classes!("marker", chosen.then_some("chosen"), step.grave.then_some("grave"));
     let y = RADIUS + 3.0;

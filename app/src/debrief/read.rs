@@ -2,16 +2,15 @@
 
 use std::rc::Rc;
 
-use bench::Action;
+use bench::{Action, Session};
 use drill::{Attempt, Rubric};
 use gloo::timers::callback::Timeout;
 use words::Voice;
 use yew::prelude::*;
 
-use super::endings::{customer_words, ending_words};
-use super::film::Film;
+use super::endings::{customer_words, ending_words, right_end_words};
 use super::judged::accounts;
-use super::letters::letters;
+use super::phase::stretches;
 use super::sheet::{self, Sheet, Verdict};
 use crate::store::use_work;
 use crate::text::voice;
@@ -52,41 +51,42 @@ pub fn use_sheet(attempt: Rc<Attempt>) -> Reading {
 /// Computes it.
 pub fn read(voice: &Voice, attempt: Rc<Attempt>) -> Result<Sheet, String> {
     let made = drill::make(&attempt.order).map_err(|error| error.to_string())?;
-    let film = Film::take(made.job.clone(), &attempt.actions);
-    let Some(session) = film.last().cloned() else { return Err(voice.text("debrief-no-acts")) };
-    let right = drill::cure::judge(&made, &session).is_right();
-    let accounts = accounts(voice, &drill::judge(&made, &session, &Rubric::plain()));
-    let mut steps = sheet::steps(voice, film.entries());
-    let named = accounts.iter().flat_map(|account| &account.lines).map(|line| line.step);
-    let marks =
-        film.entries().iter().zip(1u32..).filter(|(entry, _)| is_mark(&entry.action)).map(|(_, at)| at);
-    let letters = letters(named.chain(marks));
-    for step in &mut steps {
-        step.letter = letters.get(&step.number).cloned();
-    }
-    let fault = voice.fault(made.fault.id);
-    let ending = ending_words(voice, session.ended);
-    let verdict = Verdict {
-        headline: voice.filled(
-            "debrief-headline",
-            &[("fault", fault.clone().into()), ("ending", ending.to_lowercase().into())],
-        ),
-        fault,
-        remedy: voice.fault_remedy(made.fault.id),
-        finding: written(voice, &attempt.actions),
-        ending,
-        customer: customer_words(voice, &session, right),
-    };
-    let (starts_at, stretches) = (made.job.starts_at, sheet::time_spent(film.entries()));
-    Ok(Sheet { attempt, fault: made.fault.id, film, starts_at, steps, stretches, accounts, verdict })
+    let computed = drill::debrief(&made, &attempt.actions, &Rubric::plain());
+    let session = Rc::new(drill::replay(&made, &attempt.actions));
+    Ok(Sheet {
+        fault: made.fault.id,
+        starts_at: made.job.starts_at,
+        steps: sheet::steps(voice, &session.log, &computed.moments),
+        stretches: stretches(&computed.moments),
+        accounts: accounts(voice, &computed.score),
+        verdict: verdict(voice, &computed, &session, &attempt),
+        picture: computed.picture,
+        session,
+        attempt,
+    })
 }
 
-/// Acts that are lettered even when nothing was charged for them: where the job turned.
-const fn is_mark(action: &Action) -> bool {
-    matches!(
-        action,
-        Action::Finding { .. } | Action::Replace { .. } | Action::Breaker { .. } | Action::StopAndCall { .. }
-    )
+fn verdict(voice: &Voice, computed: &drill::Debrief, session: &Session, attempt: &Attempt) -> Verdict {
+    let fault = voice.fault(computed.fault.id);
+    let ending = ending_words(voice, session.ended);
+    let title = computed.title;
+    let headline = voice.filled(
+        "debrief-headline",
+        &[
+            ("call", title.call.into()),
+            ("street", format!("{} {}", title.house, title.street_name()).into()),
+            ("fault", fault.clone().into()),
+            ("ending", ending.to_lowercase().into()),
+        ],
+    );
+    Verdict {
+        headline,
+        remedy: right_end_words(voice, computed.right_end, computed.fault.id),
+        finding: written(voice, &attempt.actions),
+        customer: customer_words(voice, session, computed),
+        fault,
+        ending,
+    }
 }
 
 /// The last finding written.

@@ -2,14 +2,14 @@
 
 use std::rc::Rc;
 
-use bench::{Action, Entry, Shown};
+use bench::{Action, Entry, Session, Shown};
 use drill::Attempt;
+use drill::debrief::{Moment, Picture, Told};
 use plant::fault::FaultId;
 use quantity::Seconds;
 use words::Voice;
 
-use super::film::Film;
-use super::phase::{Stretch, stretches};
+use super::phase::Stretch;
 
 /// A line of an account.
 #[derive(Clone, PartialEq, Debug)]
@@ -55,8 +55,10 @@ pub struct Account {
 pub struct Step {
     /// Its number, 1 the first.
     pub number: u32,
-    /// Its letter, where the drawing has one.
-    pub letter: Option<String>,
+    /// Its letter.
+    pub letter: String,
+    /// The drawing shows it: a line of the accounts names it, or the job turned there.
+    pub marked: bool,
     /// Time into the job.
     pub at: Seconds,
     /// What was done.
@@ -69,6 +71,8 @@ pub struct Step {
     pub harms: Vec<String>,
     /// It hurt somebody or spoilt something.
     pub grave: bool,
+    /// What it told about the fault; empty for what is no reading.
+    pub told: String,
 }
 
 /// How it came out, in words.
@@ -89,12 +93,14 @@ pub struct Verdict {
 }
 
 /// The debrief of one attempt.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, Debug)]
 pub struct Sheet {
     /// The attempt.
     pub attempt: Rc<Attempt>,
+    /// The job folded to its end.
+    pub session: Rc<Session>,
     /// What went on inside.
-    pub film: Film,
+    pub picture: Picture,
     /// Time of day at the start.
     pub starts_at: Seconds,
     /// The acts.
@@ -109,7 +115,19 @@ pub struct Sheet {
     pub fault: FaultId,
 }
 
+/// A sheet is made once for an attempt and never changes.
+impl PartialEq for Sheet {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.attempt, &other.attempt) && Rc::ptr_eq(&self.session, &other.session)
+    }
+}
+
 impl Sheet {
+    /// How long the job took.
+    pub fn length(&self) -> Seconds {
+        self.session.clock
+    }
+
     /// A step by its number.
     pub fn step(&self, number: u32) -> Option<&Step> {
         self.steps.get((number as usize).checked_sub(1)?)
@@ -127,48 +145,62 @@ impl Sheet {
             (!a.gate, a.points).partial_cmp(&(!b.gate, b.points)).unwrap_or(std::cmp::Ordering::Equal)
         });
         let finding =
-            || self.film.entries().iter().rposition(|entry| matches!(entry.action, Action::Finding { .. }));
+            || self.session.log.iter().rposition(|entry| matches!(entry.action, Action::Finding { .. }));
         worst.map(|line| line.step).or_else(|| finding().map(|at| at as u32 + 1)).unwrap_or(1)
     }
 
     /// Heights of the upper and the lower element as fractions of the tank's.
     pub fn element_heights(&self) -> [f64; 2] {
-        self.film.last().map_or([0.5; 2], |world| {
-            let plate = world.home.plant.plate;
-            [plate.upper_element, plate.lower_element].map(|at| at.get() / plate.height.get())
-        })
+        let plate = self.session.home.plant.plate;
+        [plate.upper_element, plate.lower_element].map(|at| at.get() / plate.height.get())
     }
 }
 
-/// The acts in words, still without letters.
-pub fn steps(voice: &Voice, entries: &[Rc<Entry>]) -> Vec<Step> {
-    entries.iter().zip(1u32..).map(|(entry, number)| step(voice, entry, number)).collect()
+/// The acts in words.
+pub fn steps(voice: &Voice, entries: &[Rc<Entry>], moments: &[Moment]) -> Vec<Step> {
+    entries.iter().zip(moments).map(|(entry, moment)| step(voice, entry, moment)).collect()
 }
 
-fn step(voice: &Voice, entry: &Entry, number: u32) -> Step {
+fn step(voice: &Voice, entry: &Entry, moment: &Moment) -> Step {
     let outcome = &entry.outcome;
     let shown = voice.shown(&outcome.shown);
     let figure = is_figure(&outcome.shown);
     let mut showed: Vec<String> = if figure || shown.is_empty() { Vec::new() } else { vec![shown.clone()] };
     showed.extend(outcome.noticed.iter().map(|one| voice.noticed(one)));
     Step {
-        number,
-        letter: None,
+        number: moment.step,
+        letter: moment.letter.clone(),
+        marked: !moment.lines.is_empty() || turns(&entry.action),
         at: entry.at,
         what: voice.action(&entry.action),
         reading: if figure { shown } else { String::new() },
         showed,
         harms: outcome.harms.iter().map(|one| voice.harm(one)).collect(),
         grave: !outcome.harms.is_empty(),
+        told: told(voice, &moment.told),
     }
+}
+
+fn told(voice: &Voice, told: &Told) -> String {
+    match told {
+        Told::NoReading => String::new(),
+        Told::NothingNew => voice.text("debrief-nothing-new"),
+        Told::New { ruled_out } => {
+            let names: Vec<String> = ruled_out.iter().map(|fault| voice.fault(*fault)).collect();
+            voice.filled("debrief-ruled-out", &[("faults", names.join("; ").into())])
+        }
+    }
+}
+
+/// Acts that the drawing marks even when nothing was charged for them.
+const fn turns(action: &Action) -> bool {
+    matches!(
+        action,
+        Action::Finding { .. } | Action::Replace { .. } | Action::Breaker { .. } | Action::StopAndCall { .. }
+    )
 }
 
 /// Whether it is a figure on an instrument, to be read large.
 const fn is_figure(shown: &Shown) -> bool {
     matches!(shown, Shown::Meter { .. } | Shown::Clamp { .. } | Shown::Temperature { .. })
-}
-
-/// The time, by what it was spent on.
-pub fn time_spent(entries: &[Rc<Entry>]) -> Vec<Stretch> {
-    stretches(entries.iter().map(Rc::as_ref))
 }

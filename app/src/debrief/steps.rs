@@ -45,8 +45,8 @@ fn row(props: &Props, step: &Step) -> Html {
             <button type="button" {class} aria-current={chosen.then_some("step")} {onclick}>
                 <time>{ clock(&props.sheet, step.at) }</time>
                 <span>
-                    if let Some(letter) = &step.letter {
-                        <b class="letter">{ letter }</b>{ " " }
+                    if step.marked {
+                        <b class="letter">{ &step.letter }</b>{ " " }
                     }
                     { &step.what }
                     if !said.is_empty() {

@@ -2,11 +2,11 @@
 
 use std::rc::Rc;
 
+use drill::debrief::Sample;
 use plant::Level;
 use quantity::Seconds;
 use yew::prelude::*;
 
-use super::film::Frame;
 use super::scale::{Axis, TONES, tone};
 use super::sheet::Sheet;
 use crate::said::use_voice;
@@ -33,7 +33,7 @@ pub fn Water(props: &Props) -> Html {
     let voice = use_voice();
     let Props { sheet, axis, top, height } = props;
     let paths = use_memo((sheet.clone(), *axis, *top, *height), |(sheet, axis, top, height)| {
-        paths(&sheet.film.frames, axis, *top, *height)
+        paths(&sheet.picture.samples, axis, *top, *height)
     });
     let bottom = top + height;
     let edge = |fraction: f64| format!("{:.1}", bottom - fraction * height + 4.0);
@@ -55,13 +55,13 @@ pub fn Water(props: &Props) -> Html {
 }
 
 /// The frame that shows a moment: the last one before it.
-fn shown(frames: &[Frame], at: Seconds) -> Option<&Frame> {
+fn shown(frames: &[Sample], at: Seconds) -> Option<&Sample> {
     let after = frames.partition_point(|frame| frame.at <= at);
     frames.get(after.saturating_sub(1))
 }
 
 /// One path a tone, each a row of rectangles.
-fn paths(frames: &[Frame], axis: &Axis, top: f64, height: f64) -> Vec<AttrValue> {
+fn paths(frames: &[Sample], axis: &Axis, top: f64, height: f64) -> Vec<AttrValue> {
     let mut all = vec![String::new(); TONES];
     let columns = (axis.width() / COLUMN).ceil().max(1.0);
     let wide = axis.width() / columns;
@@ -75,7 +75,7 @@ fn paths(frames: &[Frame], axis: &Axis, top: f64, height: f64) -> Vec<AttrValue>
 }
 
 /// One column; equal neighbours become one rectangle.
-fn column_of(all: &mut [String], frame: &Frame, x: f64, wide: f64, top: f64, height: f64) {
+fn column_of(all: &mut [String], frame: &Sample, x: f64, wide: f64, top: f64, height: f64) {
     let layers = &frame.layers;
     let high = height / layers.len().max(1) as f64;
     let mut from = 0;
@@ -104,7 +104,13 @@ mod tests {
     #[test]
     fn air_leaves_the_paper_and_water_is_drawn_once_a_tone() {
         let hot = Some(Temperature::celsius(60.0));
-        let frame = |layers| Frame { at: Seconds(0.0), layers, legs: [Amps(0.0); 2] };
+        let frame = |layers| Sample {
+            at: Seconds(0.0),
+            layers,
+            legs: [Amps(0.0); 2],
+            pressure: quantity::Pressure(0.0),
+            live: false,
+        };
         let axis = Axis { left: 0.0, right: 5.0, length: Seconds(60.0), starts_at: Seconds(0.0) };
         let paths = paths(&[frame(vec![hot, hot, None, None])], &axis, 0.0, 100.0);
         let drawn: Vec<&AttrValue> = paths.iter().filter(|path| !path.is_empty()).collect();

@@ -29,7 +29,7 @@ pub struct Props {
 pub fn Would(props: &Props) -> Html {
     let voice = use_voice();
     let found = use_state(|| None::<(u32, Rc<Vec<Instead>>)>);
-    let reads = props.sheet.film.entries().get((props.step as usize).wrapping_sub(1)).is_some_and(|entry| {
+    let reads = props.sheet.session.log.get((props.step as usize).wrapping_sub(1)).is_some_and(|entry| {
         tells(&entry.action) && !matches!(entry.outcome.shown, Shown::Refused { .. } | Shown::Stopped { .. })
     });
     {
@@ -59,10 +59,7 @@ pub fn Would(props: &Props) -> Html {
 }
 
 fn instead(sheet: &Sheet, step: u32) -> Vec<Instead> {
-    match sheet.film.worlds.first() {
-        Some(world) => had_it_been(&world.job, sheet.fault, sheet.film.entries(), step),
-        None => Vec::new(),
-    }
+    had_it_been(&sheet.session.job, sheet.fault, &sheet.session.log, step)
 }
 
 /// Whether an act reads something off the world. The customer's words belong to the true week alone.

@@ -60,10 +60,11 @@ impl Collected {
         self.items.iter().position(|item| matches!(item.state, State::Waiting(_)))
     }
 
-    /// How many are done with, of how many.
+    /// How many attempts were worked through, of how many.
     pub fn progress(&self) -> (usize, usize) {
-        let waiting = self.items.iter().filter(|item| matches!(item.state, State::Waiting(_))).count();
-        (self.items.len() - waiting, self.items.len())
+        let count = |of: fn(&State) -> bool| self.items.iter().filter(|item| of(&item.state)).count();
+        let judged = count(|state| matches!(state, State::Judged(..)));
+        (judged, judged + count(|state| matches!(state, State::Waiting(_))))
     }
 
     /// Rows worked through, with their place in the list.
@@ -135,7 +136,7 @@ mod tests {
             file("d.json", Some(attempt.write().replace("Bench 4", "Bench 5"))),
         ];
         let all = Rc::new(Collected::default()).reduce(Msg::Picked(files, "unreadable".into()));
-        assert_eq!((all.waiting(), all.progress()), (Some(1), (3, 4)));
+        assert_eq!((all.waiting(), all.progress()), (Some(1), (0, 1)));
         let bad: Vec<_> = all.bad().map(|(name, _)| name).collect();
         assert_eq!(bad, ["a.json", "c.json", "d.json"]);
         let whys: Vec<_> = all.bad().map(|(_, why)| why).collect();
