@@ -578,6 +578,7 @@ debrief-right-call = Make it safe, stop, and call { $whom }: the rest is beyond 
 debrief-afterwards = Days later they call again: { $symptom }.
 debrief-handed-on = Handed on to { $whom }, whose work it is.
 debrief-nothing-new = It told nothing new: each suspect still open would have shown the same. That is never charged.
+debrief-ruled-out-many = It ruled out { $count } suspects.
 debrief-ruled-out = It ruled out: { $faults }.
 debrief-end-handed-over = Handed over
 debrief-end-called = Stopped, and called { $whom }

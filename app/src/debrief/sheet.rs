@@ -181,11 +181,18 @@ fn step(voice: &Voice, entry: &Entry, moment: &Moment) -> Step {
     }
 }
 
+/// More suspects than this are counted, not named; the table under the act names them all.
+const NAMED: usize = 3;
+
 fn told(voice: &Voice, told: &Told) -> String {
     match told {
         Told::NoReading => String::new(),
         Told::NothingNew => voice.text("debrief-nothing-new"),
         Told::New { ruled_out } => {
+            let count = ruled_out.len();
+            if count > NAMED {
+                return voice.filled("debrief-ruled-out-many", &[("count", (count as u32).into())]);
+            }
             let names: Vec<String> = ruled_out.iter().map(|fault| voice.fault(*fault)).collect();
             voice.filled("debrief-ruled-out", &[("faults", names.join("; ").into())])
         }
