@@ -2,6 +2,8 @@
 //! `golden/digests.txt` holds length and digest of each. `TANKWRIGHT_BLESS=1 cargo test -p tankwright-tests
 //! --test golden` writes it anew; look at `cargo run -- trace tests/golden` before.
 
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a test program: a failure here is the answer")]
+
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::PathBuf;

@@ -2,14 +2,16 @@
 
 mod account;
 mod habits;
+mod live;
 mod tell;
 #[cfg(test)]
 mod tests;
 mod week;
 
 pub use account::{Account, Answer, HowMuch, Meddler, Question, Symptom};
+pub use live::week;
 pub use tell::{account, complaint};
-pub use week::{Drawn, Life, Week, week};
+pub use week::{Drawn, Life, Week};
 
 use crate::named::named;
 

@@ -1,0 +1,295 @@
+//! Living in a house day by day: taps are opened, water is felt, somebody looks for the cause, somebody calls.
+
+use quantity::{Draw, Joules, Seconds, Volume};
+
+use super::habits::{self, COLD, Use, Wish};
+use super::week::{Drawn, Life, Week};
+use crate::home::Home;
+use crate::state::Happening;
+use crate::supply::{Circuit, Handle};
+use crate::waterworks::Tap;
+
+/// Lives in a house for up to `days` days with whatever is wrong in it, until the people have had enough or
+/// the days are over, then on to the hour at which the technician rings. The house is left as it is then,
+/// with its floor dry and the lazy hand set down.
+pub fn week(home: &mut Home, life: Life, draw: &mut Draw, days: u16) -> Week {
+    let mut run = Run::begin(home, life, days);
+    let mut day = 0;
+    loop {
+        let wishes = habits::wishes(home, day, life.weekday + day, life.big_day, draw);
+        let midnight = Seconds::hours(24.0 * f64::from(day));
+        let last = day >= days || (day > 0 && run.annoyance >= life.patience);
+        for wish in wishes {
+            if last && wish.at >= life.rings_at {
+                break;
+            }
+            run.pass_until(home, midnight + wish.at);
+            run.draw_water(home, &wish);
+        }
+        if last {
+            run.pass_until(home, midnight + life.rings_at);
+            return run.finish(home);
+        }
+        run.pass_until(home, midnight + Seconds::hours(24.0));
+        run.evening_round(home);
+        day += 1;
+    }
+}
+
+struct Run {
+    week: Week,
+    now: Seconds,
+    annoyance: u16,
+    /// When somebody goes to look why there is no hot water.
+    look_at: Option<Seconds>,
+    start: Books,
+    seen: Books,
+}
+
+/// Sums taken from the plant's own books.
+#[derive(Clone, Copy)]
+struct Books {
+    energy: f64,
+    relief: f64,
+    leaks: f64,
+    lost: f64,
+}
+
+impl Books {
+    fn of(home: &Home) -> Self {
+        let ledger = &home.plant.plumbing.ledger;
+        Self {
+            energy: ledger.electric.0,
+            relief: ledger.relief.mass.0,
+            leaks: ledger.leaks.mass.0,
+            lost: ledger.lost.0,
+        }
+    }
+}
+
+/// Litres of water for a mass of it, near enough for what people see on a floor.
+fn litres(kilograms: f64) -> Volume {
+    Volume::litres(kilograms)
+}
+
+impl Run {
+    fn begin(home: &Home, life: Life, days: u16) -> Self {
+        let books = Books::of(home);
+        Self {
+            week: Week {
+                kind: home.setting.household,
+                life,
+                lasted: Seconds(0.0),
+                longest: Seconds::hours(24.0 * f64::from(days)) + life.rings_at,
+                draws: Vec::new(),
+                breaker_trips: 0,
+                closed_again: 0,
+                found_tripped: 0,
+                limit_trips: 0,
+                button_pushes: 0,
+                relief: Volume(0.0),
+                floor: Volume(0.0),
+                energy: Joules(0.0),
+                usual: Joules(0.0),
+                calling: Seconds(0.0),
+                plate: home.plant.plate.element.watts,
+                peak: home.plant.plumbing.pressure,
+                burnt_smell: false,
+                dials: home.plant.thermostats.map(|t| t.dial),
+                demand: home.demand,
+                second_supply: home.plant.wiring.second_source,
+            },
+            now: Seconds(0.0),
+            annoyance: 0,
+            look_at: None,
+            start: books,
+            seen: books,
+        }
+    }
+
+    fn pass_until(&mut self, home: &mut Home, until: Seconds) {
+        if let Some(look) = self.look_at.filter(|look| *look < until) {
+            self.pass(home, look - self.now);
+            self.look_at = None;
+            self.look_for_cause(home);
+        }
+        self.pass(home, until - self.now);
+    }
+
+    fn pass(&mut self, home: &mut Home, time: Seconds) {
+        if time.0 <= 0.0 {
+            return;
+        }
+        let mut calls = home.plant.thermostats.map(|t| t.blade_calls());
+        let mut since = Seconds(0.0);
+        for (at, happening) in home.plant.advance(time) {
+            match happening {
+                Happening::Switched { level, calling } => {
+                    if calls.contains(&true) {
+                        self.week.calling += at - since;
+                    }
+                    since = at;
+                    if let Some(call) = calls.get_mut(level.index()) {
+                        *call = calling;
+                    }
+                }
+                Happening::BreakerTripped { slot } => {
+                    let breaker = home.plant.panel.breakers.get(slot as usize);
+                    if breaker.is_some_and(|b| feeds_heater(b.feeds)) {
+                        self.week.breaker_trips += 1;
+                    }
+                }
+                Happening::LimitTripped { .. } => self.week.limit_trips += 1,
+                Happening::JointBurnt { .. } => self.week.burnt_smell = true,
+                _ => {}
+            }
+        }
+        if calls.contains(&true) {
+            self.week.calling += time - since;
+        }
+        if home.plant.plumbing.peak > self.week.peak {
+            self.week.peak = home.plant.plumbing.peak;
+        }
+        self.now += time;
+    }
+
+    /// Opens a tap for what was wanted, correcting the mix as the hot water changes.
+    fn draw_water(&mut self, home: &mut Home, wish: &Wish) {
+        let tap = wish.tap.index();
+        let began = self.now;
+        let felt = wish.purpose != Use::Laundry;
+        let inlet = home.plant.plumbing.inlet;
+        let outlet = home.plant.outlet();
+        let mut drawn = Drawn {
+            at: began,
+            tap: wish.tap,
+            wanted: wish.wanted,
+            ran: Seconds(0.0),
+            hottest: outlet,
+            coldest: wish.wanted,
+            until_cold: None,
+            felt,
+        };
+        let mut left = wish.volume;
+        while left.0 > 1e-6 {
+            let hot = home.plant.outlet();
+            let rise = hot.above(inlet).0;
+            let share = if rise > 0.5 { (wish.wanted.above(inlet).0 / rise).clamp(0.0, 1.0) } else { 1.0 };
+            set_flow(home, wish.tap, wish.flow * share);
+            let step = Seconds((left.0 / wish.flow.0).min(if drawn.ran.0 < 1.0 { 30.0 } else { CHUNK.0 }));
+            self.pass(home, step);
+            drawn.ran += step;
+            left -= Volume(wish.flow.0 * step.0);
+            let hot = home.plant.outlet();
+            let at_tap = if hot < wish.wanted { hot } else { wish.wanted };
+            drawn.hottest = if hot > drawn.hottest { hot } else { drawn.hottest };
+            drawn.coldest = if at_tap < drawn.coldest { at_tap } else { drawn.coldest };
+            self.week.usual += Joules(
+                step.0 * wish.flow.0 * WATER_HEAT * wish.wanted.above(inlet).0 / self.week.demand.max(0.1),
+            );
+            if wish.wanted.above(at_tap).0 > COLD.0 {
+                drawn.until_cold = drawn.until_cold.or(Some(drawn.ran));
+                if wish.purpose == Use::Shower || wish.purpose == Use::Bath {
+                    break;
+                }
+            }
+        }
+        if let Some(opening) = home.plant.plumbing.taps.get_mut(tap) {
+            *opening = 0.0;
+        }
+        self.mind(&drawn);
+        self.week.draws.push(drawn);
+    }
+
+    /// What a draw does to people's mood.
+    fn mind(&mut self, drawn: &Drawn) {
+        self.annoyance += if drawn.never_warm() || drawn.burnt() {
+            2
+        } else {
+            u16::from(drawn.lukewarm() || drawn.ran_out())
+        };
+        if drawn.never_warm() && self.look_at.is_none() {
+            self.look_at = Some(self.now + self.week.life.slow_to_look);
+        }
+    }
+
+    /// Somebody looks at the load center and, knowing it, at the red button. A handle that is simply off
+    /// says nothing to them.
+    fn look_for_cause(&mut self, home: &mut Home) {
+        let life = self.week.life;
+        let mut found = false;
+        for breaker in home.plant.panel.breakers.iter_mut().filter(|b| feeds_heater(b.feeds)) {
+            if breaker.handle != Handle::Tripped || life.resets == 0 {
+                continue;
+            }
+            found = true;
+            if self.week.closed_again < life.resets {
+                breaker.handle = Handle::On;
+                self.week.closed_again += 1;
+            }
+        }
+        self.week.found_tripped += u16::from(found);
+        self.annoyance += 2 * u16::from(found);
+        let limit = &mut home.plant.limit;
+        if limit.tripped && self.week.button_pushes < life.pushes && limit.body < limit.reset_below {
+            limit.tripped = false;
+            self.week.button_pushes += 1;
+        }
+    }
+
+    /// Once a day somebody passes the heater and sees what there is to see.
+    fn evening_round(&mut self, home: &Home) {
+        let now = Books::of(home);
+        if litres(now.leaks - self.seen.leaks) > PUDDLE {
+            self.annoyance += 4;
+        }
+        if litres(now.relief - self.seen.relief) > DRIP {
+            self.annoyance += 2;
+        }
+        self.seen = now;
+    }
+
+    fn finish(mut self, home: &mut Home) -> Week {
+        let end = Books::of(home);
+        self.week.lasted = self.now;
+        self.week.relief = litres(end.relief - self.start.relief);
+        self.week.floor = litres(end.leaks - self.start.leaks);
+        self.week.energy = Joules(end.energy - self.start.energy);
+        self.week.usual += Joules(end.lost - self.start.lost);
+        self.week.burnt_smell |= charred_and_carrying(home);
+        home.plant.plumbing.on_floor = Volume(0.0);
+        home.plant.plumbing.peak = home.plant.plumbing.pressure;
+        self.week
+    }
+}
+
+fn feeds_heater(circuit: Circuit) -> bool {
+    matches!(circuit, Circuit::Heater | Circuit::SecondSource)
+}
+
+/// A joint that is charred and not burnt off gives itself away by smell whenever it carries current.
+fn charred_and_carrying(home: &Home) -> bool {
+    crate::End::all().any(|end| {
+        let joint = home.plant.wiring.joint(end);
+        joint.charred && joint.resistance.0 < 1e3
+    })
+}
+
+/// Opens a tap so far that it gives this much hot water.
+fn set_flow(home: &mut Home, tap: Tap, flow: quantity::Flow) {
+    let Some(opening) = home.plant.plumbing.taps.get_mut(tap.index()) else { return };
+    *opening = 1.0;
+    let full = home.plant.tap_flow(tap).0;
+    if let Some(opening) = home.plant.plumbing.taps.get_mut(tap.index()) {
+        *opening = if full > 0.0 { (flow.0 / full).clamp(0.0, 1.0) } else { 1.0 };
+    }
+}
+
+/// Between two corrections of the mix (model).
+const CHUNK: Seconds = Seconds(60.0);
+/// Heat to warm a cubic metre by a kelvin: 4.18 kJ/(kg K) and 995 kg/m³ near 90 °F (trade sheet 4.1).
+const WATER_HEAT: f64 = 4.16e6;
+/// Water a day that somebody sees on a floor (model).
+const PUDDLE: Volume = Volume::litres(0.5);
+/// Water a day that somebody sees under the relief pipe (model).
+const DRIP: Volume = Volume::litres(0.1);
