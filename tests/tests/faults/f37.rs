@@ -9,8 +9,8 @@ use plant::{Level, Place, Tap, Wire};
 use crate::technician::*;
 use crate::work::*;
 
-fn short(licence: Licence) -> Order {
-    Order { licence, ..order(FaultId::F37, &[("missing", 0.0)]) }
+fn short(licence: Licence, missing: f64) -> Order {
+    Order { licence, ..order(FaultId::F37, &[("missing", missing)]) }
 }
 
 /// A full tank, elements that pass, and yet the bucket turns cold while the drain still runs hot.
@@ -18,11 +18,13 @@ fn found(work: &mut Work) -> [u32; 3] {
     work.acts(arrive());
     work.act(Action::WaitForCutOut);
     let idle = work.amps(Wire::FeedA, 0.0);
-    let bucket = work.draw(10.0);
+    let bucket = work.draw(12.0);
     let drawn = work.step();
     near(&"first of the bucket, °F", bucket.first.to_fahrenheit(), 120.0, 8.0);
     let fell = bucket.fell_after.expect("it falls").to_gallons();
-    assert!((2.0..=10.0).contains(&fell), "fell after {fell} gallons");
+    // 36 gallons stirred through, 68 °F over the inlet, have fallen by 15 °F after 9; what runs out before the
+    // first steady reading comes on top.
+    assert!((2.0..=11.0).contains(&fell), "fell after {fell} gallons");
     let drain = at_the_drain(work);
     assert!(drain > 80.0, "{drain} °F at the drain");
     let drained = work.step() - 2;
@@ -46,13 +48,17 @@ fn a_whole_tube_reads_otherwise() {
     let mut work = Work::at(&order(FaultId::F04, &[]));
     work.acts(arrive());
     work.act(Action::WaitForCutOut);
-    assert!(work.draw(10.0).fell_after.is_none());
+    assert!(work.draw(12.0).fell_after.is_none());
     let drain = at_the_drain(&mut work);
     assert!(drain < 65.0, "{drain} °F at the drain");
 }
 
 pub fn perfect() -> Work {
-    let mut work = Work::at(&short(Licence::Plumber));
+    worked(0.0)
+}
+
+fn worked(missing: f64) -> Work {
+    let mut work = Work::at(&short(Licence::Plumber, missing));
     let evidence = found(&mut work);
     work.acts(open(Level::Upper));
     work.acts(open(Level::Lower));
@@ -79,11 +85,12 @@ pub fn perfect() -> Work {
 #[test]
 fn the_right_part_cures() {
     perfect().cured();
+    worked(1.0).cured();
 }
 
 #[test]
 fn an_electrician_locks_off_and_calls_a_plumber() {
-    let mut work = Work::at(&short(Licence::Electrician));
+    let mut work = Work::at(&short(Licence::Electrician, 0.0));
     let evidence = found(&mut work);
     let slot = work.slot();
     work.finds(&evidence);
@@ -94,5 +101,5 @@ fn an_electrician_locks_off_and_calls_a_plumber() {
 
 #[test]
 fn an_element_does_not() {
-    assert_in_vain(&short(Licence::Plumber));
+    assert_in_vain(&short(Licence::Plumber, 0.0));
 }

@@ -28,6 +28,9 @@ mod work;
 
 use std::fs;
 
+use bench::{Licence, Mode};
+use drill::{Order, RuleId, Wanted};
+use plant::HeaterModel;
 use plant::fault::FaultId;
 use tankwright_tests::tree;
 
@@ -63,6 +66,32 @@ fn every_fault_has_its_job() {
     for (id, job) in PERFECT {
         assert_eq!(job().drill.fault.id, id);
     }
+}
+
+/// In every heater, with every number and person left to chance: the wrong part leaves the fault where it is.
+#[test]
+fn in_any_house_the_wrong_part_is_in_vain() {
+    let mut tried = 0;
+    for (&fault, &heater) in FaultId::ALL.iter().flat_map(|f| HeaterModel::ALL.iter().map(move |h| (f, h))) {
+        let order = Order {
+            heater: Some(heater),
+            fault: Wanted::One(fault),
+            licence: Licence::Plumber,
+            ..Order::chance(7 + tried, Mode::Solo)
+        };
+        // A 240 V heater on 208 V is none of 208 V.
+        if drill::make(&order).is_err() {
+            assert_eq!((fault, heater), (FaultId::F27, HeaterModel::Tall50At208));
+            continue;
+        }
+        let (work, verdict) = work::changed_in_error(&order);
+        let name = format!("{fault} {:?} in {heater}", work.drill.fault.parameters);
+        assert!(verdict.lost(RuleId::ChangedInVain) > 0.0, "{name}: {:#?}", verdict.score.lines);
+        // Only a whole new heater brings a new gasket with it.
+        assert_eq!(verdict.cure.is_right(), fault == FaultId::F50, "{name}: {:?}", verdict.cure);
+        tried += 1;
+    }
+    assert_eq!(tried, 22 * 4 - 1);
 }
 
 #[test]

@@ -393,7 +393,8 @@ pub fn changed_in_error(order: &Order) -> (Work, Verdict) {
     work.acts(by_the_book::close(Level::Upper));
     let slot = work.slot();
     work.act(Action::Lock { slot, on: false });
-    if found != Handle::Off {
+    // Closing a breaker that was found open for no fault is the remedy itself.
+    if found != Handle::Off && work.drill.fault.id != FaultId::F18 {
         work.act(Action::Breaker { slot, on: true });
     }
     work.act(by_the_book::close_box());
