@@ -1,6 +1,7 @@
 //! The service call that the browser's runs work through: an attempt file, shared by mouse, keyboard and touch.
 
-use drill::{Attempt, Drill};
+use bench::Session;
+use drill::{Attempt, Case, Drill, Rubric, Score};
 
 /// A call with its drill.
 pub struct Call {
@@ -10,24 +11,35 @@ pub struct Call {
     pub drill: Drill,
 }
 
+impl Call {
+    /// The attempt folded to its end.
+    pub fn session(&self) -> Session {
+        drill::replay(&self.drill, &self.attempt.actions)
+    }
+
+    /// What the attempt amounts to.
+    pub fn score(&self) -> Score {
+        let session = self.session();
+        let cured = drill::cure::judge(&self.drill, &session).is_right();
+        let (job, fault) = (&self.drill.job, self.drill.fault.id);
+        drill::score::score(&Case { job, fault, session: &session, cured }, &Rubric::plain())
+    }
+}
+
 /// The whole call on a heater with an open lower element.
 pub fn whole() -> Call {
-    let attempt = Attempt::read(include_str!("calls/whole-call.json")).expect("the call can be read");
+    read(include_str!("calls/whole-call.json"))
+}
+
+/// A call from the text of its attempt file.
+pub fn read(text: &str) -> Call {
+    let attempt = Attempt::read(text).expect("the call can be read");
     let drill = drill::make(&attempt.order).expect("the drill can be made");
     Call { attempt, drill }
 }
 
 #[test]
-fn the_whole_call_costs_nothing() {
-    let call = whole();
-    let mut session = bench::Session::begin(call.drill.job.clone());
-    for (at, action) in call.attempt.actions.iter().enumerate() {
-        let outcome = session.step(action);
-        println!("{} {action:?}\n      {:?} {:?} {:?} {:?}", at + 1, outcome.shown, outcome.noticed, outcome.harms, outcome.facts);
-    }
-    let cure = drill::cure::judge(&call.drill, &session);
-    println!("{cure:?}");
-    let case = drill::Case { job: &call.drill.job, fault: call.drill.fault.id, session: &session, cured: cure.is_right() };
-    let score = drill::score::score(&case, &drill::Rubric::plain());
-    println!("{score:#?}");
+fn the_whole_call_loses_no_point() {
+    let score = whole().score();
+    assert!(score.cured && score.lines.is_empty() && score.total() == 100.0, "{score:#?}");
 }

@@ -3,3 +3,5 @@
 mod calls;
 mod identity;
 mod opening;
+mod whole_call;
+mod work;

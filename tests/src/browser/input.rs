@@ -28,10 +28,17 @@ impl Browser {
     /// Presses one key, or several held together: `Enter`, `a`, `Shift+Tab`.
     #[track_caller]
     pub fn key(&self, chord: &str) {
+        self.keys(chord, 1);
+    }
+
+    /// Presses a key several times.
+    #[track_caller]
+    pub fn keys(&self, chord: &str, times: usize) {
         let keys: Vec<String> = chord.split('+').map(|name| key_value(name).to_string()).collect();
         let down = keys.iter().map(|key| json!({ "type": "keyDown", "value": key }));
         let up = keys.iter().rev().map(|key| json!({ "type": "keyUp", "value": key }));
-        let actions: Vec<Value> = down.chain(up).collect();
+        let once: Vec<Value> = down.chain(up).collect();
+        let actions: Vec<Value> = std::iter::repeat_n(once, times).flatten().collect();
         self.act(json!({ "type": "key", "id": "keyboard", "actions": actions }));
     }
 

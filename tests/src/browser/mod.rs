@@ -17,6 +17,7 @@
 //!   that lists what was there instead.
 //! - [`Browser::role`] asks the browser's own accessibility tree, so a check that passes by role and name is one
 //!   that a screen reader can follow.
+//! - [`Hand`] works the page by mouse, by keyboard alone or by touch.
 //! - [`Browser::assert_quiet`] fails on any console message and on any request to another origin; call it last.
 //! - [`Browser::call_export`] runs a function that the page exports from WebAssembly, to be held against native.
 //! - Pictures go to `tests/out/`.
@@ -33,6 +34,7 @@ mod driver;
 mod element;
 mod exports;
 mod find;
+mod hand;
 mod input;
 mod screen;
 mod site;
@@ -43,6 +45,7 @@ use std::time::Duration;
 
 pub use driver::DriverError;
 pub use element::Element;
+pub use hand::Hand;
 pub use screen::Screen;
 pub use site::folder as page_folder;
 pub use spoken::Message;

@@ -112,28 +112,33 @@ fn Chooser(props: &ChooserProps) -> Html {
     let work = use_work();
     let chosen = use_state(|| 0usize);
     let at = if *chosen < props.options.len() { *chosen } else { 0 };
-    let choices: Vec<Choice> = props
-        .options
+    // Each option is known by its act.
+    let slugs: Vec<String> = props.options.iter().map(|(_, action)| act_slug(action)).collect();
+    let choices: Vec<Choice> = slugs
         .iter()
-        .enumerate()
-        .map(|(at, (name, _))| Choice::new(at.to_string(), name.clone()))
+        .zip(&props.options)
+        .map(|(slug, (name, _))| Choice::new(slug.clone(), name.clone()))
         .collect();
-    let onchange = {
-        let chosen = chosen.clone();
-        Callback::from(move |value: String| chosen.set(value.parse().unwrap_or(0)))
+    let (Some((_, action)), Some(slug)) = (props.options.get(at), slugs.get(at).cloned()) else {
+        return html! {};
     };
-    let Some((_, action)) = props.options.get(at) else { return html! {} };
+    let onchange = {
+        let (chosen, slugs) = (chosen.clone(), slugs.clone());
+        Callback::from(move |value: String| {
+            chosen.set(slugs.iter().position(|slug| *slug == value).unwrap_or(0));
+        })
+    };
     let onclick = {
         let action = action.clone();
         Callback::from(move |_| work.dispatch(Msg::Do(action.clone())))
     };
     html! {
         <div class="chooser">
-            <Choices label={&props.label} {choices} chosen={at.to_string()} {onchange} hook={&props.label} />
+            <Choices label={&props.label} {choices} chosen={slug.clone()} {onchange} hook={&props.label} />
             <button
                 type="button"
                 class="act"
-                data-act={act_slug(action)}
+                data-act={slug}
                 aria-label={text::verb_of(&props.verb, &props.label)}
                 {onclick}
             >

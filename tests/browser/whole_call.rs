@@ -1,0 +1,86 @@
+//! The whole service call in the browser: once by mouse, once by keyboard alone, once by touch on a phone. The
+//! page is loaded again in the middle of each.
+
+use bench::Action;
+use tankwright_tests::browser::{Browser, Hand, Screen};
+
+use super::calls::{self, Call};
+use super::work::Work;
+
+/// Acts after which a picture is kept, by what was just done.
+fn worth_a_picture(action: &Action) -> Option<&'static str> {
+    use bench::{Cover, Writing};
+    Some(match action {
+        Action::Read { what: Writing::Directory } => "load-center",
+        Action::Cover { which: Cover::UpperShield, off: true } => "upper",
+        Action::Finding { .. } => "finding",
+        Action::Drain { opening } if *opening > 0.0 => "drain",
+        Action::Replace { .. } => "van",
+        Action::Bucket { .. } => "taps",
+        _ => return None,
+    })
+}
+
+fn run(screen: Screen, hand: Hand) {
+    let call = calls::whole();
+    let code = drill::code::encode(&call.attempt.order).expect("the call has a code");
+    let Some(browser) = Browser::open_page(screen) else { return };
+    start(&browser, hand, &call, &code);
+    let mut work = Work::begun(&browser, hand);
+    let middle = call.attempt.actions.iter().position(|action| matches!(action, Action::Finding { .. }));
+    for (at, action) in call.attempt.actions.iter().enumerate() {
+        if Some(at) == middle {
+            work.reload();
+        }
+        work.act(action);
+        if let Some(name) = worth_a_picture(action) {
+            browser.picture(&format!("call-{name}-{}", screen.name()));
+        }
+    }
+    browser.press_at(hand, ".over a");
+    assert_debrief(&browser, hand, &call);
+    browser.picture(&format!("call-debrief-{}", screen.name()));
+    browser.assert_quiet();
+}
+
+/// Through the door: the code typed at the first page, or its link opened.
+fn start(browser: &Browser, hand: Hand, call: &Call, code: &str) {
+    if hand == Hand::Keys {
+        let field = browser.reach(hand, "[data-field=code]");
+        browser.write(hand, &field, &code.to_lowercase());
+        browser.key("Enter");
+    } else {
+        browser.go(&format!("#/drill/{code}"));
+    }
+    let field = browser.reach(hand, "[data-field=learner]");
+    browser.write(hand, &field, &call.attempt.learner);
+    browser.press_at(hand, "[data-act=start]");
+}
+
+/// The debrief shows the four accounts as the same fold gives them natively, and offers the very attempt.
+#[track_caller]
+fn assert_debrief(browser: &Browser, hand: Hand, call: &Call) {
+    let score = call.score();
+    for (account, (got, of)) in drill::Account::ALL.iter().zip(score.reached.iter().zip(score.of)) {
+        let shown = browser.css(&format!("[data-account={}] .points", account.name()));
+        let text = browser.run("return arguments[0].textContent;", &[shown.reference()]);
+        assert_eq!(text, format!("{got} of {of}"), "{account:?}");
+    }
+    let text = browser.reach(hand, "[data-copy=attempt]").property("value");
+    assert_eq!(text, call.attempt.write(), "the attempt that is handed in");
+}
+
+#[test]
+fn a_whole_call_by_mouse() {
+    run(Screen::DESK, Hand::Mouse);
+}
+
+#[test]
+fn a_whole_call_by_keyboard_alone() {
+    run(Screen::LAPTOP, Hand::Keys);
+}
+
+#[test]
+fn a_whole_call_by_touch_on_a_phone() {
+    run(Screen::PHONE, Hand::Touch);
+}
