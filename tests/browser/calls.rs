@@ -1,7 +1,7 @@
 //! The service call that the browser's runs work through: an attempt file, shared by mouse, keyboard and touch.
 
 use bench::Session;
-use drill::{Attempt, Case, Drill, Rubric, Score};
+use drill::{Attempt, Drill, Rubric, Score};
 
 /// A call with its drill.
 pub struct Call {
@@ -19,10 +19,7 @@ impl Call {
 
     /// What the attempt amounts to.
     pub fn score(&self) -> Score {
-        let session = self.session();
-        let cured = drill::cure::judge(&self.drill, &session).is_right();
-        let (job, fault) = (&self.drill.job, self.drill.fault.id);
-        drill::score::score(&Case { job, fault, session: &session, cured }, &Rubric::plain())
+        drill::judge(&self.drill, &self.session(), &Rubric::plain())
     }
 }
 
