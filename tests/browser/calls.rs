@@ -1,6 +1,6 @@
 //! The service call that the browser's runs work through: an attempt file, shared by mouse, keyboard and touch.
 
-use bench::Session;
+use bench::{Action, Cover, MeterFunction, Session};
 use drill::{Attempt, Drill, Rubric, Score};
 
 /// A call with its drill.
@@ -28,11 +28,40 @@ pub fn whole() -> Call {
     read(include_str!("calls/whole-call.json"))
 }
 
+/// The same call by somebody in a hurry: nobody told, nothing proved dead, no hose, no evidence, covers left off.
+pub fn careless() -> Call {
+    let mut call = whole();
+    let mut ends: u32 = 0;
+    call.attempt.actions.retain(|action| match action {
+        Action::TellHousehold | Action::Hose { .. } | Action::ReliefLever { .. } | Action::Label { .. } => false,
+        Action::Meter { function: MeterFunction::LowVolts, .. } | Action::ProveMeter { .. } => false,
+        Action::Cover { which: Cover::Upper | Cover::UpperShield | Cover::UpperInsulation, off: false } => false,
+        _ => true,
+    });
+    for action in &mut call.attempt.actions {
+        match action {
+            Action::Finding { evidence, .. } => evidence.clear(),
+            Action::Land { torqued, .. } => {
+                ends += 1;
+                *torqued = ends > 1;
+            }
+            _ => {}
+        }
+    }
+    call
+}
+
 /// A call from the text of its attempt file.
 pub fn read(text: &str) -> Call {
     let attempt = Attempt::read(text).expect("the call can be read");
     let drill = drill::make(&attempt.order).expect("the drill can be made");
     Call { attempt, drill }
+}
+
+#[test]
+fn the_careless_call_loses_points_in_every_account() {
+    let score = careless().score();
+    assert!(score.reached.iter().zip(score.of).all(|(got, of)| *got < of), "{score:#?}");
 }
 
 #[test]

@@ -1,7 +1,9 @@
 //! Everything that drives a browser. A new group of checks is a file here and a line below.
 
 mod calls;
+mod class;
 mod identity;
 mod opening;
+mod sights;
 mod whole_call;
 mod work;

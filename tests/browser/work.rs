@@ -21,11 +21,6 @@ impl<'a> Work<'a> {
         Self { browser, hand, done: 0 }
     }
 
-    /// How many acts were done.
-    pub fn done(&self) -> usize {
-        self.done
-    }
-
     /// Does one act and waits until the page has kept it.
     #[track_caller]
     pub fn act(&mut self, action: &Action) {
@@ -138,7 +133,7 @@ impl<'a> Work<'a> {
         }
         match self.hand {
             Hand::Keys => self.press(&on_drawing),
-            Hand::Mouse | Hand::Touch => self.press(&format!("{on_drawing} .hit")),
+            Hand::Mouse | Hand::Touch => self.press(&format!("{on_drawing} circle:not(.hit)")),
         }
         let picked = format!("document.querySelector(\"{on_drawing}\")?.getAttribute('aria-pressed') === 'true'");
         self.browser.wait_until(&picked);

@@ -4,12 +4,22 @@
 use std::fmt::Write as _;
 
 use bench::{Entry, Session};
-use drill::{Account, Attempt, Drill, Score, ScoreLine, Seal};
+use drill::{Account, Attempt, Drill, Rubric, Score, ScoreLine, Seal};
 use quantity::Digest;
 
 use crate::Voice;
 
 impl Voice {
+    /// Folds the text of an attempt file under the plain rubric and tells the whole trace.
+    pub fn trace_of(&self, text: &str) -> Result<String, String> {
+        let attempt = Attempt::read(text).map_err(|error| error.to_string())?;
+        let drill = drill::make(&attempt.order).map_err(|error| error.to_string())?;
+        let states = drill::replay::states(&drill, &attempt.actions);
+        let Some(last) = states.last() else { return Ok(String::new()) };
+        let score = drill::judge(&drill, last, &Rubric::plain());
+        Ok(self.trace(&attempt, &drill, &states, &score))
+    }
+
     /// The whole trace. `states` is the arrival and the state after each act.
     pub fn trace(&self, attempt: &Attempt, drill: &Drill, states: &[Session], score: &Score) -> String {
         let mut out = String::new();

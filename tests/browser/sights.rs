@@ -1,0 +1,133 @@
+//! Every page, place and section on every screen, in light and dark: accessible, quiet, nothing sticking out,
+//! and a picture kept of each.
+
+use bench::Action;
+use plant::Place;
+use serde_json::json;
+use tankwright_tests::browser::{Browser, Hand, Screen};
+
+use super::calls::{self, Call};
+
+/// A browser whose device holds the first acts of the call, found as after a crash.
+fn with_acts(browser: &Browser, call: &Call, count: usize) {
+    let code = drill::code::encode(&call.attempt.order).expect("the call has a code");
+    let head = json!({ "attempt": "1", "drill": code, "learner": call.attempt.learner });
+    let acts: Vec<String> = call.attempt.actions[..count]
+        .iter()
+        .map(|action| serde_json::to_string(action).expect("an act"))
+        .collect();
+    browser.run(
+        "localStorage.clear();
+         localStorage.setItem('tankwright.job', arguments[0]);
+         arguments[1].forEach((act, at) => localStorage.setItem(`tankwright.act.${at + 1}`, act));",
+        &[json!(head.to_string()), json!(acts)],
+    );
+}
+
+/// Looks at what is shown, in light and dark.
+#[track_caller]
+fn look(browser: &Browser, screen: Screen, name: &str) {
+    for screen in [screen, screen.in_dark()] {
+        browser.show_on(screen);
+        browser.assert_accessible();
+        browser.picture(&format!("{name}-{}", screen.name()));
+    }
+    browser.show_on(screen);
+    let sideways = browser.run("return document.scrollingElement.scrollWidth - innerWidth;", &[]);
+    assert_eq!(sideways, json!(0), "{name} sticks out sideways on {}", screen.name());
+    browser.assert_quiet();
+}
+
+fn go(browser: &Browser, below: &str, wait_for: &str) {
+    browser.go(below);
+    browser.reload();
+    browser.wait_until(&format!("document.querySelector(\"{wait_for}\")"));
+}
+
+/// Runs the same on a desk, a laptop and a phone.
+fn everywhere(show: impl Fn(&Browser, Screen, Hand)) {
+    for screens in Screen::ALL {
+        let Some(browser) = Browser::open_page(screens[0]) else { return };
+        for screen in screens {
+            browser.show_on(*screen);
+            show(&browser, *screen, if screen.touch { Hand::Touch } else { Hand::Mouse });
+        }
+    }
+}
+
+#[test]
+fn the_doors_and_desks() {
+    let call = calls::whole();
+    let code = drill::code::encode(&call.attempt.order).expect("the call has a code");
+    everywhere(|browser, screen, hand| {
+        browser.run("localStorage.clear();", &[]);
+        go(browser, "#/", "[data-door=practise]");
+        look(browser, screen, "doors");
+        browser.press_at(hand, ".choose > summary");
+        look(browser, screen, "doors-choose");
+        go(browser, &format!("#/drill/{code}"), "[data-door=ready]");
+        look(browser, screen, "ready");
+        go(browser, "#/exam", "[data-door=enter]");
+        look(browser, screen, "exam");
+        go(browser, "#/instructor", "[data-door=handout]");
+        browser.press_at(hand, "input[name=mode][value=exam]");
+        look(browser, screen, "instructor");
+        go(browser, "#/instructor/attempts", "[data-door=collect]");
+        look(browser, screen, "instructor-attempts");
+        go(browser, "#/drill", "#main");
+        look(browser, screen, "no-drill");
+    });
+}
+
+#[test]
+fn the_drill_at_every_place() {
+    let call = calls::whole();
+    let found = call.attempt.actions.iter().position(|act| matches!(act, Action::Finding { .. }));
+    everywhere(|browser, screen, hand| {
+        with_acts(browser, &call, 0);
+        go(browser, "#/drill", ".drill");
+        look(browser, screen, "drill-start");
+        with_acts(browser, &call, found.expect("the call has a finding"));
+        go(browser, "#/drill", ".drill");
+        if screen.touch {
+            for tab in ["Call", "Meter", "Kit", "Log", "Heater"] {
+                browser.press_at(hand, &format!("[data-tab='{tab}']"));
+                look(browser, screen, &format!("drill-{tab}").to_lowercase());
+            }
+        } else {
+            look(browser, screen, "drill");
+        }
+        for place in Place::ALL.iter().filter(|place| **place != Place::Customer) {
+            browser.press_at(hand, &format!(".spot[data-place={}] .hit", place.name()));
+            browser.reach(hand, &format!("[data-at={}]", place.name()));
+            look(browser, screen, &format!("place-{}", place.name()));
+        }
+        for (name, button) in [("hint", "[data-act=hint]"), ("hand-over", "[data-act=hand-over-asked]")] {
+            browser.press_at(hand, button);
+            browser.css("dialog[open]");
+            look(browser, screen, &format!("dialog-{name}"));
+            browser.key("Escape");
+            browser.wait_until("!document.querySelector('dialog[open]')");
+        }
+    });
+}
+
+#[test]
+fn the_debrief_in_every_section() {
+    for (name, call) in [("clean", calls::whole()), ("careless", calls::careless())] {
+        everywhere(|browser, screen, hand| {
+            with_acts(browser, &call, call.attempt.actions.len());
+            go(browser, "#/debrief", ".debrief");
+            let name = format!("debrief-{name}");
+            if !screen.touch {
+                look(browser, screen, &name);
+                browser.picture_of_all(&format!("{name}-all-{}", screen.name()));
+                return;
+            }
+            for tab in ["account", "inside", "steps", "report"] {
+                browser.press_at(hand, &format!("[data-tab={tab}]"));
+                look(browser, screen, &format!("{name}-{tab}"));
+            }
+        });
+    }
+}
