@@ -38,6 +38,9 @@ const tabs = {
 for (const one of all) {
     const back = document.querySelector('[data-act=whole-drawing]');
     if (one.closest('.drawing') && back && seen(back)) return { first: back };
+    const part = one.closest('.part')?.className.match(/(\\w+)-part/)?.[1];
+    const other = part && document.querySelector(`.debrief-tabs [data-tab='${part}']`);
+    if (other && seen(other)) return { first: other };
     for (const [section, name] of Object.entries(tabs)) {
         if (!one.closest(section)) continue;
         const tab = document.querySelector(`[data-tab='${name}']`);
