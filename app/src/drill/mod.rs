@@ -2,6 +2,7 @@
 
 mod call;
 mod detail;
+mod focus;
 mod head;
 pub mod hint;
 mod kit;

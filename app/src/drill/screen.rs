@@ -7,6 +7,7 @@ use wasm_bindgen::JsCast;
 use yew::prelude::*;
 
 use super::call::Call;
+use super::focus::use_kept_focus;
 use super::head::Head;
 use super::kit::Kit;
 use super::known::Known;
@@ -26,6 +27,7 @@ use crate::text;
 pub fn Drill() -> Html {
     let work = use_work();
     use_top_of_section(work.desk.tab, work.desk.at);
+    use_kept_focus(work.session().map_or(0, |session| session.log.len()));
     let Some(running) = &work.running else { return html! { <NoJob /> } };
     let session = running.session.clone();
     let known = Rc::new(Known::of(&session));
