@@ -33,9 +33,13 @@ pub fn careless() -> Call {
     let mut call = whole();
     let mut ends: u32 = 0;
     call.attempt.actions.retain(|action| match action {
-        Action::TellHousehold | Action::Hose { .. } | Action::ReliefLever { .. } | Action::Label { .. } => false,
+        Action::TellHousehold | Action::Hose { .. } | Action::ReliefLever { .. } | Action::Label { .. } => {
+            false
+        }
         Action::Meter { function: MeterFunction::LowVolts, .. } | Action::ProveMeter { .. } => false,
-        Action::Cover { which: Cover::Upper | Cover::UpperShield | Cover::UpperInsulation, off: false } => false,
+        Action::Cover { which: Cover::Upper | Cover::UpperShield | Cover::UpperInsulation, off: false } => {
+            false
+        }
         _ => true,
     });
     for action in &mut call.attempt.actions {

@@ -5,5 +5,6 @@ mod class;
 mod identity;
 mod opening;
 mod sights;
+mod slow;
 mod whole_call;
 mod work;

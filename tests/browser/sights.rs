@@ -35,6 +35,11 @@ fn look(browser: &Browser, screen: Screen, name: &str) {
     browser.show_on(screen);
     let sideways = browser.run("return document.scrollingElement.scrollWidth - innerWidth;", &[]);
     assert_eq!(sideways, json!(0), "{name} sticks out sideways on {}", screen.name());
+    let below = browser.run(
+        "return document.querySelector('.drill') ? document.scrollingElement.scrollHeight - innerHeight : 0;",
+        &[],
+    );
+    assert_eq!(below, json!(0), "{name} lets the sheet itself scroll on {}", screen.name());
     browser.assert_quiet();
 }
 

@@ -128,14 +128,16 @@ impl<'a> Work<'a> {
         let on_drawing = format!(".detail [data-point='{point}']");
         if !self.browser.has(&on_drawing) {
             // The tank's bare metal is within reach in both compartments.
-            let place = if point == Point::Screw(Screw::Shell) { Place::UpperCompartment } else { point.place() };
+            let place =
+                if point == Point::Screw(Screw::Shell) { Place::UpperCompartment } else { point.place() };
             self.go(place);
         }
         match self.hand {
             Hand::Keys => self.press(&on_drawing),
             Hand::Mouse | Hand::Touch => self.press(&format!("{on_drawing} circle:not(.hit)")),
         }
-        let picked = format!("document.querySelector(\"{on_drawing}\")?.getAttribute('aria-pressed') === 'true'");
+        let picked =
+            format!("document.querySelector(\"{on_drawing}\")?.getAttribute('aria-pressed') === 'true'");
         self.browser.wait_until(&picked);
     }
 
@@ -219,9 +221,10 @@ fn stands_at(action: &Action) -> Option<Place> {
 /// The point that an act is done with.
 fn has_in_hand(action: &Action) -> Option<Point> {
     match action {
-        Action::Lift { end } | Action::Label { end } | Action::Land { end, .. } | Action::Remake { end, .. } => {
-            Some(Point::End(*end))
-        }
+        Action::Lift { end }
+        | Action::Label { end }
+        | Action::Land { end, .. }
+        | Action::Remake { end, .. } => Some(Point::End(*end)),
         _ => None,
     }
 }

@@ -127,7 +127,8 @@ impl Browser {
     /// Chooses from a list by the value of its option.
     #[track_caller]
     pub fn choose(&self, hand: Hand, list: &Element<'_>, value: &str) {
-        let values = self.run("return [...arguments[0].options].map((one) => one.value);", &[list.reference()]);
+        let values =
+            self.run("return [...arguments[0].options].map((one) => one.value);", &[list.reference()]);
         let wanted = values.as_array().into_iter().flatten().position(|one| one == value);
         let wanted = wanted.unwrap_or_else(|| panic!("no option {value:?} in {values}"));
         let now = list.property("selectedIndex").as_i64().unwrap_or(-1);
