@@ -96,9 +96,12 @@ fn Judged(props: &JudgedProps) -> Html {
         Reading::Folding => html! { <p class="lead" role="status">{ voice.text("debrief-folding") }</p> },
         Reading::Failed(why) => html! { <p class="warn" role="alert">{ why }</p> },
         Reading::Ready(sheet) => html! {
-            <SheetView {sheet}>
-                <HandIn attempt={props.attempt.clone()} />
-            </SheetView>
+            <>
+                <h1 class="unseen">{ voice.text("debrief-title") }</h1>
+                <SheetView {sheet}>
+                    <HandIn attempt={props.attempt.clone()} />
+                </SheetView>
+            </>
         },
     }
 }
