@@ -7,6 +7,7 @@ use plant::Screw::{Ja, Jb};
 use plant::fault::{FaultId, PartKind};
 use plant::{Level, Place};
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

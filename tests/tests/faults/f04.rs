@@ -5,6 +5,7 @@ use bench::{Action, Shown, Writing};
 use plant::fault::{Advice, FaultId};
 use plant::{Level, Place, Wire};
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

@@ -7,6 +7,7 @@ use plant::fault::{FaultId, PartKind};
 use plant::{Level, Place, Wire};
 use quantity::Temperature;
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

@@ -6,6 +6,7 @@ use plant::Place;
 use plant::Screw::*;
 use plant::fault::FaultId;
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

@@ -5,6 +5,7 @@ use bench::{Action, Shown, Sight};
 use plant::Screw::*;
 use plant::fault::{FaultId, PartKind};
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

@@ -7,6 +7,7 @@ use plant::Screw::*;
 use plant::fault::{FaultId, PartKind};
 use plant::{Circuit, Handle, Level, Place};
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

@@ -6,6 +6,7 @@ use plant::Screw::*;
 use plant::fault::FaultId;
 use plant::{Handle, Place};
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

@@ -7,6 +7,7 @@ use plant::Screw::*;
 use plant::fault::{FaultId, PartKind};
 use plant::{Level, Wire};
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

@@ -6,6 +6,7 @@ use plant::Screw::{self, Ja, Jb};
 use plant::fault::FaultId;
 use plant::{Level, Place, Wire};
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

@@ -8,6 +8,7 @@ use plant::heater::Rating;
 use plant::{Level, Wire};
 use quantity::{Volts, Watts};
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

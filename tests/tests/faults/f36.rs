@@ -4,6 +4,7 @@
 use bench::{Action, Shown, Writing};
 use plant::fault::FaultId;
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

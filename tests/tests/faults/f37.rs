@@ -6,6 +6,7 @@ use drill::Order;
 use plant::fault::{FaultId, PartKind};
 use plant::{Level, Place, Tap, Wire};
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

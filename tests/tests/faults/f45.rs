@@ -7,6 +7,7 @@ use plant::fault::{FaultId, PartKind};
 use plant::{Place, Tap, Wire};
 use quantity::Volume;
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

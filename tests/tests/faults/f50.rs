@@ -6,6 +6,7 @@ use drill::{Cure, RuleId};
 use plant::fault::{FaultId, PartKind};
 use plant::{Level, Place};
 
+use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 

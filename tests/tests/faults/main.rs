@@ -23,6 +23,8 @@ mod f36;
 mod f37;
 mod f45;
 mod f50;
+mod in_vain;
+mod readings;
 mod technician;
 mod work;
 
@@ -84,7 +86,7 @@ fn in_any_house_the_wrong_part_is_in_vain() {
             assert_eq!((fault, heater), (FaultId::F27, HeaterModel::Tall50At208));
             continue;
         }
-        let (work, verdict) = work::changed_in_error(&order);
+        let (work, verdict) = in_vain::changed_in_error(&order);
         let name = format!("{fault} {:?} in {heater}", work.drill.fault.parameters);
         assert!(verdict.lost(RuleId::ChangedInVain) > 0.0, "{name}: {:#?}", verdict.score.lines);
         // Only a whole new heater brings a new gasket with it.

@@ -2,15 +2,13 @@
 
 use std::fmt::Debug;
 
-use bench::{
-    Action, Bucket, Display, Helper, Licence, MeterFunction, Mode, Outcome, Probe, Session, Shown, Sight,
-};
+use bench::{Action, Bucket, Helper, Licence, Mode, Outcome, Probe, Session, Shown, Sight};
 use drill::cure::{self, Cure};
 use drill::{Account, Attempt, Drill, Order, Rubric, RuleId, Score, Wanted};
 use plant::climate::Climate;
 use plant::fault::{FaultCase, FaultId, Parameters, PartKind};
 use plant::household::HouseholdKind;
-use plant::{Circuit, Handle, HeaterModel, Level, Place, Point, Screw, Tap, Wire};
+use plant::{Circuit, Handle, HeaterModel, Level, Screw, Tap, Wire};
 use quantity::{Amps, Volume};
 
 use crate::technician as by_the_book;
@@ -76,102 +74,6 @@ impl Work {
     /// The number of the last step.
     pub fn step(&self) -> u32 {
         self.session.log.len() as u32
-    }
-
-    #[track_caller]
-    fn display(&mut self, function: MeterFunction, a: Point, b: Point) -> Display {
-        match self.act(by_the_book::read(function, a, b)).shown {
-            Shown::Meter { display } => display,
-            other => panic!("{other:?}"),
-        }
-    }
-
-    /// Volts on the ordinary function must be these.
-    #[track_caller]
-    pub fn volts(&mut self, a: impl Into<Point>, b: impl Into<Point>, expected: f64) -> u32 {
-        let (a, b) = (a.into(), b.into());
-        match self.display(MeterFunction::Volts, a, b) {
-            // One per cent of a meter of this class, and half a volt near nothing.
-            Display::Volts { volts } => near(&(a, b), volts.get(), expected, 0.5 + 0.01 * expected),
-            other => panic!("{a}-{b}: {other:?}"),
-        }
-        self.step()
-    }
-
-    /// A floating conductor: some ghost on 10 megohms, nothing on low impedance (1.6, "gh").
-    #[track_caller]
-    pub fn ghost(&mut self, a: Screw, b: Screw) -> u32 {
-        match self.display(MeterFunction::LowVolts, a.into(), b.into()) {
-            Display::Volts { volts } => near(&(a, b), volts.get(), 0.0, 0.3),
-            other => panic!("{a}-{b}: {other:?}"),
-        }
-        self.step()
-    }
-
-    /// Ohms must be these.
-    #[track_caller]
-    pub fn ohms(&mut self, a: impl Into<Point>, b: impl Into<Point>, expected: f64, within: f64) -> u32 {
-        let (a, b) = (a.into(), b.into());
-        match self.display(MeterFunction::Ohms, a, b) {
-            Display::Ohms { ohms } => near(&(a, b), ohms.get(), expected, within),
-            other => panic!("{a}-{b}: {other:?}"),
-        }
-        self.step()
-    }
-
-    /// Ohms must be over range.
-    #[track_caller]
-    pub fn over(&mut self, a: impl Into<Point>, b: impl Into<Point>) -> u32 {
-        let (a, b) = (a.into(), b.into());
-        let display = self.display(MeterFunction::Ohms, a, b);
-        assert_eq!(display, Display::Over, "{a}-{b}");
-        self.step()
-    }
-
-    /// Insulation at 500 V must pass 1 megohm (2.5, published: an element maker's test page).
-    #[track_caller]
-    pub fn insulated(&mut self, a: Screw, b: Screw) -> u32 {
-        match self.display(MeterFunction::Insulation, a.into(), b.into()) {
-            Display::Over => {}
-            Display::Insulation { ohms } => assert!(ohms.get() >= 1e6, "{a}-{b}: {ohms:?}"),
-            other => panic!("{a}-{b}: {other:?}"),
-        }
-        self.step()
-    }
-
-    /// What the clamp shows now.
-    #[track_caller]
-    pub fn clamped(&mut self, wire: Wire) -> f64 {
-        match self.act(by_the_book::clamp(wire)).shown {
-            Shown::Clamp { amps } => amps.get(),
-            other => panic!("{other:?}"),
-        }
-    }
-
-    /// Amperes must be these, within 2 %.
-    #[track_caller]
-    pub fn amps(&mut self, wire: Wire, expected: f64) -> u32 {
-        let amps = self.clamped(wire);
-        near(&wire, amps, expected, 0.15 + 0.02 * expected);
-        self.step()
-    }
-
-    /// What is seen at a place.
-    #[track_caller]
-    pub fn look(&mut self, at: Place) -> Vec<Sight> {
-        sights(self.act(Action::Look { at }).shown)
-    }
-
-    /// Waits, everything as it is, until a leg carries this much.
-    #[track_caller]
-    pub fn until(&mut self, wire: Wire, expected: f64) {
-        for _ in 0..40 {
-            if (self.clamped(wire) - expected).abs() < 0.5 {
-                return;
-            }
-            self.act(Action::Wait { minutes: 6.0 });
-        }
-        panic!("{wire} never carried {expected} A");
     }
 
     /// The directory's slot of the heater, as it truly is: no order here mislabels it.
@@ -352,7 +254,7 @@ impl Verdict {
     }
 }
 
-fn sights(shown: Shown) -> Vec<Sight> {
+pub fn sights(shown: Shown) -> Vec<Sight> {
     match shown {
         Shown::Sights { sights, .. } | Shown::DoneWith { sights } => sights,
         other => panic!("{other:?}"),
@@ -362,54 +264,4 @@ fn sights(shown: Shown) -> Vec<Sight> {
 #[track_caller]
 pub fn near(what: &dyn Debug, found: f64, expected: f64, within: f64) {
     assert!((found - expected).abs() <= within, "{what:?}: {found}, not {expected} within {within}");
-}
-
-/// The whole job done with care and the wrong part: dead, drained where it must be, changed, refilled, the
-/// breaker as it was found. Everything else stays as found.
-pub fn changed_in_error(order: &Order) -> (Work, Verdict) {
-    let mut work = Work::at(order);
-    let kind = work.drill.fault.id.fault().tempting;
-    let found = work.handle();
-    work.acts(by_the_book::arrive());
-    work.acts(by_the_book::open(Level::Upper));
-    work.acts(by_the_book::open(Level::Lower));
-    work.make_dead(by_the_book::handled(kind));
-    if kind == PartKind::Breaker {
-        work.act(by_the_book::open_panel());
-        work.acts(by_the_book::prove_breaker_dead());
-    }
-    let opens = by_the_book::opens_tank(kind);
-    if opens {
-        work.acts(by_the_book::drain());
-    }
-    work.fits(kind);
-    if opens {
-        work.acts(by_the_book::refill());
-    }
-    if kind == PartKind::Breaker {
-        work.act(by_the_book::close_panel());
-    }
-    work.acts(by_the_book::close(Level::Lower));
-    work.acts(by_the_book::close(Level::Upper));
-    let slot = work.slot();
-    work.act(Action::Lock { slot, on: false });
-    // Closing a breaker that was found open for no fault is the remedy itself.
-    if found != Handle::Off && work.drill.fault.id != FaultId::F18 {
-        work.act(Action::Breaker { slot, on: true });
-    }
-    work.act(by_the_book::close_box());
-    work.act(Action::TellResult);
-    // Handing over may do its own harm: a dial left low keeps the tank lukewarm.
-    work.session.step(&Action::HandOver);
-    let verdict = work.verdict();
-    (work, verdict)
-}
-
-/// The part commonly changed for a fault neither cures it nor goes unseen in the Repair account.
-#[track_caller]
-pub fn assert_in_vain(order: &Order) -> Work {
-    let (work, verdict) = changed_in_error(order);
-    assert!(matches!(verdict.cure, Cure::NotCured { .. }), "{:?}", verdict.cure);
-    assert!(verdict.lost(RuleId::ChangedInVain) > 0.0, "{:#?}", verdict.score.lines);
-    work
 }
