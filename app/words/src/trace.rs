@@ -80,7 +80,9 @@ impl Voice {
 
     fn charged(&self, line: &ScoreLine) -> String {
         let gate = if line.gate { "!!" } else { "" };
-        format!("-{:.1}{gate} {}: {}", line.points, self.account(line.account), self.score_line(line))
+        // A line beyond its rule's cap is told and costs nothing more.
+        let cost = if line.points > 0.0 { format!("-{:.1}", line.points) } else { " 0.0".to_owned() };
+        format!("{cost}{gate} {}: {}", self.account(line.account), self.score_line(line))
     }
 
     fn clock(&self, drill: &Drill, session: Option<&Session>) -> String {

@@ -3,6 +3,7 @@
 use bench::Job;
 use plant::fault::{FaultId, Parameter, Parameters};
 use plant::home::Home;
+use plant::{Circuit, Handle};
 
 /// A fault with its numbers.
 #[derive(Clone, PartialEq, Debug)]
@@ -48,10 +49,26 @@ fn with(so_far: &Parameters, name: &str, value: f64) -> Parameters {
 }
 
 /// The same job, had this suspect been the one: the house at the same moment with the true fault taken out
-/// and this one put in.
+/// and this one put in. A limit or a breaker found tripped stays tripped where the suspect itself could have
+/// tripped it before the call.
 pub fn world(job: &Job, suspect: &Suspect) -> Job {
+    let found = &job.home.plant;
+    let limit = found.limit.tripped;
+    let breaker = found.panel.feeding(Circuit::Heater).is_some_and(|b| b.handle == Handle::Tripped);
     let mut job = job.clone();
     job.home.make_sound();
     (suspect.fault.fault().apply)(&suspect.parameters, &mut job.home);
+    if limit && overheats(suspect.fault) {
+        job.home.plant.limit.tripped = true;
+    }
+    if breaker && suspect.fault == FaultId::F14 {
+        let heater = job.home.plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater);
+        heater.for_each(|b| b.handle = Handle::Tripped);
+    }
     job
+}
+
+/// Faults that run the tank to its limit (trade sheet section 9: F05, F06, F13).
+const fn overheats(fault: FaultId) -> bool {
+    matches!(fault, FaultId::F05 | FaultId::F06 | FaultId::F13)
 }
