@@ -5,8 +5,9 @@ use std::cell::RefCell;
 
 use solver::network::{Branch, Network, NetworkError, Plan, Scratch, Solution};
 
-/// How many wirings are remembered.
-const KEPT: usize = 24;
+/// How many wirings are remembered: every pair of points a job reads, so that judging its evidence under every
+/// suspect plans nothing anew.
+const KEPT: usize = 128;
 
 /// A wiring with its plan.
 struct Known {
@@ -20,7 +21,8 @@ impl Known {
         let same = |((a, b), branch): (&(u32, u32), &Branch)| *a == branch.a && *b == branch.b;
         self.nodes == network.nodes
             && self.ends.len() == network.branches.len()
-            && self.ends.iter().zip(&network.branches).all(same)
+            // Bridges come last and differ most, so a wiring that does not fit is told from its end.
+            && self.ends.iter().rev().zip(network.branches.iter().rev()).all(same)
     }
 }
 
