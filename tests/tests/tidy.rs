@@ -31,6 +31,30 @@ fn production(text: &str) -> &str {
     text.split("#[cfg(test)]").next().unwrap_or(text)
 }
 
+/// Whether a file has no production part: test programs, and `tests.rs` beside what it tests.
+fn is_all_tests(path: &Path) -> bool {
+    let root = tree::root();
+    let inside = path.strip_prefix(&root).unwrap_or(path);
+    let in_package = inside.strip_prefix("tests").unwrap_or(inside);
+    path.ends_with("tests.rs")
+        || inside.starts_with("tests/browser")
+        || in_package.iter().any(|part| part == "tests")
+}
+
+#[test]
+fn what_counts_as_all_tests() {
+    for (file, expected) in [
+        ("tests/tests/tidy.rs", true),
+        ("tests/browser/main.rs", true),
+        ("app/host/tests/program.rs", true),
+        ("scenarios/solver/src/network/tests.rs", true),
+        ("tests/src/browser/mod.rs", false),
+        ("scenarios/plant/src/household/week.rs", false),
+    ] {
+        assert_eq!(is_all_tests(&tree::root().join(file)), expected, "{file}");
+    }
+}
+
 #[test]
 fn every_file_says_what_it_is() {
     let silent: Vec<_> = rust_files().into_iter().filter(|(_, text)| !text.starts_with("//! ")).collect();
@@ -45,6 +69,9 @@ fn every_file_says_what_it_is() {
 fn files_are_short() {
     let mut too_long = Vec::new();
     for (path, text) in rust_files() {
+        if is_all_tests(&path) {
+            continue;
+        }
         let lines = production(&text).lines().count();
         if lines > LONGEST {
             too_long.push(format!("{} has {lines} lines before its tests", path.display()));
