@@ -32,16 +32,16 @@ pub fn whole() -> Call {
 pub fn careless() -> Call {
     let mut call = whole();
     let mut ends: u32 = 0;
-    call.attempt.actions.retain(|action| match action {
-        Action::TellHousehold | Action::Hose { .. } | Action::ReliefLever { .. } | Action::Label { .. } => {
-            false
+    let left_out = |action: &Action| match action {
+        Action::Cover { which, off } => {
+            !off && matches!(which, Cover::Upper | Cover::UpperShield | Cover::UpperInsulation)
         }
-        Action::Meter { function: MeterFunction::LowVolts, .. } | Action::ProveMeter { .. } => false,
-        Action::Cover { which: Cover::Upper | Cover::UpperShield | Cover::UpperInsulation, off: false } => {
-            false
-        }
-        _ => true,
-    });
+        Action::Meter { function, .. } => *function == MeterFunction::LowVolts,
+        Action::TellHousehold | Action::Hose { .. } | Action::ReliefLever { .. } => true,
+        Action::Label { .. } | Action::ProveMeter { .. } => true,
+        _ => false,
+    };
+    call.attempt.actions.retain(|action| !left_out(action));
     for action in &mut call.attempt.actions {
         match action {
             Action::Finding { evidence, .. } => evidence.clear(),

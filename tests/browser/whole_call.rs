@@ -1,7 +1,7 @@
 //! The whole service call in the browser: once by mouse, once by keyboard alone, once by touch on a phone. The
 //! page is loaded again in the middle of each.
 
-use bench::Action;
+use bench::{Action, MeterFunction};
 use tankwright_tests::browser::{Browser, Hand, Screen};
 
 use super::calls::{self, Call};
@@ -13,6 +13,7 @@ fn worth_a_picture(action: &Action) -> Option<&'static str> {
     Some(match action {
         Action::Read { what: Writing::Directory } => "load-center",
         Action::Cover { which: Cover::UpperShield, off: true } => "upper",
+        Action::Meter { function: MeterFunction::Ohms, .. } => "reading",
         Action::Finding { .. } => "finding",
         Action::Drain { opening } if *opening > 0.0 => "drain",
         Action::Replace { .. } => "van",
@@ -34,13 +35,25 @@ fn run(screen: Screen, hand: Hand) {
         }
         work.act(action);
         if let Some(name) = worth_a_picture(action) {
+            from_the_top(&browser);
             browser.picture(&format!("call-{name}-{}", screen.name()));
         }
     }
     browser.press_at(hand, ".over a");
     assert_debrief(&browser, hand, &call);
+    from_the_top(&browser);
     browser.picture(&format!("call-debrief-{}", screen.name()));
     browser.assert_quiet();
+}
+
+/// Scrolls everything but the log back to where it begins.
+fn from_the_top(browser: &Browser) {
+    browser.run(
+        "for (const one of document.querySelectorAll('html, body *')) {
+            if (one.scrollTop && !one.classList.contains('log')) one.scrollTop = 0;
+        }",
+        &[],
+    );
 }
 
 /// Through the door: the code typed at the first page, or its link opened.
