@@ -28,8 +28,10 @@ pub fn perfect() -> Work {
     let clicked = work.reset_limit();
     work.proves(18.75);
     let idle = work.step();
+    // 0 A alone would also be a limit that tripped again; the water tells that it was the dial.
     near(&"water at the tap, °F", work.tap(), 120.0, 8.0);
-    work.finds(&[line, dead, upper, lower, clicked, idle]);
+    let at_the_dial = work.step() - 1;
+    work.finds(&[line, dead, upper, lower, clicked, idle, at_the_dial]);
     work.acts(hand_over());
     work
 }
