@@ -31,8 +31,8 @@ fn slow_start() {
         browser.go("");
         browser.wait_until_started();
         browser.run("localStorage.clear();", &[]);
-        browser.go(&format!("#/drill/{code}"));
-        browser.reload();
+        // Another query, so that the page is loaded anew.
+        browser.go(&format!("?{seed}#/drill/{code}"));
         browser.wait_until("window.usable");
         let took =
             browser.run("return [window.pressed, window.usable - window.pressed, window.usable];", &[]);
