@@ -130,9 +130,7 @@ pub enum AttemptError {
         found: usize,
     },
     /// Edited: a digest does not fit.
-    #[error(
-        "act {act} (line {line}) or the drill above it was changed after the file was made: its digest does not fit"
-    )]
+    #[error("{} was changed after the file was made: its digest does not fit", edited(*act, *line))]
     Edited {
         /// First act whose digest does not fit.
         act: usize,
@@ -230,6 +228,11 @@ impl Attempt {
         }
         Ok(())
     }
+}
+
+/// What was edited: the head of the file stands before the first act.
+fn edited(act: usize, line: usize) -> String {
+    if act == 0 { "the learner or the drill".to_owned() } else { format!("act {act} (line {line})") }
 }
 
 /// A drill inside an attempt is a whole order or just its code.
