@@ -14,6 +14,10 @@ const LONG_WAIT_MINUTES: f64 = 20.0;
 
 pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     match case.session.ended {
+        // Handed back with nothing found and nothing cured: given up, whatever was left tidy.
+        Some(Ending::HandedOver) if case.session.me.findings.is_empty() && !case.cured => {
+            ledger.charge(RuleId::NotFinished, None, Detail::Plain);
+        }
         Some(Ending::HandedOver) => handed_over(case, ledger),
         Some(Ending::Called { .. }) => called(case, ledger),
         _ => ledger.charge(RuleId::NotFinished, None, Detail::Plain),
