@@ -2,6 +2,8 @@
 
 use bench::{Action, Clamped, Cover, Probe, Touchable};
 
+use plant::{End, Screw};
+
 use crate::Voice;
 use crate::book::Fill;
 use crate::names::kebab;
@@ -50,7 +52,7 @@ impl Voice {
             Action::Label { end } => say("act-label", &[("end", self.end(*end).into())]),
             Action::Land { end, screw, torqued } => say(
                 if *torqued { "act-land-torqued" } else { "act-land" },
-                &[("end", self.end(*end).into()), ("screw", self.screw(*screw).into())],
+                &[("end", self.landed(*end, *screw).into()), ("screw", self.screw(*screw).into())],
             ),
             Action::Remake { end, torqued } => say(
                 if *torqued { "act-remake-torqued" } else { "act-remake" },
@@ -88,6 +90,11 @@ impl Voice {
             Action::HandOver => self.text("act-hand-over"),
             Action::TimeUp { allowed } => say("act-time-up", &[("minutes", (*allowed).into())]),
         }
+    }
+
+    /// A wire that goes home needs no word on which of its ends it is.
+    fn landed(&self, end: End, on: Screw) -> String {
+        if end.home() == on { self.wire(end.wire) } else { self.end(end) }
     }
 
     fn slot_act(&self, what: &str, slot: u32, on: bool) -> String {
