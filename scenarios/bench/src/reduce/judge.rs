@@ -160,3 +160,33 @@ pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
         NewPart::Thermostat { .. } | NewPart::Limit | NewPart::DipTube | NewPart::Gasket { .. } => true,
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Check case 22 (trade sheet 6.3, computed from the code's rules): the smallest ampacity, the smallest
+    /// standard breaker and the largest one of a heater, in amperes.
+    #[test]
+    fn case_22_breakers_follow_the_plate() {
+        let setting = plant::Setting {
+            heater: plant::HeaterModel::Plain40,
+            household: plant::household::HouseholdKind::Couple,
+            climate: plant::climate::Climate::MillValley,
+            day: 100,
+        };
+        let mut plant = plant::Home::sound(setting).plant;
+        for (watts, least, smallest, largest) in
+            [(4500.0, 23.44, 25.0, 30.0), (5500.0, 28.65, 30.0, 35.0), (6000.0, 31.25, 35.0, 40.0)]
+        {
+            plant.plate.element.watts = quantity::Watts(watts);
+            let (low, high) = breaker_span(&plant);
+            assert!(
+                (low - least).abs() < 0.01 && (high - largest).abs() < 1e-9,
+                "{watts} W: {low} to {high} A"
+            );
+            let fits: Vec<f64> = STANDARD.into_iter().filter(|s| breaker_right(&plant, Amps(*s))).collect();
+            assert_eq!((fits.first(), fits.last()), (Some(&smallest), Some(&largest)), "{watts} W");
+        }
+    }
+}
