@@ -25,8 +25,12 @@ impl Browser {
     fn listen(&self) {
         let part = |entry: &Value, name: &str| entry[name].as_str().unwrap_or_default().to_owned();
         let log = self.log("browser");
-        let messages =
-            log.iter().map(|entry| Message { level: part(entry, "level"), text: part(entry, "message") });
+        // The browser's own first sheet complains by itself where there is no network; that is none of ours.
+        let ours = |message: &Message| !message.text.starts_with("chrome:");
+        let messages = log
+            .iter()
+            .map(|entry| Message { level: part(entry, "level"), text: part(entry, "message") })
+            .filter(ours);
         self.heard.borrow_mut().extend(messages);
     }
 
