@@ -1,28 +1,9 @@
-//! Attempt files from the command line: read, folded, judged one by one, drills shared between files.
+//! Attempt files from the command line: found, read, with the rubric they are judged under.
 
-use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use drill::{Attempt, Drill, Rubric};
-
-/// Drills made so far, by their order as compact JSON: a class has few drills and many attempts.
-#[derive(Default)]
-pub struct Drills {
-    made: BTreeMap<String, Drill>,
-}
-
-impl Drills {
-    /// The drill of an attempt.
-    pub fn of(&mut self, attempt: &Attempt) -> Result<&Drill, String> {
-        let key = serde_json::to_string(&attempt.order).unwrap_or_default();
-        if !self.made.contains_key(&key) {
-            let drill = drill::make(&attempt.order).map_err(|e| e.to_string())?;
-            self.made.insert(key.clone(), drill);
-        }
-        self.made.get(&key).ok_or_else(String::new)
-    }
-}
+use drill::{Attempt, Rubric};
 
 /// Reads one attempt file; what is wrong comes with the file's name, and the line where there is one.
 pub fn read(path: &Path) -> Result<Attempt, String> {

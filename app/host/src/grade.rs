@@ -3,12 +3,12 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use drill::{Account, Row, Rubric};
+use drill::{Account, Grader, Row, Rubric};
 use lexopt::prelude::*;
 use words::{Units, Voice};
 
 use crate::Failure;
-use crate::attempts::{self, Drills};
+use crate::attempts;
 
 /// What to grade.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -43,11 +43,11 @@ impl Options {
 /// Grades every file; what is wrong is told and the others go on.
 pub fn run(options: &Options) -> Result<(), Failure> {
     let rubric = attempts::rubric(options.rubric.as_deref()).map_err(Failure::Usage)?;
-    let mut drills = Drills::default();
+    let mut grader = Grader::new();
     let files = attempts::files(&options.files);
     let mut rows = Vec::new();
     for file in &files {
-        match one(file, &rubric, &mut drills) {
+        match one(file, &rubric, &mut grader) {
             Ok(row) => rows.push(row),
             Err(problem) => eprintln!("{problem}"),
         }
@@ -60,14 +60,10 @@ pub fn run(options: &Options) -> Result<(), Failure> {
     if bad > 0 { Err(Failure::Files { bad, of: files.len() }) } else { Ok(()) }
 }
 
-fn one(file: &Path, rubric: &Rubric, drills: &mut Drills) -> Result<Row, String> {
+fn one(file: &Path, rubric: &Rubric, grader: &mut Grader) -> Result<Row, String> {
     let attempt = attempts::read(file)?;
-    let drill = drills.of(&attempt).map_err(|e| format!("{}: {e}", file.display()))?;
-    let session = drill::replay(drill, &attempt.actions);
-    let score = drill::judge(drill, &session, rubric);
-    let code = drill::code::encode(&attempt.order).unwrap_or_else(|_| "-".to_owned());
     let name = file.file_name().map_or_else(String::new, |n| n.to_string_lossy().into_owned());
-    Ok(Row::new(&name, &attempt.learner, &code, attempt.seal, &session, score))
+    grader.row(&name, &attempt, rubric).map_err(|e| format!("{}: {e}", file.display()))
 }
 
 /// The table as text, and what went wrong most.

@@ -3,12 +3,12 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use drill::Rubric;
+use drill::{Grader, Rubric};
 use lexopt::prelude::*;
 use words::{Units, Voice};
 
 use crate::Failure;
-use crate::attempts::{self, Drills};
+use crate::attempts;
 
 /// What to trace.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -47,11 +47,11 @@ impl Options {
 pub fn run(options: &Options) -> Result<(), Failure> {
     let voice = Voice::english(if options.si { Units::Si } else { Units::Customary });
     let rubric = attempts::rubric(options.rubric.as_deref()).map_err(Failure::Usage)?;
-    let mut drills = Drills::default();
+    let mut grader = Grader::new();
     let files = attempts::files(&options.files);
     let mut bad = 0;
     for file in &files {
-        match one(file, options, &voice, &rubric, &mut drills) {
+        match one(file, options, &voice, &rubric, &mut grader) {
             Ok(text) => crate::say(&format!("== {}\n{text}\n", file.display())),
             Err(problem) => {
                 eprintln!("{problem}");
@@ -67,17 +67,17 @@ fn one(
     options: &Options,
     voice: &Voice,
     rubric: &Rubric,
-    drills: &mut Drills,
+    grader: &mut Grader,
 ) -> Result<String, String> {
     let attempt = attempts::read(file)?;
-    let drill = drills.of(&attempt).map_err(|e| format!("{}: {e}", file.display()))?;
-    let states = drill::replay::states(drill, &attempt.actions);
+    let drill = grader.drill(&attempt.order).map_err(|e| format!("{}: {e}", file.display()))?;
+    let states = drill::replay::states(&drill, &attempt.actions);
     let Some(last) = states.last() else { return Ok(String::new()) };
-    let score = drill::judge(drill, last, rubric);
+    let score = drill::judge(&drill, last, rubric);
     if let Some(folder) = &options.netlist {
         netlist(file, folder, &last.home.plant)?;
     }
-    Ok(voice.trace(&attempt, drill, &states, &score))
+    Ok(voice.trace(&attempt, &drill, &states, &score))
 }
 
 /// Writes `NAME.cir` and our own solution `NAME.sol` (node, real, imaginary; RMS volts).

@@ -141,7 +141,7 @@ fn called(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     }
 }
 
-/// Two or more wires lifted without a label each, the strap apart.
+/// Each wire end lifted before it carried a label.
 fn labels(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     let mut labelled = Vec::new();
     for (step, entry) in steps::done(case.session) {
