@@ -64,11 +64,6 @@ pub enum Fact {
         /// Both compartments were closed up and every wire landed.
         covered: bool,
     },
-    /// Something put right what was wrong.
-    Cured {
-        /// How.
-        by: CuredBy,
-    },
     /// Power came on while an element stood in air.
     EnergisedDry {
         /// Which element.
@@ -93,16 +88,6 @@ pub enum Fact {
         /// How.
         how: Ending,
     },
-}
-
-/// How a cure came about.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum CuredBy {
-    /// By the act that belongs to the fault.
-    Remedy,
-    /// By changing something else.
-    Luck,
 }
 
 /// How a job ended.
