@@ -1,0 +1,1 @@
+//! Section 6: circuits sized by rule, ghost volts, breakers.

@@ -1,0 +1,1 @@
+//! Section 3: thermostats and the limit.

@@ -1,0 +1,12 @@
+//! The trade sheet's tables, section by section, computed by the simulated world and laid beside the sheet.
+//!
+//! Each check carries the sheet's own tag: the published document, `computed`, or `from memory`.
+
+mod body;
+mod codes;
+mod controls;
+mod elements;
+mod heat;
+mod scald;
+mod supplies;
+mod water;

@@ -1,0 +1,1 @@
+//! Section 8: burns by hot water.

@@ -1,0 +1,1 @@
+//! Section 5: water, pressure, expansion, draining and filling.
