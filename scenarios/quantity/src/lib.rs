@@ -12,5 +12,5 @@ pub mod witness;
 
 pub use digest::{Chain, Digest};
 pub use draw::Draw;
-pub use provenance::{Constant, Tag};
+pub use provenance::{Constant, Figure, Kind, Listed, Shown, Tag};
 pub use units::*;

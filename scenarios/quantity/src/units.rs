@@ -186,6 +186,18 @@ impl Seconds {
     pub const fn hours(h: f64) -> Self {
         Self(h * 3600.0)
     }
+    /// In hours.
+    pub const fn to_hours(self) -> f64 {
+        self.0 / 3600.0
+    }
+    /// From days.
+    pub const fn days(d: f64) -> Self {
+        Self(d * 86_400.0)
+    }
+    /// In days.
+    pub const fn to_days(self) -> f64 {
+        self.0 / 86_400.0
+    }
 }
 
 #[cfg(test)]
