@@ -1,0 +1,175 @@
+//! Every number of the simulated world says where it comes from, and the list of sources is complete.
+
+mod literals;
+mod modules;
+
+use std::collections::BTreeSet;
+
+use quantity::{Kind, Listed};
+
+use modules::Source;
+
+/// A crate whose constants are held to the rule.
+struct World {
+    name: &'static str,
+    listed: Vec<Listed>,
+    /// Files that still have bare literals. May only shrink: a clean file in it fails too.
+    unfinished: &'static [&'static str],
+}
+
+/// The crates held to the rule, lowest first.
+fn worlds() -> Vec<World> {
+    vec![World { name: "plant", listed: plant::sources(), unfinished: UNFINISHED_PLANT }]
+}
+
+const UNFINISHED_PLANT: &[&str] = &[
+    "build.rs",
+    "climate.rs",
+    "controls/breaker.rs",
+    "controls/element.rs",
+    "controls/joint.rs",
+    "controls/limit.rs",
+    "controls/thermostat.rs",
+    "electrical/constants.rs",
+    "electrical/fingerprint.rs",
+    "electrical/lower.rs",
+    "electrical/mod.rs",
+    "electrical/nodes.rs",
+    "electrical/plans.rs",
+    "fault/f09.rs",
+    "fault/f11.rs",
+    "fault/f14.rs",
+    "fault/f18.rs",
+    "fault/f19.rs",
+    "fault/f23.rs",
+    "fault/f27.rs",
+    "fault/f37.rs",
+    "fault/inspect.rs",
+    "fault/mod.rs",
+    "fault/sound.rs",
+    "heater.rs",
+    "household/habits.rs",
+    "household/live.rs",
+    "household/mod.rs",
+    "household/tell.rs",
+    "household/week.rs",
+    "named.rs",
+    "parts.rs",
+    "points.rs",
+    "thermal/advance.rs",
+    "thermal/books.rs",
+    "thermal/plan.rs",
+    "thermal/pressure.rs",
+    "thermal/queries.rs",
+    "thermal/settle.rs",
+    "thermal/vessel.rs",
+    "thermal/wall.rs",
+    "thermal/ways.rs",
+    "waterworks.rs",
+];
+
+/// A sound test of the sound rule: what is caught, and what is let through.
+#[test]
+fn the_reader_finds_what_it_should() {
+    let text = r#"
+        //! A file.
+        quantity::constants! {
+            /// Tagged.
+            pub const A: Constant = Constant::new("a", 3.5, "m", Tag::Model("x"));
+            const B: Constant<[f64; 3]> = Constant::new("b", [1.0, 7.0, 3e2], "m", Tag::Model("x"));
+        }
+        pub const LOOSE: Constant = Constant::new("loose", 4.0, "m", Tag::Model("x"));
+        /// 17 in words is nothing.
+        #[derive(Debug)]
+        struct S([f64; 4]);
+        fn f(s: (f64, f64), n: &S) -> f64 {
+            let text = "99"; let byte = b'7';
+            s.0 + s.1 + n.0.get(3).unwrap_or(&0.0) + 1.0 - 2.0 * -1.0 + 1f64 + 0x1 as f64
+        }
+        fn g(x: u8) -> bool { matches!(x, 5 | 1) && x >> 6 == 0 }
+        #[cfg(test)]
+        mod tests { const T: f64 = 12.0; }
+        macro_rules! m { ($x:expr) => { $x + 8.0 + n.0 }; }
+        impl S { #[cfg(test)] fn only_in_tests() -> f64 { 13.0 } }
+    "#;
+    let read = literals::read(text);
+    let found: Vec<_> = read.bare.iter().map(|bare| (bare.line, bare.text.as_str())).collect();
+    assert_eq!(found, [(11, "4"), (14, "3"), (16, "5"), (16, "6"), (19, "8.0")]);
+    assert_eq!(read.tagged.iter().map(|t| t.as_str()).collect::<Vec<_>>(), ["A", "B"]);
+    assert_eq!(read.outside.iter().map(|t| t.text.as_str()).collect::<Vec<_>>(), ["LOOSE"]);
+}
+
+#[test]
+fn no_number_stands_without_its_source() {
+    let mut wrong = Vec::new();
+    for world in worlds() {
+        let sources = modules::of(world.name);
+        assert!(sources.len() > 2, "{} has only {} files", world.name, sources.len());
+        for Source { file, text, .. } in &sources {
+            let read = literals::read(text);
+            let unfinished = world.unfinished.iter().any(|name| file.ends_with(&format!("/src/{name}")));
+            let clean = read.bare.is_empty() && read.outside.is_empty();
+            if unfinished && clean {
+                wrong.push(format!("{file}: clean, take it off the list of unfinished files"));
+            } else if !unfinished {
+                wrong.extend(read.bare.iter().map(|b| format!("{file}:{}: bare {}", b.line, b.text)));
+                let outside = read.outside.iter();
+                wrong.extend(outside.map(|c| format!("{file}:{}: {} is not in constants!", c.line, c.text)));
+            }
+        }
+        for name in world.unfinished {
+            let there = sources.iter().any(|s| s.file.ends_with(&format!("/src/{name}")));
+            if !there {
+                wrong.push(format!("{name} is listed as unfinished and does not exist in {}", world.name));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{} numbers without a source:\n{}", wrong.len(), wrong.join("\n"));
+}
+
+#[test]
+fn every_tagged_constant_is_listed_once() {
+    for world in worlds() {
+        let mut written = BTreeSet::new();
+        for Source { module, text, .. } in modules::of(world.name) {
+            written.extend(literals::read(&text).tagged.into_iter().map(|name| format!("{module}::{name}")));
+        }
+        let mut listed = BTreeSet::new();
+        for entry in &world.listed {
+            let name = format!("{}::{}", entry.module, entry.ident);
+            assert!(listed.insert(name.clone()), "{name} is listed twice");
+        }
+        let missing: Vec<_> = written.difference(&listed).collect();
+        assert!(
+            missing.is_empty(),
+            "chain their modules' CONSTANTS into {}::sources(): {missing:#?}",
+            world.name
+        );
+        // What is listed and not written as a constant is a number of the catalogue of faults.
+        let unknown: Vec<_> =
+            listed.difference(&written).filter(|n| !n.starts_with("plant::fault::f")).collect();
+        assert!(unknown.is_empty(), "{unknown:#?}");
+    }
+}
+
+#[test]
+fn every_entry_says_enough() {
+    let mut wrong = Vec::new();
+    for world in worlds() {
+        for entry in &world.listed {
+            let (at, constant) = (format!("{}::{}", entry.module, entry.ident), entry.constant);
+            let (kind, words) = (constant.tag().kind(), constant.tag().words());
+            if constant.name().trim().is_empty() || constant.value().is_empty() {
+                wrong.push(format!("{at}: no name or no value"));
+            }
+            if kind != Kind::CommonPractice && words.len() < 4 {
+                wrong.push(format!("{at}: {} without a word about it: {words:?}", kind.name()));
+            }
+            // The sheet only quotes; the document is what a reader can look up.
+            if kind == Kind::Published && words.to_lowercase().starts_with("trade sheet") {
+                wrong.push(format!("{at}: name the document, not {words:?}"));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
