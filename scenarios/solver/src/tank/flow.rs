@@ -113,6 +113,20 @@ impl State {
         (out, volume)
     }
 
+    /// Takes a volume at a height: off the top where that is the topmost slug, nothing where the water does
+    /// not reach. Returns what came and what was not there.
+    pub(super) fn take_near(&mut self, height: f64, volume: f64) -> (Parcel, f64) {
+        if !self.wetted(height) {
+            return (Parcel::default(), volume);
+        }
+        let top = self.slugs.last().map_or(0.0, Slug::volume);
+        if height * self.area >= self.water_volume() - top {
+            return self.take_top(volume);
+        }
+        self.growing = None;
+        self.take_at(height, volume)
+    }
+
     /// Puts in a parcel at a height, or on the surface if that is lower.
     ///
     /// Colder than what lies below, it stirs that part of the tank: the pool below the inlet takes it up as

@@ -39,13 +39,34 @@ impl Default for Mixing {
     }
 }
 
+/// Another way in or out, at a height of its own: a return, one end of a loop that circulates by itself.
+///
+/// What a port brings or takes beyond the others is made up for by the inlet of a tank that is kept full.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Port {
+    /// Height, m; the height of the tank or more is its very top.
+    pub height: f64,
+    /// Flow, m³/s: into the tank when positive, out of it when negative.
+    pub flow: f64,
+    /// Temperature of what comes in, °C.
+    pub celsius: f64,
+}
+
+/// Most ports of one tank.
+pub const PORTS: usize = 4;
+
+/// A port's flow up to this, m³/s, counts as rest: loops that circulate by themselves, 0.16 gallons a minute.
+pub(super) const SEEP: f64 = 1e-5;
+
 /// Everything that acts on the tank.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Inputs {
     /// Heat sources, any number.
     pub sources: Vec<Source>,
-    /// Flow out at the top, m³/s; taken from the top of the water as long as there is any.
+    /// Flow out to the taps, m³/s.
     pub draw: f64,
+    /// Height where it is taken, m, as far as the water reaches it; nothing for the top of the water.
+    pub outlet_height: Option<f64>,
     /// Flow out at the bottom, m³/s.
     pub drain: f64,
     /// What comes in.
@@ -62,6 +83,8 @@ pub struct Inputs {
     pub conductivity: f64,
     /// The eddy at the inlet.
     pub mixing: Mixing,
+    /// Other ways in and out, at most [`PORTS`].
+    pub ports: Vec<Port>,
 }
 
 impl Inputs {
@@ -73,6 +96,7 @@ impl Inputs {
         Self {
             sources: Vec::new(),
             draw: 0.0,
+            outlet_height: None,
             drain: 0.0,
             filling: Filling::KeepFull,
             inlet_height: 0.18,
@@ -81,6 +105,7 @@ impl Inputs {
             loss,
             conductivity: 1.5,
             mixing: Mixing::default(),
+            ports: Vec::new(),
         }
     }
 
@@ -93,7 +118,16 @@ impl Inputs {
         if let Filling::Flow(flow) = self.filling {
             check("filling", flow, f64::MIN)?;
         }
+        for port in &self.ports {
+            check("port height", port.height, f64::MIN)?;
+            check("port flow", port.flow, f64::MIN)?;
+            check("port temperature", port.celsius, f64::MIN)?;
+        }
+        if self.ports.len() > PORTS {
+            return Err(Error::Bad { field: "number of ports", value: self.ports.len() as f64 });
+        }
         check("draw", self.draw, 0.0)?;
+        check("outlet height", self.outlet_height.unwrap_or(0.0), f64::MIN)?;
         check("drain", self.drain, 0.0)?;
         check("inlet height", self.inlet_height, f64::MIN)?;
         check("inlet temperature", self.inlet_celsius, f64::MIN)?;
@@ -110,7 +144,13 @@ impl Inputs {
             Filling::KeepFull => 0.0,
             Filling::Flow(flow) => flow.abs(),
         };
-        self.draw.max(self.drain).max(filling)
+        let ports = self.ports.iter().map(|p| p.flow.abs()).filter(|flow| *flow > SEEP);
+        ports.fold(self.draw.max(self.drain).max(filling), f64::max)
+    }
+
+    /// Fastest flow that counts as rest, m³/s.
+    pub(super) fn seep(&self) -> f64 {
+        self.ports.iter().map(|p| p.flow.abs()).filter(|flow| *flow <= SEEP).fold(0.0, f64::max)
     }
 
     pub(super) fn heated(&self) -> bool {

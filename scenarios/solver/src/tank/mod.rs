@@ -41,9 +41,9 @@ mod step;
 #[cfg(test)]
 mod tests;
 
-pub use inputs::{Cross, Filling, Inputs, Mixing, Source};
+pub use inputs::{Cross, Filling, Inputs, Mixing, PORTS, Port, Source};
 pub use probe::{Probe, lag};
-pub use report::{Report, Stop};
+pub use report::{Moved, Report, Stop};
 pub use state::{Slug, State};
 
 /// What cannot be computed with.

@@ -1,5 +1,7 @@
 //! What a stretch of simulated time took in, gave out and lost.
 
+use super::PORTS;
+
 /// Why `advance` returned.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
 pub enum Stop {
@@ -13,6 +15,22 @@ pub enum Stop {
         /// Upwards or downwards.
         rising: bool,
     },
+}
+
+/// Water that moved, kg and J above liquid at 0 °C: positive into the tank.
+#[derive(Clone, Copy, PartialEq, Debug, Default)]
+pub struct Moved {
+    /// kg.
+    pub mass: f64,
+    /// J.
+    pub energy: f64,
+}
+
+impl Moved {
+    /// Mean temperature of what moved, °C.
+    pub fn celsius(&self) -> Option<f64> {
+        (self.mass != 0.0).then(|| crate::water::temperature(self.energy / self.mass))
+    }
 }
 
 /// Sums over the time that passed: kg and J (enthalpy above liquid at 0 °C).
@@ -46,6 +64,8 @@ pub struct Report {
     pub dry: f64,
     /// Heat lost to the surroundings, J.
     pub lost: f64,
+    /// What moved through each of [`super::Inputs::ports`], in their order.
+    pub ports: [Moved; PORTS],
     /// Water was asked for that was no longer there, m³.
     pub missing: f64,
 }
@@ -68,11 +88,13 @@ impl Report {
             - self.expelled_energy
             - self.drained_energy
             - self.lost
+            + self.ports.iter().map(|p| p.energy).sum::<f64>()
     }
 
     /// Mass the tank should have gained, kg.
     pub fn mass_gained(&self) -> f64 {
         self.filled - self.drawn - self.expelled - self.drained
+            + self.ports.iter().map(|p| p.mass).sum::<f64>()
     }
 
     /// Adds a later stretch; the reason to stop is the later one's.
@@ -91,6 +113,10 @@ impl Report {
         self.heated += later.heated;
         self.dry += later.dry;
         self.lost += later.lost;
+        for (sum, more) in self.ports.iter_mut().zip(&later.ports) {
+            sum.mass += more.mass;
+            sum.energy += more.energy;
+        }
         self.missing += later.missing;
     }
 }

@@ -37,6 +37,8 @@ impl Tank {
         } else {
             (0.2 * state.quiet).clamp(10.0, 240.0)
         };
+        let seep = inputs.seep();
+        let full = if seep > 0.0 { f64::min(full, 0.5 * self.layer() / seep) } else { full };
         full * self.step_scale
     }
 
@@ -94,8 +96,12 @@ impl Tank {
     /// Flows of one step; returns the flow at the inlet in m³/s.
     fn move_water(&self, state: &mut State, inputs: &Inputs, dt: f64, report: &mut Report) -> f64 {
         let moving = inputs.fastest() > 0.0;
+        self.exchange(state, inputs, dt, report);
         if inputs.draw > 0.0 {
-            let (out, missing) = state.take_top(inputs.draw * dt);
+            let (out, missing) = match inputs.outlet_height {
+                Some(height) => state.take_near(height, inputs.draw * dt),
+                None => state.take_top(inputs.draw * dt),
+            };
             report.drawn += out.mass;
             report.drawn_energy += out.energy;
             report.missing += missing;
@@ -133,6 +139,32 @@ impl Tank {
             report.missing += missing;
         }
         if moving { (wanted / dt).max(0.0) } else { 0.0 }
+    }
+
+    /// What the ports bring and take.
+    fn exchange(&self, state: &mut State, inputs: &Inputs, dt: f64, report: &mut Report) {
+        for (port, sum) in inputs.ports.iter().zip(&mut report.ports) {
+            if port.flow > 0.0 {
+                let enthalpy = water::enthalpy(port.celsius);
+                let mass = port.flow * dt / water::specific_volume(enthalpy);
+                let parcel = Parcel { mass, energy: mass * enthalpy };
+                // A sip is too small to make a slug of; more than that makes its own way.
+                if port.flow * dt > 0.6 * self.layer() {
+                    state.growing = None;
+                    state.inject(port.height, parcel, self.layer());
+                    state.growing = None;
+                } else {
+                    state.sip(port.height, parcel);
+                }
+                sum.mass += parcel.mass;
+                sum.energy += parcel.energy;
+            } else if port.flow < 0.0 {
+                let (out, missing) = state.take_near(port.height, -port.flow * dt);
+                sum.mass -= out.mass;
+                sum.energy -= out.energy;
+                report.missing += missing;
+            }
+        }
     }
 
     /// Heat of the sources into the slugs they lie in.

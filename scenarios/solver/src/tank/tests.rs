@@ -1,3 +1,4 @@
 //! Tests of the tank.
 mod check_cases;
+mod ports;
 mod properties;
