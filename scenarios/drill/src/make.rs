@@ -133,7 +133,7 @@ pub fn settle(order: &Order) -> Result<(Setting, FaultCase), OrderError> {
         Wanted::Chance => {
             let weights: Vec<f64> = FaultId::ALL
                 .iter()
-                .map(|id| if fits(order, &home, *id) { id.fault().weight } else { 0.0 })
+                .map(|id| if fits(order, &home, *id) { id.fault().weight.get() } else { 0.0 })
                 .collect();
             let index = Draw::new(seed, "fault").weighted(&weights);
             given(*FaultId::ALL.get(index).ok_or(OrderError::NothingFits)?, &none)?
@@ -270,9 +270,9 @@ mod tests {
             let order = Order { heater: Some(HeaterModel::Plain40), ..Order::chance(seed, Mode::Solo) };
             *seen.entry(settle(&order).unwrap().1.id).or_default() += 1.0;
         }
-        let total: f64 = FaultId::ALL.iter().map(|id| id.fault().weight).sum();
+        let total: f64 = FaultId::ALL.iter().map(|id| id.fault().weight.get()).sum();
         for id in FaultId::ALL {
-            let expected = f64::from(n) * id.fault().weight / total;
+            let expected = f64::from(n) * id.fault().weight.get() / total;
             let found = seen.get(id).copied().unwrap_or(0.0);
             // Four standard deviations of a count: one test in some thousands would fail by chance.
             assert!((found - expected).abs() < 4.0 * expected.sqrt(), "{id} {found} {expected}");

@@ -1,5 +1,7 @@
 //! Closed lists whose members have a name on the drawing and in files.
 
+use quantity::{Constant, Tag};
+
 macro_rules! named {
     ($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $text:literal,)* }) => {
         $(#[$doc])*
@@ -21,7 +23,7 @@ macro_rules! named {
             type Err = $crate::named::UnknownName;
             fn from_str(text: &str) -> Result<Self, $crate::named::UnknownName> {
                 Self::ALL.iter().copied().find(|v| v.name().eq_ignore_ascii_case(text))
-                    .ok_or_else(|| $crate::named::UnknownName { kind: stringify!($name), text: text.chars().take(40).collect() })
+                    .ok_or_else(|| $crate::named::UnknownName { kind: stringify!($name), text: text.chars().take($crate::named::QUOTED.get()).collect() })
             }
         }
         impl serde::Serialize for $name {
@@ -36,12 +38,18 @@ macro_rules! named {
 }
 pub(crate) use named;
 
+quantity::constants! {
+    /// Characters of a wrong name that a refusal quotes.
+    pub(crate) const QUOTED: Constant<usize> =
+        Constant::new("characters of a wrong name that are quoted", 40, "", Tag::Model("long enough to know it by"));
+}
+
 /// A name that stands for nothing here.
 #[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
 #[error("{text:?} is not a {kind}")]
 pub struct UnknownName {
     /// What was looked for.
     pub kind: &'static str,
-    /// What was found, cut to 40 characters.
+    /// What was found, cut short.
     pub text: String,
 }

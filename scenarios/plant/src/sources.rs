@@ -2,10 +2,12 @@
 
 use quantity::Listed;
 
-/// The lists of the modules.
-const MODULES: &[&[Listed]] = &[];
+use crate::{fault, household, named};
+
+/// The lists of the modules, folder by folder.
+const FOLDERS: &[&[&[Listed]]] = &[&[named::CONSTANTS], household::SOURCES, fault::SOURCES];
 
 /// Every tagged constant of the plant, module by module.
 pub fn sources() -> Vec<Listed> {
-    MODULES.concat()
+    [FOLDERS.concat().concat(), fault::sources()].concat()
 }

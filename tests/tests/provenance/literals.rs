@@ -29,7 +29,7 @@ pub struct Read {
 
 /// Reads a file.
 pub fn read(text: &str) -> Read {
-    let parsed = syn::parse_file(text).unwrap_or_else(|e| panic!("{e}: {text}"));
+    let parsed = syn::parse_file(text).expect("the source is Rust");
     let mut read = Read::default();
     read.visit_file(&parsed);
     read.bare.sort_by_key(|place| place.line);

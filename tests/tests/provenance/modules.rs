@@ -25,8 +25,8 @@ pub fn of(name: &str) -> Vec<Source> {
 
 /// `folder` is where the file's own modules lie.
 fn follow(path: &Path, folder: &Path, module: String, all: &mut Vec<Source>) {
-    let text = fs::read_to_string(path).unwrap_or_else(|e| panic!("{}: {e}", path.display()));
-    let parsed = syn::parse_file(&text).unwrap_or_else(|e| panic!("{}: {e}", path.display()));
+    let text = fs::read_to_string(path).expect("a module's file is there and can be read");
+    let parsed = syn::parse_file(&text).expect("the source is Rust");
     let root = tree::root();
     let file = path.strip_prefix(&root).unwrap_or(path).display().to_string();
     all.push(Source { file, module: module.clone(), text });

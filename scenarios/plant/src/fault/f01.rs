@@ -2,17 +2,15 @@
 //! is ever heated, so hot water runs out fast. Rated volts stand across the element and no current flows;
 //! with its wires off it reads over range.
 
-use quantity::Tag;
-
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F01,
-    weight: 150.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(150.0),
     parameters: &[],
     fits,
     apply,

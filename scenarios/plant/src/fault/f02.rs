@@ -1,17 +1,15 @@
 //! Upper element open. The top never gets warm, so the upper thermostat never hands over and the lower
 //! element never runs either. Rated volts across the element, no current.
 
-use quantity::Tag;
-
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F02,
-    weight: 70.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(70.0),
     parameters: &[],
     fits,
     apply,

@@ -3,22 +3,20 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F03,
-    weight: 90.0,
-    tag: Tag::CommonPractice,
-    parameters: &[Parameter {
-        name: "diameter",
-        low: 0.0001,
-        high: 0.0004,
-        unit: "m",
-        logarithmic: true,
-        whole: false,
-    }],
+    module: module_path!(),
+    weight: weight(90.0),
+    parameters: &[Parameter::spread(
+        "diameter",
+        [0.0001, 0.0004],
+        "m",
+        Tag::Model("a seep of some litres a day at house pressure, not a jet"),
+    )],
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Heater)],

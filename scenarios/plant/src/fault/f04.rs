@@ -3,22 +3,20 @@
 
 use quantity::Tag;
 
-use super::{Advice, Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter};
+use super::{Advice, Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F04,
-    weight: 45.0,
-    tag: Tag::CommonPractice,
-    parameters: &[Parameter {
-        name: "demand",
-        low: 1.7,
-        high: 2.6,
-        unit: "times",
-        logarithmic: false,
-        whole: false,
-    }],
+    module: module_path!(),
+    weight: weight(45.0),
+    parameters: &[Parameter::between(
+        "demand",
+        [1.7, 2.6],
+        "times",
+        Tag::Invented("guests, a bigger tub, another shower head"),
+    )],
     fits,
     apply,
     remedies: &[Remedy::Advise(Advice::DemandExceedsCapacity)],

@@ -1,17 +1,15 @@
 //! Upper thermostat welded between U1 and U2. The upper element heats the top without end until the limit
 //! opens; after somebody resets it, again.
 
-use quantity::Tag;
-
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F05,
-    weight: 25.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(25.0),
     parameters: &[],
     fits,
     apply,

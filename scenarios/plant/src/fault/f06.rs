@@ -1,17 +1,15 @@
 //! Lower thermostat welded between D1 and D2. Once the top is satisfied the lower element heats the whole
 //! tank without end; the limit opens late.
 
-use quantity::Tag;
-
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F06,
-    weight: 20.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(20.0),
     parameters: &[],
     fits,
     apply,

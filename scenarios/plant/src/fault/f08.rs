@@ -2,16 +2,14 @@
 //! at H1 to H3, none at H2 to H4. It latches once the tank is cool, and the heater then cuts out at its
 //! dial.
 
-use quantity::Tag;
-
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F08,
-    weight: 20.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(20.0),
     parameters: &[],
     fits,
     apply,

@@ -1,17 +1,15 @@
 //! Upper thermostat fails to transfer: the contact to U4 is burnt away. The top third is heated and the
 //! lower element never runs.
 
-use quantity::Tag;
-
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
 use crate::home::Home;
 use crate::parts::{Contact, Level};
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F10,
-    weight: 25.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(25.0),
     parameters: &[],
     fits,
     apply,

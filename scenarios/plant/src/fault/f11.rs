@@ -1,25 +1,16 @@
 //! Upper thermostat never feeds the upper element. Either the contact to U2 is burnt away, and with a cold
 //! top nothing runs at all, or the blade is stuck on U4, and only the lower element heats.
 
-use quantity::Tag;
-
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
 use crate::home::Home;
 use crate::parts::{Contact, Level};
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F11,
-    weight: 12.0,
-    tag: Tag::CommonPractice,
-    parameters: &[Parameter {
-        name: "blade",
-        low: 0.0,
-        high: 1.0,
-        unit: "0 open both ways, 1 stuck transferred",
-        logarithmic: false,
-        whole: true,
-    }],
+    module: module_path!(),
+    weight: weight(12.0),
+    parameters: &[Parameter::either("blade", "0 open both ways, 1 stuck transferred")],
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperThermostat)],
@@ -33,7 +24,7 @@ fn fits(_: &Home) -> bool {
 
 fn apply(parameters: &Parameters, home: &mut Home) {
     let thermostat = &mut home.plant.thermostats[Level::Upper.index()];
-    if parameter(parameters, "blade") >= 0.5 {
+    if chosen(parameters, "blade") {
         thermostat.stuck = Some(false);
     } else {
         thermostat.cold_contact = Contact::Open;

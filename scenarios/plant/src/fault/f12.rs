@@ -1,17 +1,15 @@
 //! Lower thermostat open: D1 to D2 never makes. Supply volts stand across it while the bottom is cold, none
 //! at the lower element. Only the top third is heated.
 
-use quantity::Tag;
-
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
 use crate::home::Home;
 use crate::parts::{Contact, Level};
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F12,
-    weight: 25.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(25.0),
     parameters: &[],
     fits,
     apply,

@@ -4,25 +4,23 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
 use crate::home::Home;
 use crate::parts::{Level, SheathFault};
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F13,
-    weight: 18.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(18.0),
     parameters: &[
-        Parameter {
-            name: "fraction",
-            low: 0.3,
-            high: 0.7,
-            unit: "of the coil from LEa",
-            logarithmic: false,
-            whole: false,
-        },
-        Parameter { name: "ohms", low: 0.05, high: 0.5, unit: "ohm", logarithmic: true, whole: false },
+        Parameter::between(
+            "fraction",
+            [0.3, 0.7],
+            "of the coil from LEa",
+            Tag::Model("far enough from both ends that no breaker trips"),
+        ),
+        Parameter::spread("ohms", [0.05, 0.5], "ohm", Tag::Model("a coil that touches its sheath")),
     ],
     fits,
     apply,

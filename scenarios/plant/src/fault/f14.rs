@@ -3,41 +3,27 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_of, parameter};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, level_of, parameter, weight,
+};
 use crate::home::Home;
 use crate::parts::SheathFault;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F14,
-    weight: 25.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(25.0),
     parameters: &[
-        Parameter {
-            name: "level",
-            low: 0.0,
-            high: 1.0,
-            unit: "0 upper, 1 lower",
-            logarithmic: false,
-            whole: true,
-        },
-        Parameter {
-            name: "end",
-            low: 0.0,
-            high: 1.0,
-            unit: "0 switched, 1 permanent",
-            logarithmic: false,
-            whole: true,
-        },
-        Parameter {
-            name: "depth",
-            low: 0.005,
-            high: 0.06,
-            unit: "of the coil from that end",
-            logarithmic: false,
-            whole: false,
-        },
-        Parameter { name: "ohms", low: 0.02, high: 0.2, unit: "ohm", logarithmic: true, whole: false },
+        Parameter::either("level", "0 upper, 1 lower"),
+        Parameter::either("end", "0 switched, 1 permanent"),
+        Parameter::between(
+            "depth",
+            [0.005, 0.06],
+            "of the coil from that end",
+            Tag::Model("close enough to an end that the breaker trips"),
+        ),
+        Parameter::spread("ohms", [0.02, 0.2], "ohm", Tag::Model("a coil welded to its sheath")),
     ],
     fits,
     apply,
@@ -52,7 +38,7 @@ fn fits(_: &Home) -> bool {
 
 fn apply(parameters: &Parameters, home: &mut Home) {
     let depth = parameter(parameters, "depth");
-    let fraction = if parameter(parameters, "end") >= 0.5 { 1.0 - depth } else { depth };
+    let fraction = if chosen(parameters, "end") { 1.0 - depth } else { depth };
     let resistance = Ohms(parameter(parameters, "ohms"));
     home.plant.elements[level_of(parameters).index()].leak = Some(SheathFault { fraction, resistance });
 }

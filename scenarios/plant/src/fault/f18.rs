@@ -1,25 +1,16 @@
 //! The breaker is off, or tripped once with nothing behind it. No volts at H1 to H3 nor from either to
 //! ground. The elements are clear of the shell; it is closed once, then clamped and watched.
 
-use quantity::Tag;
-
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
 use crate::home::Home;
 use crate::supply::{Circuit, Handle};
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F18,
-    weight: 35.0,
-    tag: Tag::CommonPractice,
-    parameters: &[Parameter {
-        name: "tripped",
-        low: 0.0,
-        high: 1.0,
-        unit: "0 off, 1 tripped",
-        logarithmic: false,
-        whole: true,
-    }],
+    module: module_path!(),
+    weight: weight(35.0),
+    parameters: &[Parameter::either("tripped", "0 off, 1 tripped")],
     fits,
     apply,
     remedies: &[Remedy::CloseBreaker],
@@ -32,7 +23,7 @@ fn fits(_: &Home) -> bool {
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {
-    let tripped = parameter(parameters, "tripped") >= 0.5;
+    let tripped = chosen(parameters, "tripped");
     for breaker in home.plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater) {
         breaker.handle = if tripped { Handle::Tripped } else { Handle::Off };
     }

@@ -1,9 +1,7 @@
 //! One pole of the heater's breaker does not make though the handle is on. Line side 240 V, load side none
 //! leg to leg; the dead load screw reads 120 V to ground by back-feed through an element that calls.
 
-use quantity::Tag;
-
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
 use crate::home::Home;
 use crate::parts::Contact;
 use crate::supply::Circuit;
@@ -11,16 +9,9 @@ use crate::supply::Circuit;
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F19,
-    weight: 15.0,
-    tag: Tag::CommonPractice,
-    parameters: &[Parameter {
-        name: "pole",
-        low: 0.0,
-        high: 1.0,
-        unit: "0 first, 1 second",
-        logarithmic: false,
-        whole: true,
-    }],
+    module: module_path!(),
+    weight: weight(15.0),
+    parameters: &[Parameter::either("pole", "0 first, 1 second")],
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Breaker)],
@@ -33,7 +24,7 @@ fn fits(_: &Home) -> bool {
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {
-    let pole = usize::from(parameter(parameters, "pole") >= 0.5);
+    let pole = usize::from(chosen(parameters, "pole"));
     for breaker in home.plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater) {
         breaker.poles[pole] = Contact::Open;
     }

@@ -4,7 +4,7 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, parameter, weight};
 use crate::home::Home;
 use crate::parts::BURNT_OFF;
 use crate::points::{End, Wire};
@@ -12,26 +12,17 @@ use crate::points::{End, Wire};
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F23,
-    weight: 30.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(30.0),
     parameters: &[
-        Parameter {
-            name: "leg",
-            low: 0.0,
-            high: 1.0,
-            unit: "0 first, 1 second",
-            logarithmic: false,
-            whole: true,
-        },
-        Parameter {
-            name: "open",
-            low: 0.0,
-            high: 1.0,
-            unit: "0 still conducts, 1 burnt off",
-            logarithmic: false,
-            whole: true,
-        },
-        Parameter { name: "ohms", low: 0.07, high: 0.11, unit: "ohm", logarithmic: true, whole: false },
+        Parameter::either("leg", "0 first, 1 second"),
+        Parameter::either("open", "0 still conducts, 1 burnt off"),
+        Parameter::spread(
+            "ohms",
+            [0.07, 0.11],
+            "ohm",
+            Tag::Computed("1.3 to 2.1 V and 25 to 39 W at 18.75 A: hot, and not yet burnt off"),
+        ),
     ],
     fits,
     apply,
@@ -48,8 +39,8 @@ fn fits(_: &Home) -> bool {
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {
-    let wire = if parameter(parameters, "leg") >= 0.5 { Wire::CableB } else { Wire::CableA };
-    let burnt_off = parameter(parameters, "open") >= 0.5;
+    let wire = if chosen(parameters, "leg") { Wire::CableB } else { Wire::CableA };
+    let burnt_off = chosen(parameters, "open");
     let joint = home.plant.wiring.joint_mut(End { wire, side: 1 });
     joint.resistance = if burnt_off { BURNT_OFF } else { Ohms(parameter(parameters, "ohms")) };
     joint.charred = true;

@@ -1,17 +1,17 @@
 //! A 240 V heater on a 208 V supply. Nothing is broken: it makes three quarters of its power and takes a
 //! third longer.
 
-use quantity::Tag;
+use quantity::{Constant, Tag, Volts};
 
-use super::{Advice, Fault, FaultId, Parameters, PartKind, Remedy, Scope};
+use super::{Advice, Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
 use crate::home::Home;
 use crate::supply::ServiceKind;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F27,
-    weight: 8.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(8.0),
     parameters: &[],
     fits,
     apply,
@@ -20,8 +20,17 @@ pub const FAULT: Fault = Fault {
     tempting: PartKind::UpperElement,
 };
 
+quantity::constants! {
+    /// Leg to leg on a split-phase service.
+    const SPLIT_PHASE: Constant<Volts> = Constant::of(
+        "leg to leg on a split-phase service",
+        Volts(240.0),
+        Tag::Published("ANSI C84.1, nominal system voltages: 120/240 V"),
+    );
+}
+
 fn fits(home: &Home) -> bool {
-    (home.plant.plate.element.volts.get() - 240.0).abs() < 1.0
+    home.plant.plate.element.volts.near(SPLIT_PHASE.get(), Volts(1.0))
 }
 
 fn apply(_: &Parameters, home: &mut Home) {

@@ -2,22 +2,20 @@
 
 use quantity::{Tag, Temperature};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F35,
-    weight: 12.0,
-    tag: Tag::CommonPractice,
-    parameters: &[Parameter {
-        name: "dial",
-        low: 140.0,
-        high: 150.0,
-        unit: "°F",
-        logarithmic: false,
-        whole: false,
-    }],
+    module: module_path!(),
+    weight: weight(12.0),
+    parameters: &[Parameter::between(
+        "dial",
+        [140.0, 150.0],
+        "°F",
+        Tag::Model("the upper marks of a dial of 90 to 150 °F"),
+    )],
     fits,
     apply,
     remedies: &[Remedy::SetDials],

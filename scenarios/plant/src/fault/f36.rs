@@ -3,26 +3,24 @@
 
 use quantity::{Tag, Temperature};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_of, parameter};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_of, parameter, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F36,
-    weight: 8.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(8.0),
     parameters: &[
-        Parameter {
-            name: "level",
-            low: 0.0,
-            high: 1.0,
-            unit: "the low one: 0 upper, 1 lower",
-            logarithmic: false,
-            whole: true,
-        },
-        Parameter { name: "low", low: 90.0, high: 100.0, unit: "°F", logarithmic: false, whole: false },
-        Parameter { name: "high", low: 120.0, high: 130.0, unit: "°F", logarithmic: false, whole: false },
+        Parameter::either("level", "the low one: 0 upper, 1 lower"),
+        Parameter::between(
+            "low",
+            [90.0, 100.0],
+            "°F",
+            Tag::Model("the lower marks of a dial of 90 to 150 °F"),
+        ),
+        Parameter::between("high", [120.0, 130.0], "°F", Tag::Model("about the factory setting")),
     ],
     fits,
     apply,

@@ -3,22 +3,20 @@
 
 use quantity::{Pressure, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F45,
-    weight: 25.0,
-    tag: Tag::CommonPractice,
-    parameters: &[Parameter {
-        name: "psi",
-        low: 55.0,
-        high: 78.0,
-        unit: "psi",
-        logarithmic: false,
-        whole: false,
-    }],
+    module: module_path!(),
+    weight: weight(25.0),
+    parameters: &[Parameter::between(
+        "psi",
+        [55.0, 78.0],
+        "psi",
+        Tag::Model("ordinary static pressure, below the 80 psi that asks for a regulator"),
+    )],
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::ExpansionTank)],

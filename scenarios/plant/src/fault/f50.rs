@@ -2,24 +2,22 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_of, parameter};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_of, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
     id: FaultId::F50,
-    weight: 20.0,
-    tag: Tag::CommonPractice,
+    module: module_path!(),
+    weight: weight(20.0),
     parameters: &[
-        Parameter {
-            name: "level",
-            low: 0.0,
-            high: 1.0,
-            unit: "0 upper, 1 lower",
-            logarithmic: false,
-            whole: true,
-        },
-        Parameter { name: "diameter", low: 0.0001, high: 0.0003, unit: "m", logarithmic: true, whole: false },
+        Parameter::either("level", "0 upper, 1 lower"),
+        Parameter::spread(
+            "diameter",
+            [0.0001, 0.0003],
+            "m",
+            Tag::Model("a drip to a trickle at house pressure"),
+        ),
     ],
     fits,
     apply,

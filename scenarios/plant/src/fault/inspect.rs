@@ -1,6 +1,6 @@
 //! What an inspection of a whole house finds: everything that is not as it should be.
 
-use quantity::{Kelvins, Volume};
+use quantity::{Constant, Kelvins, Tag, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 use crate::home::Home;
@@ -59,10 +59,43 @@ pub enum Defect {
     Demand,
 }
 
-/// Dial above which water is called too hot to leave: 120 °F and what a dial's marks leave open (model).
-const HIGHEST_DIAL_F: f64 = 125.0;
-/// Dials closer than this are alike (model).
-const ALIKE: Kelvins = Kelvins::fahrenheit(10.0);
+quantity::constants! {
+    /// Dial above which water is called too hot to leave.
+    const HIGHEST_DIAL: Constant<Temperature> = Constant::of(
+        "highest dial that an inspection passes",
+        Temperature::fahrenheit(125.0),
+        Tag::Model("120 °F and what the marks of a dial leave open"),
+    );
+    /// Dials closer than this are alike.
+    const ALIKE: Constant<Kelvins> = Constant::of(
+        "dials closer than this are alike",
+        Kelvins::fahrenheit(10.0),
+        Tag::Model("one mark of a dial"),
+    );
+    /// Two ratings within this share of each other are the same stamp.
+    const SAME_STAMP: Constant =
+        Constant::new("ratings within this share are the same", 0.02, "", Tag::Model("no two stamps lie so close"));
+    /// An element stamped for this much above its supply is underfed.
+    const UNDERFED: Constant = Constant::new(
+        "stamp over supply that makes a supply low",
+        1.1,
+        "",
+        Tag::Model("beyond the service range of 5 % either way"),
+    );
+    /// A joint of so many times a sound one has to be made again.
+    const WORN_JOINT: Constant = Constant::new(
+        "resistance over a sound joint's that calls for a new joint",
+        20.0,
+        "",
+        Tag::Model("drops a third of a volt at 18.75 A"),
+    );
+    /// A relief valve set above the tank's working pressure by more than rounding is the wrong one.
+    const ABOVE_WORKING: Constant =
+        Constant::new("setting over working pressure that is too high", 1.001, "", Tag::Model("rounding alone"));
+    /// Demand above what the house was fitted for.
+    const TOO_MUCH: Constant =
+        Constant::new("demand beyond what the heater was fitted for", 1.2, "", Tag::Model("spare of a fitting"));
+}
 
 impl Home {
     /// Everything wrong in the house, in the order of [`Defect`].
@@ -85,7 +118,7 @@ impl Home {
             let element = &plant.elements[level.index()];
             let stamp = element.stamp;
             let plate = plant.plate.element;
-            let near = |a: f64, b: f64| (a - b).abs() <= 0.02 * b.abs();
+            let near = |a: f64, b: f64| (a - b).abs() <= SAME_STAMP.get() * b.abs();
             let suits_plate = near(stamp.watts.0, plate.watts.0) && near(stamp.volts.0, plate.volts.0);
             // On a supply below the plate's, an element made for that supply is the cure.
             let suits_supply = near(stamp.watts.0, plate.watts.0) && near(stamp.volts.0, supply);
@@ -94,7 +127,7 @@ impl Home {
                 (element.leak.is_some(), Defect::ElementGrounded(level)),
                 (!suits_plate && !suits_supply, Defect::ElementRating(level)),
                 (element.gasket.leak_diameter > 0.0, Defect::GasketLeaks(level)),
-                (stamp.volts.0 > 1.1 * supply, Defect::LowSupply),
+                (stamp.volts.0 > UNDERFED.get() * supply, Defect::LowSupply),
             ] {
                 if there {
                     found.push(what);
@@ -112,7 +145,7 @@ impl Home {
             for (there, what) in [
                 (contacts || t.stuck.is_some(), Defect::Thermostat(level)),
                 (!t.seated, Defect::ThermostatLoose(level)),
-                (t.dial.to_fahrenheit() > HIGHEST_DIAL_F, Defect::DialHigh(level)),
+                (t.dial > HIGHEST_DIAL.get(), Defect::DialHigh(level)),
             ] {
                 if there {
                     found.push(what);
@@ -121,7 +154,7 @@ impl Home {
         }
         let [upper, lower] = plant.thermostats.map(|t| t.dial);
         for (there, what) in [
-            (upper.above(lower).abs() > ALIKE, Defect::DialsUnequal),
+            (upper.above(lower).abs() > ALIKE.get(), Defect::DialsUnequal),
             (plant.limit.poles.iter().any(|p| worn(*p)), Defect::LimitPole),
             (plant.limit.tripped, Defect::LimitTripped),
         ] {
@@ -141,8 +174,7 @@ impl Home {
             match joint.on {
                 None => found.push(Defect::Lifted(end)),
                 Some(screw) if screw != end.home() => found.push(Defect::Miswired(end)),
-                // Twenty times a sound joint drops a third of a volt at 18.75 A: worth making again (model).
-                Some(_) if joint.charred || joint.resistance > SOUND_JOINT * 20.0 => {
+                Some(_) if joint.charred || joint.resistance > SOUND_JOINT * WORN_JOINT.get() => {
                     found.push(Defect::Joint(end));
                 }
                 Some(_) => {}
@@ -155,13 +187,13 @@ impl Home {
         let plumbing = &plant.plumbing;
         let room = plumbing.expansion.is_some_and(|e| !e.waterlogged && e.volume > Volume(0.0));
         let relief = &plumbing.relief;
-        let high = relief.opens_at.0 > plant.plate.working_pressure.0 * 1.001;
+        let high = relief.opens_at.0 > plant.plate.working_pressure.0 * ABOVE_WORKING.get();
         for (there, what) in [
             (plant.vessel.shell_hole > 0.0, Defect::ShellHole),
             (plant.vessel.dip_tube != DipTube::Whole, Defect::DipTube),
             (relief.weep > 0.0 || high, Defect::ReliefValve),
             (plumbing.closed && !room, Defect::NoExpansionRoom),
-            (self.demand > 1.2, Defect::Demand),
+            (self.demand > TOO_MUCH.get(), Defect::Demand),
         ] {
             if there {
                 found.push(what);
@@ -189,12 +221,12 @@ impl Home {
     }
 }
 
-/// Voltage between the legs.
+/// Voltage between the legs: opposite on a split phase, a third of a turn apart on a wye (times the root of 3).
 fn leg_to_leg(home: &Home) -> f64 {
     let service = &home.plant.service;
     match service.kind {
         crate::supply::ServiceKind::Split240 => 2.0 * service.leg.0,
-        crate::supply::ServiceKind::Wye208 => service.leg.0 * 3.0_f64.sqrt(),
+        crate::supply::ServiceKind::Wye208 => service.leg.0 * (1.0_f64 + 2.0).sqrt(),
     }
 }
 

@@ -23,18 +23,19 @@ mod f37;
 mod f45;
 mod f50;
 mod inspect;
+mod numbers;
 mod sound;
 
 pub use inspect::Defect;
+pub(crate) use numbers::sources;
+pub use numbers::{Parameter, Parameters, level_of};
+use numbers::{chosen, is_second, parameter, weight};
 
-use std::collections::BTreeMap;
-
-use quantity::{Draw, Tag};
+use quantity::{Constant, Draw, Listed};
 use serde::{Deserialize, Serialize};
 
 use crate::home::Home;
-use crate::named::named;
-use crate::parts::Level;
+use crate::named::{QUOTED, named};
 use crate::points::End;
 
 named! {
@@ -87,25 +88,8 @@ named! {
     }
 }
 
-/// A number a fault is drawn with.
-#[derive(Clone, Copy, PartialEq, Debug)]
-pub struct Parameter {
-    /// Its name in drill files.
-    pub name: &'static str,
-    /// Smallest value.
-    pub low: f64,
-    /// Largest value.
-    pub high: f64,
-    /// Its unit, as printed.
-    pub unit: &'static str,
-    /// Drawn evenly in the logarithm.
-    pub logarithmic: bool,
-    /// Whole numbers only.
-    pub whole: bool,
-}
-
-/// The numbers of one fault, by parameter name.
-pub type Parameters = BTreeMap<String, f64>;
+/// The lists of this folder.
+pub(crate) const SOURCES: &[&[Listed]] = &[inspect::CONSTANTS, sound::CONSTANTS, f27::CONSTANTS];
 
 /// What has to be done about a fault by somebody whose licence allows it.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -188,10 +172,10 @@ pub enum Scope {
 pub struct Fault {
     /// Its number.
     pub id: FaultId,
-    /// Relative weight in the field; see `tag`.
-    pub weight: f64,
-    /// Where the weight comes from.
-    pub tag: Tag,
+    /// Its module, for the list of sources.
+    pub module: &'static str,
+    /// How often it is met, relative to the others.
+    pub weight: Constant,
     /// The numbers it is drawn with.
     pub parameters: &'static [Parameter],
     /// Whether it can live in this house.
@@ -259,7 +243,7 @@ impl Fault {
         let known = || self.parameters.iter().map(|p| p.name).collect::<Vec<_>>().join(", ");
         for name in given.keys() {
             if !self.parameters.iter().any(|p| p.name == name) {
-                let name = name.chars().take(40).collect();
+                let name = name.chars().take(QUOTED.get()).collect();
                 return Err(FaultError::UnknownParameter { id: self.id, name, known: known() });
             }
         }
@@ -275,29 +259,6 @@ impl Fault {
         }
         Ok(all)
     }
-}
-
-impl Parameter {
-    fn draw(&self, draw: &mut Draw) -> f64 {
-        let u = draw.unit();
-        if self.whole {
-            (self.low + (u * (self.high - self.low + 1.0)).floor()).min(self.high)
-        } else if self.logarithmic {
-            self.low * quantity::det::exp(u * quantity::det::ln(self.high / self.low))
-        } else {
-            self.low + u * (self.high - self.low)
-        }
-    }
-}
-
-/// Which of the two parts of a kind, read from a parameter named `level`: 0 upper, 1 lower.
-pub fn level_of(parameters: &Parameters) -> Level {
-    if parameters.get("level").is_some_and(|l| *l >= 0.5) { Level::Lower } else { Level::Upper }
-}
-
-/// One number of a fault; 0 when a hand-made case lacks it, which `Fault::complete` never leaves so.
-fn parameter(parameters: &Parameters, name: &str) -> f64 {
-    parameters.get(name).copied().unwrap_or(0.0)
 }
 
 impl FaultId {
@@ -334,7 +295,7 @@ impl FaultId {
     pub fn remedy(self, parameters: &Parameters) -> Option<Remedy> {
         let remedies = self.fault().remedies;
         let place = ["level", "leg"].iter().find_map(|name| parameters.get(*name));
-        let index = usize::from(remedies.len() == 2 && place.is_some_and(|p| *p >= 0.5));
+        let index = usize::from(remedies.len() == 2 && place.is_some_and(|p| is_second(*p)));
         remedies.get(index).copied()
     }
 
@@ -352,7 +313,7 @@ mod tests {
     fn every_entry_is_its_own() {
         FaultId::ALL.iter().for_each(|&id| {
             assert_eq!(id.fault().id, id);
-            assert!(id.fault().weight > 0.0 && !id.fault().remedies.is_empty());
+            assert!(id.fault().weight.get() > 0.0 && !id.fault().remedies.is_empty());
         });
     }
 

@@ -1,6 +1,6 @@
 //! Taking a fault out of a house again, so that another can be tried in its place.
 
-use quantity::Temperature;
+use quantity::{Constant, Tag, Temperature, Volts};
 
 use crate::home::Home;
 use crate::parts::{Contact, Gasket, SOUND_JOINT};
@@ -8,8 +8,20 @@ use crate::points::End;
 use crate::supply::{Circuit, Handle, ServiceKind};
 use crate::waterworks::DipTube;
 
-/// Factory setting of the dials (trade sheet 3.2, published).
-const FACTORY_DIAL: Temperature = Temperature::fahrenheit(120.0);
+quantity::constants! {
+    /// Factory setting of the dials.
+    const FACTORY_DIAL: Constant<Temperature> = Constant::of(
+        "factory setting of the dials",
+        Temperature::fahrenheit(120.0),
+        Tag::Published("two owner's manuals of storage water heaters, thermostat setting"),
+    );
+    /// Leg to leg on two legs of a wye service.
+    const WYE: Constant<Volts> = Constant::of(
+        "leg to leg on two legs of a wye service",
+        Volts(208.0),
+        Tag::Published("ANSI C84.1, nominal system voltages: 208Y/120 V"),
+    );
+}
 
 impl Home {
     /// Makes every part sound and every setting ordinary. Water, temperatures, pressures and time stay as
@@ -24,7 +36,7 @@ impl Home {
             element.gasket = Gasket::sound();
         }
         for thermostat in &mut plant.thermostats {
-            thermostat.dial = FACTORY_DIAL;
+            thermostat.dial = FACTORY_DIAL.get();
             thermostat.stuck = None;
             thermostat.cold_contact = Contact::Sound;
             thermostat.hot_contact = Contact::Sound;
@@ -43,7 +55,7 @@ impl Home {
         }
         plant.vessel.dip_tube = DipTube::Whole;
         plant.vessel.shell_hole = 0.0;
-        let at_208 = (plant.plate.element.volts.get() - 208.0).abs() < 1.0;
+        let at_208 = plant.plate.element.volts.near(WYE.get(), Volts(1.0));
         plant.service.kind = if at_208 { ServiceKind::Wye208 } else { ServiceKind::Split240 };
         plant.plumbing.closed = false;
     }

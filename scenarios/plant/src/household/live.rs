@@ -1,8 +1,9 @@
 //! Living in a house day by day: taps are opened, water is felt, somebody looks for the cause, somebody calls.
 
-use quantity::{Draw, Joules, Seconds, Volume};
+use quantity::{Constant, Draw, Joules, Kelvins, Ohms, Seconds, Tag, Volume};
 
-use super::habits::{self, COLD, Use, Wish};
+use super::customs::{COLD, Use};
+use super::habits::{self, Wish};
 use super::week::{Drawn, Life, Week};
 use crate::home::Home;
 use crate::state::Happening;
@@ -17,7 +18,7 @@ pub fn week(home: &mut Home, life: Life, draw: &mut Draw, days: u16) -> Week {
     let mut day = 0;
     loop {
         let wishes = habits::wishes(home, day, life.weekday + day, life.big_day, draw);
-        let midnight = Seconds::hours(24.0 * f64::from(day));
+        let midnight = Seconds::days(f64::from(day));
         let last = day >= days || (day > 0 && run.annoyance >= life.patience);
         for wish in wishes {
             if last && wish.at >= life.rings_at {
@@ -30,7 +31,7 @@ pub fn week(home: &mut Home, life: Life, draw: &mut Draw, days: u16) -> Week {
             run.pass_until(home, midnight + life.rings_at);
             return run.finish(home);
         }
-        run.pass_until(home, midnight + Seconds::hours(24.0));
+        run.pass_until(home, midnight + Seconds::days(1.0));
         run.evening_round(home);
         day += 1;
     }
@@ -80,7 +81,7 @@ impl Run {
                 kind: home.setting.household,
                 life,
                 lasted: Seconds(0.0),
-                longest: Seconds::hours(24.0 * f64::from(days)) + life.rings_at,
+                longest: Seconds::days(f64::from(days)) + life.rings_at,
                 draws: Vec::new(),
                 breaker_trips: 0,
                 closed_again: 0,
@@ -171,12 +172,20 @@ impl Run {
             felt,
         };
         let mut left = wish.volume;
-        while left.0 > 1e-6 {
+        while left > LAST_DROP.get() {
             let hot = home.plant.outlet();
             let rise = hot.above(inlet).0;
-            let share = if rise > 0.5 { (wish.wanted.above(inlet).0 / rise).clamp(0.0, 1.0) } else { 1.0 };
+            let share = if rise > TELLING.get().0 {
+                (wish.wanted.above(inlet).0 / rise).clamp(0.0, 1.0)
+            } else {
+                1.0
+            };
             set_flow(home, wish.tap, wish.flow * share);
-            let step = Seconds((left.0 / wish.flow.0).min(if drawn.ran.0 < 1.0 { 30.0 } else { CHUNK.0 }));
+            let step = Seconds((left.0 / wish.flow.0).min(if drawn.ran.0 < 1.0 {
+                FIRST_CHUNK.get().0
+            } else {
+                CHUNK.get().0
+            }));
             self.pass(home, step);
             drawn.ran += step;
             left -= Volume(wish.flow.0 * step.0);
@@ -185,9 +194,10 @@ impl Run {
             drawn.hottest = if hot > drawn.hottest { hot } else { drawn.hottest };
             drawn.coldest = if at_tap < drawn.coldest { at_tap } else { drawn.coldest };
             self.week.usual += Joules(
-                step.0 * wish.flow.0 * WATER_HEAT * wish.wanted.above(inlet).0 / self.week.demand.max(0.1),
+                step.0 * wish.flow.0 * WATER_HEAT.get() * wish.wanted.above(inlet).0
+                    / self.week.demand.max(LEAST_DEMAND.get()),
             );
-            if wish.wanted.above(at_tap).0 > COLD.0 {
+            if wish.wanted.above(at_tap).0 > COLD.get().0 {
                 drawn.until_cold = drawn.until_cold.or(Some(drawn.ran));
                 if wish.purpose == Use::Shower || wish.purpose == Use::Bath {
                     break;
@@ -240,10 +250,10 @@ impl Run {
     /// Once a day somebody passes the heater and sees what there is to see.
     fn evening_round(&mut self, home: &Home) {
         let now = Books::of(home);
-        if litres(now.leaks - self.seen.leaks) > PUDDLE {
-            self.annoyance += 4;
+        if litres(now.leaks - self.seen.leaks) > PUDDLE.get() {
+            self.annoyance += WET_FLOOR.get();
         }
-        if litres(now.relief - self.seen.relief) > DRIP {
+        if litres(now.relief - self.seen.relief) > DRIP.get() {
             self.annoyance += 2;
         }
         self.seen = now;
@@ -271,7 +281,7 @@ fn feeds_heater(circuit: Circuit) -> bool {
 fn charred_and_carrying(home: &Home) -> bool {
     crate::End::all().any(|end| {
         let joint = home.plant.wiring.joint(end);
-        joint.charred && joint.resistance.0 < 1e3
+        joint.charred && joint.resistance < BURNT_OFF.get()
     })
 }
 
@@ -285,11 +295,39 @@ fn set_flow(home: &mut Home, tap: Tap, flow: quantity::Flow) {
     }
 }
 
-/// Between two corrections of the mix (model).
-const CHUNK: Seconds = Seconds(60.0);
-/// Heat to warm a cubic metre by a kelvin: 4.18 kJ/(kg K) and 995 kg/m³ near 90 °F (trade sheet 4.1).
-const WATER_HEAT: f64 = 4.16e6;
-/// Water a day that somebody sees on a floor (model).
-const PUDDLE: Volume = Volume::litres(0.5);
-/// Water a day that somebody sees under the relief pipe (model).
-const DRIP: Volume = Volume::litres(0.1);
+quantity::constants! {
+    /// Until the first correction of the mix.
+    const FIRST_CHUNK: Constant<Seconds> =
+        Constant::of("until the mix is first corrected", Seconds(30.0), Tag::Model("a hand on the handle"));
+    /// Between two corrections of the mix.
+    const CHUNK: Constant<Seconds> =
+        Constant::of("between two corrections of the mix", Seconds(60.0), Tag::Model("people wait and see"));
+    /// A draw is over when less than this is left of it.
+    const LAST_DROP: Constant<Volume> =
+        Constant::of("rest of a draw that is not waited for", Volume(1e-6), Tag::Model("a millilitre"));
+    /// Hot and cold further apart than this can be mixed.
+    const TELLING: Constant<Kelvins> =
+        Constant::of("hot over cold that can be mixed", Kelvins(0.5), Tag::Model("less cannot be felt"));
+    /// Heat to warm a cubic metre by a kelvin near 90 °F.
+    const WATER_HEAT: Constant = Constant::new(
+        "heat to warm a cubic metre of water by a kelvin",
+        4.16e6,
+        "J/(m³·K)",
+        Tag::Computed("4.18 kJ/(kg·K) and 995 kg/m³ near 90 °F, IAPWS-97"),
+    );
+    /// Least demand that usual consumption is divided by.
+    const LEAST_DEMAND: Constant =
+        Constant::new("least demand over the fitted one", 0.1, "", Tag::Model("keeps a made-up house from dividing by 0"));
+    /// Annoyance at a wet floor.
+    const WET_FLOOR: Constant<u16> =
+        Constant::new("annoyance at a wet floor", 4, "", Tag::Model("twice that of a shower that never gets warm"));
+    /// A charred joint below this still carries current.
+    const BURNT_OFF: Constant<Ohms> =
+        Constant::of("resistance of a joint that carries nothing", Ohms(1e3), Tag::Model("far above any that heats"));
+    /// Water a day that somebody sees on a floor.
+    const PUDDLE: Constant<Volume> =
+        Constant::of("water a day seen on a floor", Volume::litres(0.5), Tag::Model("a puddle"));
+    /// Water a day that somebody sees under the relief pipe.
+    const DRIP: Constant<Volume> =
+        Constant::of("water a day seen under the relief pipe", Volume::litres(0.1), Tag::Model("a mark of lime"));
+}

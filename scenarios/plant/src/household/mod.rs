@@ -1,6 +1,7 @@
 //! The people of the house: when they draw hot water, what they do when it fails, what they can tell.
 
 mod account;
+mod customs;
 mod habits;
 mod live;
 mod tell;
@@ -12,6 +13,8 @@ pub use account::{Account, Answer, HowMuch, Meddler, Question, Symptom};
 pub use live::week;
 pub use tell::{account, complaint};
 pub use week::{Drawn, Life, Week};
+
+use quantity::{Constant, Listed, Tag};
 
 use crate::named::named;
 
@@ -29,6 +32,16 @@ named! {
     }
 }
 
+quantity::constants! {
+    /// Adults and children of the full house.
+    const FULL_HOUSE: Constant<(u16, u16)> =
+        Constant::new("adults and children of the full house", (4, 2), "", Tag::Invented("three generations"));
+}
+
+/// The lists of this folder.
+pub(crate) const SOURCES: &[&[Listed]] =
+    &[CONSTANTS, customs::CONSTANTS, live::CONSTANTS, tell::CONSTANTS, week::CONSTANTS];
+
 impl HouseholdKind {
     /// Adults and children living there. Invented.
     pub const fn people(self) -> (u16, u16) {
@@ -36,7 +49,7 @@ impl HouseholdKind {
             Self::Single => (1, 0),
             Self::Couple => (2, 0),
             Self::Family => (2, 2),
-            Self::FullHouse => (4, 2),
+            Self::FullHouse => FULL_HOUSE.get(),
         }
     }
 }

@@ -1,11 +1,40 @@
 //! Days lived in a house before somebody is called: draws, what was felt, what the people did about it.
 
-use quantity::{Draw, Joules, Pressure, Seconds, Temperature, Volume, Watts};
+use quantity::{Constant, Draw, Joules, Pressure, Seconds, Tag, Temperature, Volume, Watts};
 use serde::{Deserialize, Serialize};
 
-use super::habits::{BURNS, COLD, WARM};
+use super::customs::{BURNS, COLD, WARM, WEEK};
 use super::{HouseholdKind, Meddler};
 use crate::waterworks::Tap;
+
+/// Why people are as they are.
+const PEOPLE: &str = "people who do not exist, as different as neighbours are";
+
+quantity::constants! {
+    /// One in two.
+    const EVEN: Constant =
+        Constant::new("chance that somebody is handy, and that they know of a second supply", 0.5, "", Tag::Invented(PEOPLE));
+    /// Handy people who know the red button.
+    const KNOWS_BUTTON: Constant =
+        Constant::new("chance that the handy know the red button", 0.4, "", Tag::Invented(PEOPLE));
+    /// Most times a handy person closes a breaker.
+    const MOST_RESETS: Constant<usize> =
+        Constant::new("most times a breaker is closed again", 3, "", Tag::Invented(PEOPLE));
+    /// Days from which the day of the big evening is drawn.
+    const BIG_DAYS: Constant<usize> =
+        Constant::new("days from which the big evening is drawn, from the third", 4, "", Tag::Invented(PEOPLE));
+    /// Earliest and latest look at the load center, hours after the first cold water.
+    const LOOKS: Constant<(f64, f64)> =
+        Constant::new("earliest and latest look at the load center", (0.5, 6.0), "h", Tag::Invented(PEOPLE));
+    /// Least annoyance that makes them call, and how many steps more it may take.
+    const PATIENCE: Constant<(u16, u16)> =
+        Constant::new("least annoyance that makes them call, and its steps", (4, 4), "", Tag::Invented(PEOPLE));
+    /// Ages of heaters, from two years.
+    const AGES: Constant<usize> = Constant::new("ages of heaters, from two years", 12, "", Tag::Invented(PEOPLE));
+    /// First hour of a visit, and how many half hours there are to choose from.
+    const RINGS: Constant<(f64, usize)> =
+        Constant::new("first hour of a visit, and the half hours after it", (8.0, 16), "", Tag::Invented(PEOPLE));
+}
 
 /// How a household takes trouble: drawn once for a house.
 #[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
@@ -35,23 +64,23 @@ pub struct Life {
 impl Life {
     /// Draws one.
     pub fn drawn(draw: &mut Draw) -> Self {
-        let handy = draw.chance(0.5);
-        let (resets, pushes) = (1 + draw.index(3) as u16, 1 + draw.index(2) as u16);
-        let knows_button = draw.chance(0.4);
+        let handy = draw.chance(EVEN.get());
+        let (resets, pushes) = (1 + draw.index(MOST_RESETS.get()) as u16, 1 + draw.index(2) as u16);
+        let knows_button = draw.chance(KNOWS_BUTTON.get());
+        let meddlers = [Meddler::Household, Meddler::Neighbour, Meddler::Nobody, Meddler::Tradesperson];
+        let ((soonest, latest), (least, spread)) = (LOOKS.get(), PATIENCE.get());
+        let (first_ring, rings) = RINGS.get();
         Self {
-            weekday: draw.index(7) as u16,
-            big_day: 2 + draw.index(4) as u16,
+            weekday: draw.index(usize::from(WEEK.get())) as u16,
+            big_day: 2 + draw.index(BIG_DAYS.get()) as u16,
             resets: if handy { resets } else { 0 },
             pushes: if handy && knows_button { pushes } else { 0 },
-            slow_to_look: Seconds::hours(draw.between(0.5, 6.0)),
-            patience: 4 + draw.index(4) as u16,
-            meddler: *[Meddler::Household, Meddler::Neighbour, Meddler::Nobody, Meddler::Tradesperson]
-                .get(draw.index(4))
-                .unwrap_or(&Meddler::Nobody),
-            years: 2 + draw.index(12) as u16,
-            knows_supply: draw.chance(0.5),
-            // Between eight and half past three, on the half hour.
-            rings_at: Seconds::hours(8.0 + 0.5 * draw.index(16) as f64),
+            slow_to_look: Seconds::hours(draw.between(soonest, latest)),
+            patience: least + draw.index(usize::from(spread)) as u16,
+            meddler: *meddlers.get(draw.index(meddlers.len())).unwrap_or(&Meddler::Nobody),
+            years: 2 + draw.index(AGES.get()) as u16,
+            knows_supply: draw.chance(EVEN.get()),
+            rings_at: Seconds::hours(first_ring + draw.index(rings) as f64 / 2.0),
         }
     }
 
@@ -86,12 +115,12 @@ pub struct Drawn {
 impl Drawn {
     /// Never even warm.
     pub fn never_warm(&self) -> bool {
-        self.felt && self.hottest < WARM
+        self.felt && self.hottest < WARM.get()
     }
 
     /// Warm, but never what was wanted.
     pub fn lukewarm(&self) -> bool {
-        self.felt && self.hottest >= WARM && self.hottest.above(self.wanted).0 < -COLD.0
+        self.felt && self.hottest >= WARM.get() && self.hottest.above(self.wanted).0 < -COLD.get().0
     }
 
     /// Good at first, cold before the end.
@@ -101,7 +130,7 @@ impl Drawn {
 
     /// Hot enough to burn.
     pub fn burnt(&self) -> bool {
-        self.felt && self.hottest >= BURNS
+        self.felt && self.hottest >= BURNS.get()
     }
 }
 
