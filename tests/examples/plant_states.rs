@@ -101,10 +101,6 @@ fn bridges(draw: &mut Draw) -> Vec<Bridge> {
         .chain(End::all().map(Point::from))
         .collect();
     (0..1 + draw.index(3))
-        .map(|_| Bridge {
-            a: any(draw, &points),
-            b: any(draw, &points),
-            resistance: Ohms(any(draw, &BRIDGES)),
-        })
+        .map(|_| Bridge::ohms(any(draw, &points), any(draw, &points), Ohms(any(draw, &BRIDGES))))
         .collect()
 }

@@ -227,7 +227,7 @@ const SETTLED: f64 = 1e-9;
 
 /// Finds the impedance at which person and circuit agree. `circuit` is solved with the impedance as a
 /// branch and gives the size of the voltage over it:
-/// `settle(&touch, |z| plant.energise(&[Bridge { a, b, resistance: z }]).volts(a, b))`.
+/// `settle(&touch, |z| plant.energise(&[Bridge::ohms(a, b, z)]).volts(a, b))`.
 ///
 /// A stiff supply settles in two solves, a weak one in a few: the difference of what went in and what
 /// came out falls with the impedance, so a secant homes in on its zero.

@@ -50,7 +50,7 @@ pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
         footing: if wet { Footing::Wet } else { Footing::Dry },
     };
     let settled = settle(&body, |resistance| {
-        plant.energise(&[Bridge { a: point, b: other, resistance }]).volts(point, other)
+        plant.energise(&[Bridge::ohms(point, other, resistance)]).volts(point, other)
     });
     let grasps = grip == Grip::Grasps;
     let time = contact_time(settled.current, grasps, MEANT);

@@ -106,7 +106,7 @@ fn volts(plant: &Plant, me: &Technician, a: Point, b: Point, input: f64) -> Disp
     if me.lead_broken {
         return Display::Volts { volts: Volts(0.0) };
     }
-    let live = plant.energise(&[Bridge { a, b, resistance: Ohms(input) }]);
+    let live = plant.energise(&[Bridge::ohms(a, b, Ohms(input))]);
     Display::Volts { volts: Volts(autorange(live.volts(a, b).get().abs(), 0.1)) }
 }
 

@@ -92,7 +92,7 @@ pub(crate) fn firm(plant: &Plant, a: Point, b: Point) -> Volts {
     if a == b {
         return Volts(0.0);
     }
-    plant.energise(&[Bridge { a, b, resistance: FIRM }]).volts(a, b).abs()
+    plant.energise(&[Bridge::ohms(a, b, FIRM)]).volts(a, b).abs()
 }
 
 /// Firm voltage of a point to the ground bar of the load center.
@@ -104,7 +104,7 @@ pub(crate) fn to_ground(plant: &Plant, point: Point) -> Volts {
 pub(crate) fn either_live(plant: &Plant, a: Point, b: Point) -> bool {
     let ground = Point::Screw(Screw::G);
     let others = || [a, b].into_iter().filter(|p| *p != ground);
-    let bridges: Vec<Bridge> = others().map(|p| Bridge { a: p, b: ground, resistance: FIRM }).collect();
+    let bridges: Vec<Bridge> = others().map(|p| Bridge::ohms(p, ground, FIRM)).collect();
     let live = plant.energise(&bridges);
     others().any(|p| live.volts(p, ground).abs() >= LIVE)
 }

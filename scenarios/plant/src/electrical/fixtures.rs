@@ -61,7 +61,7 @@ pub(crate) fn blades(plant: &mut Plant, upper: bool, lower: bool) {
 /// Voltage between two screws as a meter shows it, the meter in the circuit.
 pub(crate) fn reading(plant: &Plant, a: impl Into<Point>, b: impl Into<Point>, meter: Ohms) -> f64 {
     let (a, b) = (a.into(), b.into());
-    plant.energise(&[Bridge { a, b, resistance: meter }]).volts(a, b).get()
+    plant.energise(&[Bridge::ohms(a, b, meter)]).volts(a, b).get()
 }
 
 /// Asserts that a number lies within a tolerance.

@@ -87,7 +87,8 @@ pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowere
     }
     for bridge in bridges {
         let (a, b) = (this.nodes.point(bridge.a), this.nodes.point(bridge.b));
-        let place = this.join(a, b, conductance(bridge.resistance));
+        let beside = Complex::capacitor(bridge.capacitance.max(0.0), HERTZ);
+        let place = this.join(a, b, conductance(bridge.resistance) + beside);
         this.bridges.push(place);
     }
     this

@@ -31,6 +31,15 @@ pub struct Bridge {
     pub b: Point,
     /// What it puts between them.
     pub resistance: Ohms,
+    /// Farads beside that resistance: an instrument's input and its leads.
+    pub capacitance: f64,
+}
+
+impl Bridge {
+    /// A resistance and nothing beside it.
+    pub const fn ohms(a: Point, b: Point, resistance: Ohms) -> Self {
+        Self { a, b, resistance, capacitance: 0.0 }
+    }
 }
 
 impl Plant {

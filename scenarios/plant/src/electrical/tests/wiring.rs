@@ -66,7 +66,7 @@ fn every_end_lifted_and_landed_anywhere() {
         for on in places {
             let mut plant = plant();
             plant.wiring.joint_mut(end).on = on;
-            let live = plant.energise(&[Bridge { a: end.into(), b: G.into(), resistance: METER }]);
+            let live = plant.energise(&[Bridge::ohms(end.into(), G.into(), METER)]);
             for screw in Screw::ALL {
                 let volts = live.volts((*screw).into(), N.into()).get();
                 assert!((0.0..=241.0).contains(&volts), "{end} on {on:?}: {screw} {volts}");
@@ -86,7 +86,7 @@ fn every_end_lifted_and_landed_anywhere() {
 fn several_bridges_at_once() {
     let mut plant = stiff();
     blades(&mut plant, false, false);
-    let hand = |a: Screw, b: Screw, ohms: f64| Bridge { a: a.into(), b: b.into(), resistance: Ohms(ohms) };
+    let hand = |a: Screw, b: Screw, ohms: f64| Bridge::ohms(a.into(), b.into(), Ohms(ohms));
     let live = plant.energise(&[
         hand(H1, H3, 10e6),
         hand(H1, H3, 1200.0),
@@ -148,7 +148,7 @@ fn netlist_names_every_node_and_lists_our_solution() {
     plant.wiring = Wiring::factory(true);
     plant.elements[1].leak = Some(crate::SheathFault { fraction: 0.5, resistance: Ohms(1e5) });
     lift(&mut plant, Wire::Bond, Jg);
-    let meter = Bridge { a: H1.into(), b: H3.into(), resistance: METER };
+    let meter = Bridge::ohms(H1.into(), H3.into(), METER);
     let text = plant.netlist(&[meter], "forty gallons").unwrap();
     assert!(text.netlist.contains(".ac lin 1 60 60\n"));
     for name in ["L1", "H1", "UEa", "LEx", "feed_a_H1", "shell", "second_b_S2"] {
