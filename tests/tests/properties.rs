@@ -9,8 +9,16 @@ use plant::{End, FaultId, HeaterModel, Screw};
 use quantity::Draw;
 
 const ACTS: usize = 200;
-const TRAPS: [Trap; 5] =
-    [Trap::BrokenLead, Trap::MislabelledBreaker, Trap::SecondSource, Trap::GhostVolts, Trap::SomebodyResets];
+const TRAPS: [Trap; 8] = [
+    Trap::BrokenLead,
+    Trap::MislabelledBreaker,
+    Trap::SecondSource,
+    Trap::GhostVolts,
+    Trap::SomebodyResets,
+    Trap::WornLead,
+    Trap::WrongJack,
+    Trap::WeakBattery,
+];
 const LICENCES: [Licence; 4] =
     [Licence::Plumber, Licence::Electrician, Licence::Maintenance, Licence::SupervisedLearner];
 
@@ -47,6 +55,11 @@ const ALPHABET: [&str; 52] = [
     r#"{"do":"meter","function":"insulation","red":"<point>","black":"shell"}"#,
     r#"{"do":"prove-meter","on":"receptacle"}"#,
     r#"{"do":"spare-leads"}"#,
+    r#"{"do":"jack","jack":"amps"}"#,
+    r#"{"do":"jack","jack":"volts"}"#,
+    r#"{"do":"change-battery"}"#,
+    r#"{"do":"non-contact","at":"<point>"}"#,
+    r#"{"do":"clamp","around":{"what":"pair","first":"feed-a","second":"feed-b"}}"#,
     r#"{"do":"clamp","around":{"what":"wire","wire":"feed-b"}}"#,
     r#"{"do":"press-reset"}"#,
     r#"{"do":"lift","end":"<end>"}"#,

@@ -17,8 +17,16 @@ use crate::shell::{Choice, Choices};
 const LICENCES: [Licence; 4] =
     [Licence::Plumber, Licence::Electrician, Licence::Maintenance, Licence::SupervisedLearner];
 /// Traps, in the order they are offered.
-const TRAPS: [Trap; 5] =
-    [Trap::BrokenLead, Trap::MislabelledBreaker, Trap::SecondSource, Trap::GhostVolts, Trap::SomebodyResets];
+const TRAPS: [Trap; 8] = [
+    Trap::BrokenLead,
+    Trap::MislabelledBreaker,
+    Trap::SecondSource,
+    Trap::GhostVolts,
+    Trap::SomebodyResets,
+    Trap::WornLead,
+    Trap::WrongJack,
+    Trap::WeakBattery,
+];
 
 /// The form.
 #[derive(Properties, PartialEq)]

@@ -77,6 +77,7 @@ pub const fn function(function: MeterFunction) -> &'static str {
         MeterFunction::Ohms => "Ohms",
         MeterFunction::Continuity => "Continuity",
         MeterFunction::Insulation => "Insul. 500 V",
+        MeterFunction::Amps => "A AC",
     }
 }
 
@@ -85,6 +86,7 @@ pub fn clamped(around: Clamped) -> String {
     match around {
         Clamped::Wire { wire: which } => voice::wire(which),
         Clamped::BothLegs => "both legs of the branch cable".into(),
+        Clamped::Pair { first, second } => format!("{} and {}", voice::wire(first), voice::wire(second)),
     }
 }
 

@@ -43,7 +43,14 @@ impl Voice {
             Action::ZeroLeads => self.text("act-zero-leads"),
             Action::ProveMeter { on } => say("act-prove-meter", &[("on", self.known_source(*on).into())]),
             Action::SpareLeads => self.text("act-spare-leads"),
+            Action::Jack { jack } => self.text(&format!("act-jack-{}", kebab(jack))),
+            Action::ChangeBattery => self.text("act-change-battery"),
+            Action::NonContact { at } => say("act-non-contact", &[("at", self.point(*at).into())]),
             Action::Clamp { around: Clamped::BothLegs } => self.text("act-clamp-both"),
+            Action::Clamp { around: Clamped::Pair { first, second } } => say(
+                "act-clamp-pair",
+                &[("first", self.wire(*first).into()), ("second", self.wire(*second).into())],
+            ),
             Action::Clamp { around: Clamped::Wire { wire } } => {
                 say("act-clamp", &[("wire", self.wire(*wire).into())])
             }

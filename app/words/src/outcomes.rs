@@ -2,8 +2,15 @@
 
 use bench::{Bucket, Display, Noticed, Outcome, Refusal, Shown};
 
+use bench::instrument::{Figures, clamp};
+
 use crate::Voice;
 use crate::book::Fill;
+
+/// Figures with their unit, as a display has them.
+fn figures(shown: Option<Figures>) -> Option<String> {
+    shown.map(|f| format!("{} {}", f.number, f.unit))
+}
 
 impl Voice {
     /// Everything an act brought, in one or more sentences: what it showed, what was noticed, what it hurt.
@@ -21,7 +28,11 @@ impl Voice {
         let say = |id: &str, fills: &[(&str, Fill)]| self.filled(id, fills);
         match shown {
             Shown::Meter { display } => self.display(display),
-            Shown::Clamp { amps } => u.amps(*amps),
+            Shown::Clamp { amps } => {
+                figures(clamp::AMPS.figures(amps.get())).unwrap_or_else(|| u.amps(*amps))
+            }
+            Shown::NonContact { sounds: true } => self.text("shown-non-contact-sounds"),
+            Shown::NonContact { sounds: false } => self.text("shown-non-contact-silent"),
             Shown::Temperature { reading } => u.temperature(*reading),
             Shown::Bucket(bucket) => self.bucket(bucket),
             Shown::Pressure { now, highest } => say(
@@ -70,14 +81,14 @@ impl Voice {
 
     /// A meter's display in words and figures.
     pub fn display(&self, display: &Display) -> String {
-        let u = self.units();
-        match display {
-            Display::Volts { volts } => u.volts(*volts),
-            Display::Ohms { ohms } | Display::Insulation { ohms } => u.ohms(*ohms),
-            Display::Over => self.text("display-over"),
-            Display::Tone { on: true } => self.text("display-tone"),
-            Display::Tone { on: false } => self.text("display-silent"),
-            Display::Live { volts } => self.filled("display-live", &[("volts", u.volts(*volts).into())]),
+        let shown = figures(display.figures());
+        match (display, shown) {
+            (Display::Tone { on: true }, _) => self.text("display-tone"),
+            (Display::Tone { on: false }, _) => self.text("display-silent"),
+            (Display::Blank, _) => self.text("display-blank"),
+            (Display::Live { .. }, Some(shown)) => self.filled("display-live", &[("volts", shown.into())]),
+            (_, Some(shown)) => shown,
+            (_, None) => self.text("display-over"),
         }
     }
 
@@ -143,6 +154,7 @@ impl Voice {
             Noticed::DrainStopped => self.text("noticed-drain-stopped"),
             Noticed::TankEmpty => self.text("noticed-tank-empty"),
             Noticed::RunsSolid { tap } => say("noticed-runs-solid", "tap", self.tap(*tap).into()),
+            Noticed::LowBattery => self.text("noticed-low-battery"),
             Noticed::Flash { at } => say("noticed-flash", "at", self.point(*at).into()),
         }
     }

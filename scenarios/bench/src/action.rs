@@ -106,6 +106,18 @@ pub enum Action {
         /// Which.
         on: KnownSource,
     },
+    /// Put the red lead into one of the meter's jacks.
+    Jack {
+        /// Which.
+        jack: Jack,
+    },
+    /// Put a fresh battery into the meter.
+    ChangeBattery,
+    /// Hold the non-contact tester to something.
+    NonContact {
+        /// To what.
+        at: Point,
+    },
     /// Change the leads for the spare pair in the van, and put a fresh fuse in the meter.
     SpareLeads,
     /// Current by clamp.

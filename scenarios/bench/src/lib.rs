@@ -2,6 +2,7 @@
 
 pub mod action;
 mod fact;
+pub mod instrument;
 pub mod minutes;
 pub mod person;
 mod reduce;
@@ -12,6 +13,7 @@ mod things;
 pub mod view;
 
 pub use action::*;
+pub use instrument::Kit;
 pub use plant::household::Question;
 pub use reduce::reduce;
 pub use session::*;

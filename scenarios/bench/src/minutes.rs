@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 60] = [
+pub const TABLE: [Constant; 63] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -42,6 +42,9 @@ pub const TABLE: [Constant; 60] = [
     usual("zero-leads", 0.25),
     usual("prove-meter", 0.5),
     usual("spare-leads", 3.0),
+    usual("jack", 0.25),
+    usual("change-battery", 3.0),
+    usual("non-contact", 0.25),
     usual("clamp", 0.5),
     usual("press-reset", 0.25),
     usual("lift", 1.0),
@@ -114,6 +117,9 @@ pub fn name(action: &Action) -> &'static str {
         Action::ZeroLeads => "zero-leads",
         Action::ProveMeter { .. } => "prove-meter",
         Action::SpareLeads => "spare-leads",
+        Action::Jack { .. } => "jack",
+        Action::ChangeBattery => "change-battery",
+        Action::NonContact { .. } => "non-contact",
         Action::Clamp { .. } => "clamp",
         Action::PressReset => "press-reset",
         Action::Lift { .. } => "lift",

@@ -6,10 +6,11 @@ use plant::fault::{Advice, FaultId};
 use plant::home::Home;
 use plant::household::Account;
 use plant::{Happening, Point, Screw};
-use quantity::{Pressure, Seconds, Temperature, Volume};
+use quantity::{Draw, Pressure, Seconds, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
-use crate::action::{Action, Cover, Fitting, Observation};
+use crate::action::{Action, Cover, Fitting, Jack, Observation};
+use crate::instrument::{Kit, multimeter};
 use crate::shown::{Ending, Outcome};
 
 /// What a drill hands to the bench.
@@ -25,6 +26,8 @@ pub struct Job {
     pub mode: Mode,
     /// Traps laid.
     pub traps: Vec<Trap>,
+    /// The instruments in the kit, each with its own error.
+    pub kit: Kit,
     /// Time of day at the start.
     pub starts_at: Seconds,
     /// Limit in simulated minutes, where there is one.
@@ -71,6 +74,12 @@ pub enum Trap {
     GhostVolts,
     /// Somebody switches an unlocked breaker on.
     SomebodyResets,
+    /// One of the meter's leads makes contact only now and then.
+    WornLead,
+    /// The last user left the red lead in the amperes jack.
+    WrongJack,
+    /// The meter's battery is nearly flat.
+    WeakBattery,
 }
 
 /// One step of the log.
@@ -95,8 +104,14 @@ pub struct Technician {
     pub leads_zeroed: bool,
     /// A lead is broken inside.
     pub lead_broken: bool,
+    /// A lead makes contact only now and then.
+    pub lead_worn: bool,
     /// The meter's fuse is blown.
     pub fuse_blown: bool,
+    /// Where the meter's red lead is plugged in.
+    pub jack: Jack,
+    /// Use left in the meter's battery.
+    pub battery: Seconds,
     /// When the meter last read a known source right, as a step number.
     pub meter_proved: Option<u32>,
     /// Points read at 0 V since, each with the step that did it.
@@ -145,7 +160,14 @@ impl Technician {
             eyes: false,
             leads_zeroed: false,
             lead_broken: job.traps.contains(&Trap::BrokenLead),
+            lead_worn: job.traps.contains(&Trap::WornLead),
             fuse_blown: false,
+            jack: if job.traps.contains(&Trap::WrongJack) { Jack::Amps } else { Jack::Volts },
+            battery: if job.traps.contains(&Trap::WeakBattery) {
+                Seconds(multimeter::LOW_BATTERY.get())
+            } else {
+                Seconds(multimeter::BATTERY.get())
+            },
             meter_proved: None,
             read_dead: BTreeMap::new(),
             legs_dead: None,
@@ -166,6 +188,17 @@ impl Technician {
             stops: 0,
             hot_discharge: false,
         }
+    }
+
+    /// The meter's low-battery sign stands; on a flat battery nothing does.
+    pub fn low_battery(&self) -> bool {
+        self.battery.get() > 0.0 && self.battery.get() <= multimeter::LOW_BATTERY.get()
+    }
+
+    /// Whether the leads pass anything at a step: a worn one does now and then, by the kit's own seed.
+    pub(crate) fn lead_passes(&self, kit: &Kit, step: u32) -> bool {
+        let contact = || Draw::new(kit.seed, &format!("worn lead {step}")).chance(multimeter::CONTACT.get());
+        !self.lead_broken && (!self.lead_worn || contact())
     }
 }
 

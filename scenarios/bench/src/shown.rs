@@ -10,6 +10,7 @@ use plant::household::Answer;
 pub use crate::fact::*;
 pub use crate::sight::*;
 
+use crate::instrument::{Figures, insulation, multimeter};
 use crate::person::Harm;
 use crate::things::Cover;
 
@@ -41,6 +42,11 @@ pub enum Shown {
     Clamp {
         /// Amperes, as displayed.
         amps: Amps,
+    },
+    /// The non-contact tester.
+    NonContact {
+        /// It sounds. Silence shows nothing.
+        sounds: bool,
     },
     /// A thermometer.
     Temperature {
@@ -137,8 +143,15 @@ pub enum Display {
         /// Rounded to the display.
         ohms: Ohms,
     },
+    /// Amperes AC through the meter.
+    Amps {
+        /// Rounded to the display.
+        amps: Amps,
+    },
     /// Beyond the range.
     Over,
+    /// Nothing at all: the battery is flat.
+    Blank,
     /// The tone sounds, or not.
     Tone {
         /// It sounds.
@@ -149,6 +162,19 @@ pub enum Display {
         /// Volts it met.
         volts: Volts,
     },
+}
+
+impl Display {
+    /// The figures and the unit as the display has them; `None` where it shows none.
+    pub fn figures(&self) -> Option<Figures> {
+        match *self {
+            Self::Volts { volts } | Self::Live { volts } => multimeter::AC_VOLTS.figures(volts.get()),
+            Self::Ohms { ohms } => multimeter::OHMS.figures(ohms.get()),
+            Self::Insulation { ohms } => insulation::OHMS.figures(ohms.get()),
+            Self::Amps { amps } => multimeter::AMPS.figures(amps.get()),
+            Self::Over | Self::Tone { .. } | Self::Blank => None,
+        }
+    }
 }
 
 /// A timed flow.

@@ -160,6 +160,8 @@ pub enum Noticed {
         /// Which tap.
         tap: Tap,
     },
+    /// The low-battery sign stands on the meter's display.
+    LowBattery,
     /// A flash and a bang where a wire or lead met a live part.
     Flash {
         /// Where.

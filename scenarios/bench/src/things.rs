@@ -101,6 +101,18 @@ pub enum MeterFunction {
     Continuity,
     /// Insulation at 500 V DC.
     Insulation,
+    /// Amperes AC through the meter itself.
+    Amps,
+}
+
+/// A jack for the meter's red lead.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Jack {
+    /// For volts and ohms.
+    Volts,
+    /// For amperes: a near short to the black lead.
+    Amps,
 }
 
 /// A source known to be live, to prove the meter on.
@@ -124,6 +136,13 @@ pub enum Clamped {
     },
     /// Both legs of the branch cable at once: they cancel, only a ground current remains.
     BothLegs,
+    /// Any two conductors at once: the clamp shows their phasor sum.
+    Pair {
+        /// One.
+        first: Wire,
+        /// The other.
+        second: Wire,
+    },
 }
 
 /// Where the thermometer goes.

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use plant::{Circuit, End, Handle, Level, Place, Point, Screw, Tap};
 use quantity::{Amps, Flow, Seconds, Temperature, Volume, Watts};
 
-use crate::action::{Action, Clamped, Cover, MeterFunction};
+use crate::action::{Action, Clamped, Cover, Jack, MeterFunction};
 use crate::reduce::senses;
 use crate::session::Session;
 use crate::shown::{Display, Ending, Shown};
@@ -120,6 +120,10 @@ pub struct View {
     pub eyes: bool,
     /// Leads zeroed.
     pub leads_zeroed: bool,
+    /// The jack the meter's red lead is in.
+    pub jack: Jack,
+    /// The low-battery sign stands on the meter.
+    pub low_battery: bool,
     /// Household told.
     pub household_told: bool,
     /// Result told.
@@ -170,6 +174,8 @@ impl Session {
             gloves: self.me.gloves,
             eyes: self.me.eyes,
             leads_zeroed: self.me.leads_zeroed,
+            jack: self.me.jack,
+            low_battery: self.me.low_battery(),
             household_told: self.me.household_told,
             result_told: self.me.result_told,
             meter: self.log.iter().rev().find_map(|e| meter_of(&e.action, &e.outcome.shown)),

@@ -1,17 +1,20 @@
 //! Whether two readings are one to the instruments at hand.
 
+use bench::instrument::{Scale, clamp, gauge, multimeter, thermometer};
 use bench::{Bucket, Display, Shown, Sight};
+use quantity::{Pressure, Temperature};
 
-/// Volts that a working meter may differ by: class 1 % and supply that moves. Common practice, no source.
-const VOLTS: (f64, f64) = (3.0, 0.03);
-/// Ohms: lead resistance not zeroed, element tolerance. Trade sheet 2.2.
-const OHMS: (f64, f64) = (0.4, 0.08);
-/// Amperes by clamp, class 3 %. Common practice, no source.
-const AMPS: (f64, f64) = (0.4, 0.06);
-/// Kelvins by thermometer in running water. Common practice, no source.
-const KELVINS: (f64, f64) = (2.5, 0.0);
-/// Pascals by gauge: 5 psi. Common practice, no source.
-const PASCALS: (f64, f64) = (35_000.0, 0.0);
+/// What two houses alike may differ by besides the instrument: absolute and relative. Supply that moves.
+/// Common practice, no source.
+const VOLTS: (f64, f64) = (2.5, 0.02);
+/// Element tolerance, and contact of the probes. Trade sheet 2.2.
+const OHMS: (f64, f64) = (0.1, 0.07);
+/// Supply and element together. Common practice, no source.
+const AMPS: (f64, f64) = (0.1, 0.035);
+/// Kelvins in running water. Common practice, no source.
+const KELVINS: (f64, f64) = (1.0, 0.0);
+/// Pascals, about 3 psi: a pump or a neighbour's tap. Common practice, no source.
+const PASCALS: (f64, f64) = (20_000.0, 0.0);
 /// Flow timed into a bucket. Common practice, no source.
 const FLOW: (f64, f64) = (0.0, 0.12);
 /// Insulation readings within this factor of each other tell nothing. Common practice, no source.
@@ -21,16 +24,16 @@ const INSULATION_FACTOR: f64 = 3.0;
 pub fn reads_alike(a: &Shown, b: &Shown) -> bool {
     match (a, b) {
         (Shown::Meter { display: a }, Shown::Meter { display: b }) => displays_alike(a, b),
-        (Shown::Clamp { amps: a }, Shown::Clamp { amps: b }) => near(a.get(), b.get(), AMPS),
-        (Shown::Temperature { reading: a }, Shown::Temperature { reading: b }) => {
-            near(a.get(), b.get(), KELVINS)
+        (Shown::Clamp { amps: a }, Shown::Clamp { amps: b }) => {
+            on_scale(&clamp::AMPS, a.get(), b.get(), AMPS)
         }
+        (Shown::Temperature { reading: a }, Shown::Temperature { reading: b }) => same_temperature(*a, *b),
         (Shown::Bucket(a), Shown::Bucket(b)) => buckets_alike(a, b),
         (Shown::Pressure { now: a, highest: c }, Shown::Pressure { now: b, highest: d }) => {
-            near(a.get(), b.get(), PASCALS) && near(c.get(), d.get(), PASCALS)
+            same_pressure(*a, *b) && same_pressure(*c, *d)
         }
         (Shown::Charge { air: a }, Shown::Charge { air: b }) => match (a, b) {
-            (Some(a), Some(b)) => near(a.get(), b.get(), PASCALS),
+            (Some(a), Some(b)) => same_pressure(*a, *b),
             (a, b) => a.is_some() == b.is_some(),
         },
         (
@@ -45,10 +48,31 @@ fn near(a: f64, b: f64, (absolute, relative): (f64, f64)) -> bool {
     (a - b).abs() <= absolute + relative * a.abs().max(b.abs())
 }
 
+/// Two readings on one instrument: what its class leaves open, and what houses alike differ by.
+fn on_scale(scale: &Scale, a: f64, b: f64, house: (f64, f64)) -> bool {
+    near(a, b, (house.0 + scale.leaves_open(a, b), house.1))
+}
+
+fn same_temperature(a: Temperature, b: Temperature) -> bool {
+    near(a.get(), b.get(), (KELVINS.0 + thermometer::CLASS.get(), KELVINS.1))
+}
+
+fn same_pressure(a: Pressure, b: Pressure) -> bool {
+    let class = Pressure::psi(gauge::MIDDLE.get() / 100.0 * gauge::SPAN.get());
+    near(a.get(), b.get(), (PASCALS.0 + class.get(), PASCALS.1))
+}
+
 fn displays_alike(a: &Display, b: &Display) -> bool {
     match (a, b) {
-        (Display::Volts { volts: a }, Display::Volts { volts: b }) => near(a.get(), b.get(), VOLTS),
-        (Display::Ohms { ohms: a }, Display::Ohms { ohms: b }) => near(a.get(), b.get(), OHMS),
+        (Display::Volts { volts: a }, Display::Volts { volts: b }) => {
+            on_scale(&multimeter::AC_VOLTS, a.get(), b.get(), VOLTS)
+        }
+        (Display::Ohms { ohms: a }, Display::Ohms { ohms: b }) => {
+            on_scale(&multimeter::OHMS, a.get(), b.get(), OHMS)
+        }
+        (Display::Amps { amps: a }, Display::Amps { amps: b }) => {
+            on_scale(&multimeter::AMPS, a.get(), b.get(), AMPS)
+        }
         (Display::Insulation { ohms: a }, Display::Insulation { ohms: b }) => {
             let (low, high) = (a.get().min(b.get()), a.get().max(b.get()));
             high <= low.max(1.0) * INSULATION_FACTOR
@@ -59,8 +83,8 @@ fn displays_alike(a: &Display, b: &Display) -> bool {
 }
 
 fn buckets_alike(a: &Bucket, b: &Bucket) -> bool {
-    near(a.first.get(), b.first.get(), KELVINS)
-        && near(a.last.get(), b.last.get(), KELVINS)
+    same_temperature(a.first, b.first)
+        && same_temperature(a.last, b.last)
         && near(a.flow.get(), b.flow.get(), FLOW)
         && a.spat == b.spat
         && a.fell_after.is_some() == b.fell_after.is_some()
@@ -101,5 +125,6 @@ mod tests {
         assert!(reads_alike(&volts(240.0), &volts(238.5)) && !reads_alike(&volts(240.0), &volts(208.0)));
         let amps = |a| Shown::Clamp { amps: Amps(a) };
         assert!(reads_alike(&amps(0.0), &amps(0.1)) && !reads_alike(&amps(0.0), &amps(18.75)));
+        assert!(!reads_alike(&amps(0.0), &amps(1.0)) && !reads_alike(&amps(9.4), &amps(18.75)));
     }
 }

@@ -18,8 +18,16 @@ const CHECK: crc::Crc<u16> = crc::Crc::<u16>::new(&crc::CRC_10_ATM);
 const MODES: [Mode; 3] = [Mode::Coached, Mode::Solo, Mode::Exam];
 const LICENCES: [Licence; 4] =
     [Licence::Plumber, Licence::Electrician, Licence::Maintenance, Licence::SupervisedLearner];
-const TRAPS: [Trap; 5] =
-    [Trap::BrokenLead, Trap::MislabelledBreaker, Trap::SecondSource, Trap::GhostVolts, Trap::SomebodyResets];
+const TRAPS: [Trap; 8] = [
+    Trap::BrokenLead,
+    Trap::MislabelledBreaker,
+    Trap::SecondSource,
+    Trap::GhostVolts,
+    Trap::SomebodyResets,
+    Trap::WornLead,
+    Trap::WrongJack,
+    Trap::WeakBattery,
+];
 /// Longest code read; anything longer is refused unread.
 const LONGEST: usize = 400;
 
@@ -130,7 +138,7 @@ pub fn encode(order: &Order) -> Result<String, CodeError> {
         faults.iter().for_each(|f| bits.put(number(*f), 2));
     }
     if !order.traps.is_empty() {
-        bits.put(order.traps.iter().fold(0, |all, t| all | (1 << index_of(&TRAPS, t))), 1);
+        bits.put(order.traps.iter().fold(0, |all, t| all | (1 << index_of(&TRAPS, t))), 2);
     }
     order.limit_minutes.iter().for_each(|m| bits.put(u32::from(*m), 2));
     order.clock_minutes.iter().for_each(|m| bits.put(u32::from(*m), 2));
@@ -189,7 +197,10 @@ pub fn decode(text: &str) -> Result<Order, CodeError> {
         order.fault = if let [one] = list[..] { Wanted::One(one) } else { Wanted::List(list) };
     }
     if on(2) {
-        let mask = r.take(1)?;
+        let mask = r.take(2)?;
+        if mask >> TRAPS.len() != 0 {
+            return Err(CodeError::Check);
+        }
         order.traps =
             TRAPS.iter().enumerate().filter(|(i, _)| mask & (1 << i) != 0).map(|(_, t)| *t).collect();
     }

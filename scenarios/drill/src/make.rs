@@ -102,6 +102,7 @@ pub fn make(order: &Order) -> Result<Drill, OrderError> {
         licence: order.licence,
         mode: order.mode,
         traps: order.traps.clone(),
+        kit: bench::Kit::drawn(seed),
         starts_at: life.rings_at,
         limit_minutes: order.limit_minutes.map(f64::from),
     };
@@ -218,7 +219,7 @@ fn lay(trap: Trap, home: &mut Home) {
             }
         }
         Trap::GhostVolts => home.plant.cable_coupling = GHOSTLY,
-        Trap::BrokenLead | Trap::SomebodyResets => {}
+        Trap::BrokenLead | Trap::SomebodyResets | Trap::WornLead | Trap::WrongJack | Trap::WeakBattery => {}
     }
 }
 

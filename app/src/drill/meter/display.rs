@@ -42,12 +42,14 @@ fn is_current(entry: &Entry, desk: &Desk) -> bool {
 fn shows(shown: &Shown) -> Option<(String, &'static str)> {
     Some(match shown {
         Shown::Meter { display } => match *display {
-            Shows::Volts { volts } => (format!("{:.1}", volts.get()), "V"),
-            Shows::Ohms { ohms } | Shows::Insulation { ohms } => units::scaled(ohms),
-            Shows::Over => (text::OVER.to_owned(), ""),
+            Shows::Blank => (String::new(), ""),
             Shows::Tone { on: true } => (text::TONE.to_owned(), ""),
             Shows::Tone { on: false } => (text::NO_TONE.to_owned(), ""),
             Shows::Live { volts } => (format!("{:.0}", volts.get()), text::LIVE_VOLTS),
+            _ => match display.figures() {
+                Some(figures) => (figures.number, figures.unit),
+                None => (text::OVER.to_owned(), ""),
+            },
         },
         Shown::Clamp { amps } => (format!("{:.1}", amps.get()), "A"),
         _ => return None,

@@ -92,7 +92,7 @@ pub fn ClampAround(props: &Props) -> Html {
     let choices: Vec<Choice> = std::iter::once(both).chain(wires).collect();
     let chosen = match work.desk.clamped {
         None => AttrValue::default(),
-        Some(Clamped::BothLegs) => "both".into(),
+        Some(Clamped::BothLegs | Clamped::Pair { .. }) => "both".into(),
         Some(Clamped::Wire { wire }) => wire.name().into(),
     };
     let onchange = {

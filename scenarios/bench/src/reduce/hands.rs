@@ -23,8 +23,6 @@ pub(super) enum Grip {
 
 /// How long a hand means to stay when nothing is felt.
 const MEANT: Seconds = Seconds(10.0);
-/// Water on the floor from which hands count as wet. Model: no source.
-const WET_FLOOR: quantity::Volume = quantity::Volume::litres(2.0);
 
 /// Puts a hand on bare metal while the other rests on the nearest grounded metal. Two hands on the same
 /// tank are the usual way to be hurt; the current is solved for with the body as a branch.
@@ -41,7 +39,7 @@ pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
     }
     let plant = &turn.s.home.plant;
     let other = Point::Screw(other_hand(point));
-    let wet = plant.plumbing.on_floor >= WET_FLOOR;
+    let wet = senses::wet_floor(plant);
     let body = Touch {
         path: Path::HandHand,
         percentile: Percentile::P50,

@@ -4,8 +4,10 @@ use plant::{End, Level, Place, Plant, Tap};
 use quantity::{Seconds, Temperature};
 
 use super::turn::Turn;
-use super::{Answered, meter, reach, senses};
+use super::{Answered, reach, senses};
 use crate::action::{Cover, Fitting, Probe, Writing};
+use crate::instrument::class::to_digit;
+use crate::instrument::thermometer;
 use crate::session::Session;
 use crate::shown::{Refusal, Shown, Sight};
 
@@ -265,10 +267,11 @@ pub(super) fn smell(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
     Ok(Shown::Sights { at, sights: vec![sight] })
 }
 
-/// A thermometer's display, to a tenth of a degree Fahrenheit.
-fn shown(temperature: Temperature) -> Shown {
-    let reading = Temperature::fahrenheit(meter::to_digit(temperature.to_fahrenheit(), 0.1));
-    Shown::Temperature { reading }
+/// A temperature as the kit's thermometer shows it.
+pub(super) fn on_thermometer(session: &Session, temperature: Temperature) -> Temperature {
+    let off = session.job.kit.thermometer * thermometer::CLASS.get();
+    let shown = Temperature(temperature.get() + off).to_fahrenheit();
+    Temperature::fahrenheit(to_digit(shown, thermometer::DIGIT.get()))
 }
 
 /// Takes a temperature.
@@ -283,7 +286,7 @@ pub(super) fn thermometer(turn: &mut Turn, at: &Probe, time: Seconds) -> Answere
     turn.attended = matches!(at, Probe::Tap { .. });
     turn.pass(time);
     let plant = &turn.s.home.plant;
-    Ok(shown(match *at {
+    let true_one = match *at {
         Probe::Tap { .. } => plant.outlet(),
         Probe::Shell { level } => plant.wall(level),
         Probe::Metal { point } => plant.metal(point),
@@ -293,7 +296,8 @@ pub(super) fn thermometer(turn: &mut Turn, at: &Probe, time: Seconds) -> Answere
         }
         Probe::ReliefPipe => relief_pipe(plant),
         Probe::Drain => plant.drain_temperature(),
-    }))
+    };
+    Ok(Shown::Temperature { reading: on_thermometer(&turn.s, true_one) })
 }
 
 /// The discharge pipe: as hot as what runs through it.

@@ -12,6 +12,7 @@ mod hands;
 mod judge;
 mod looks;
 mod meter;
+mod non_contact;
 mod people;
 mod prove;
 mod reach;
@@ -142,6 +143,9 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::ZeroLeads => meter::zero(turn, time),
         Action::ProveMeter { on } => prove::meter(turn, *on, time),
         Action::SpareLeads => meter::spare(turn, time),
+        Action::Jack { jack } => meter::jack(turn, *jack, time),
+        Action::ChangeBattery => meter::change_battery(turn, time),
+        Action::NonContact { at } => non_contact::hold(turn, *at, time),
         Action::Clamp { around } => clamp::clamp(turn, *around, time),
         Action::PressReset => dials::press_reset(turn, time),
         Action::Lift { end } => wires::lift(turn, *end, time),

@@ -137,8 +137,8 @@ pub(super) fn meter(turn: &mut Turn, on: KnownSource, time: Seconds) -> Answered
         KnownSource::Receptacle => turn.s.home.plant.service.leg,
         KnownSource::ProvingUnit => PROVING_UNIT,
     };
-    let right = !turn.s.me.lead_broken;
-    let volts = if right { super::meter::to_digit(source.get(), 0.1) } else { 0.0 };
+    let display = super::meter::known(turn, source, on == KnownSource::Receptacle, time);
+    let right = matches!(display, Display::Volts { volts } if volts.near(source, source * AS_KNOWN));
     if right {
         turn.s.me.meter_proved = Some(turn.step);
         if turn.s.me.proved_dead.is_none() && complete(&turn.s) {
@@ -149,8 +149,11 @@ pub(super) fn meter(turn: &mut Turn, on: KnownSource, time: Seconds) -> Answered
         turn.s.me.meter_proved = None;
         forget(&mut turn.s.me);
     }
-    Ok(Shown::Meter { display: Display::Volts { volts: Volts(volts) } })
+    Ok(Shown::Meter { display })
 }
+
+/// A meter that shows a known source within this share of it is taken for sound. Common practice, no source.
+const AS_KNOWN: f64 = 0.1;
 
 /// What the proving unit gives. Model: ours gives 240 V.
 const PROVING_UNIT: Volts = Volts(240.0);

@@ -15,6 +15,14 @@ const TRICKLE: Flow = Flow(3e-7);
 /// From here up a point counts as live. Trade sheet 6.8: below 50 V to ground other rules hold (published).
 pub(crate) const LIVE: Volts = Volts(50.0);
 
+/// Water on the floor from which hands and feet count as wet. Model: no source.
+const WET_FLOOR: quantity::Volume = quantity::Volume::litres(2.0);
+
+/// Hands and feet are wet with what stands on the floor.
+pub(crate) fn wet_floor(plant: &Plant) -> bool {
+    plant.plumbing.on_floor >= WET_FLOOR
+}
+
 /// The tank is full.
 pub(crate) fn full(plant: &Plant) -> bool {
     plant.fill() >= FULL

@@ -4,7 +4,8 @@ use plant::{Level, Tap};
 use quantity::{Flow, Kelvins, Pressure, Seconds, Temperature, Volume};
 
 use super::turn::Turn;
-use super::{Answered, looks, meter, senses};
+use super::{Answered, looks, senses};
+use crate::instrument::gauge as dial;
 use crate::shown::{Bucket, Refusal, Shown, Sight};
 
 /// Longest wait asked for.
@@ -125,7 +126,9 @@ fn run(turn: &mut Turn, tap: Tap, volume: Volume) -> Bucket {
     let last = turn.s.home.plant.outlet();
     let took = (turn.s.clock - began).get();
     let flow = if took > 0.0 { Flow(drawn.get() / took) } else { Flow(0.0) };
-    Bucket { tap, volume: drawn, flow, first: first.unwrap_or(last), last, fell_after, spat }
+    let read = |t| looks::on_thermometer(&turn.s, t);
+    let (first, last) = (read(first.unwrap_or(last)), read(last));
+    Bucket { tap, volume: drawn, flow, first, last, fell_after, spat }
 }
 
 /// The hose.
@@ -216,9 +219,9 @@ pub(super) fn gauge(turn: &mut Turn, on: bool, time: Seconds) -> Answered {
     Ok(Shown::Done)
 }
 
-/// A gauge is read to the pound.
-fn to_pound(pressure: Pressure) -> Pressure {
-    Pressure::psi(meter::to_digit(pressure.to_psi(), 1.0))
+/// A pressure as the kit's gauge shows it.
+fn on_gauge(turn: &Turn, pressure: Pressure) -> Pressure {
+    Pressure::psi(dial::read(pressure.to_psi(), turn.s.job.kit.gauge))
 }
 
 /// Reads the gauge.
@@ -228,7 +231,7 @@ pub(super) fn read_gauge(turn: &mut Turn, time: Seconds) -> Answered {
     }
     turn.pass(time);
     let plumbing = &turn.s.home.plant.plumbing;
-    Ok(Shown::Pressure { now: to_pound(plumbing.pressure), highest: to_pound(plumbing.peak) })
+    Ok(Shown::Pressure { now: on_gauge(turn, plumbing.pressure), highest: on_gauge(turn, plumbing.peak) })
 }
 
 /// Reads the air valve of an expansion tank. Under pressure the air is as tight as the water; the charge
@@ -239,10 +242,9 @@ pub(super) fn tank_charge(turn: &mut Turn, time: Seconds) -> Answered {
     }
     turn.pass(time);
     let plumbing = &turn.s.home.plant.plumbing;
-    let air = plumbing
-        .expansion
-        .filter(|tank| !tank.waterlogged)
-        .map(|tank| to_pound(if plumbing.pressure > tank.charge { plumbing.pressure } else { tank.charge }));
+    let air = plumbing.expansion.filter(|tank| !tank.waterlogged).map(|tank| {
+        on_gauge(turn, if plumbing.pressure > tank.charge { plumbing.pressure } else { tank.charge })
+    });
     Ok(Shown::Charge { air })
 }
 

@@ -61,6 +61,9 @@ impl Phase {
             Action::Meter { .. }
             | Action::ZeroLeads
             | Action::SpareLeads
+            | Action::Jack { .. }
+            | Action::ChangeBattery
+            | Action::NonContact { .. }
             | Action::Clamp { .. }
             | Action::Thermometer { .. }
             | Action::Gauge { .. }

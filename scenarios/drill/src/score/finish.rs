@@ -68,7 +68,7 @@ fn handed_over(case: &Case<'_>, ledger: &mut Ledger<'_>) {
 }
 
 fn shows_a_leg(around: &Clamped) -> bool {
-    !matches!(around, Clamped::BothLegs)
+    matches!(around, Clamped::Wire { .. })
 }
 
 fn runs_on(act: &Action) -> bool {

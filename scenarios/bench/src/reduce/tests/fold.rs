@@ -83,7 +83,12 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
         }
         20 => Action::ZeroLeads,
         21 => Action::ProveMeter { on: KnownSource::ProvingUnit },
-        22 => Action::SpareLeads,
+        22 => match draw.index(4) {
+            0 => Action::SpareLeads,
+            1 => Action::ChangeBattery,
+            2 => Action::NonContact { at: any_point(draw) },
+            _ => Action::Jack { jack: if on { Jack::Amps } else { Jack::Volts } },
+        },
         23 => Action::Clamp {
             around: if on { Clamped::BothLegs } else { Clamped::Wire { wire: pick(draw, Wire::ALL) } },
         },

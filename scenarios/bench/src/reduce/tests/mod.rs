@@ -2,6 +2,7 @@
 
 mod cures;
 mod fold;
+mod instruments;
 mod judging;
 mod proving;
 mod readings;
@@ -75,6 +76,7 @@ fn job(home: Home, mode: Mode, traps: &[Trap]) -> Job {
         licence: Licence::Electrician,
         mode,
         traps: traps.to_vec(),
+        kit: Kit::EXACT,
         starts_at: Seconds::hours(9.0),
         limit_minutes: None,
     }

@@ -103,7 +103,7 @@ fn the_table_of_readings_calling_and_satisfied() {
 
 #[test]
 fn displays_round_as_displays_do() {
-    use super::super::meter::to_digit;
+    use crate::instrument::class::to_digit;
     assert_eq!(to_digit(12.84, 0.1), 12.8);
     assert_eq!(to_digit(-0.04, 0.1).to_bits(), 0.0f64.to_bits());
     assert_eq!(to_digit(1234.0, 10.0), 1230.0);
