@@ -1,6 +1,6 @@
 //! US customary or SI on the screen. Display only: everything behind the screen is SI.
 
-use quantity::{Ohms, Seconds, Volume};
+use quantity::{Seconds, Volume};
 use serde::{Deserialize, Serialize};
 
 /// A system of units.
@@ -40,18 +40,6 @@ pub fn size(volume: Volume, units: Units) -> String {
     }
 }
 
-/// The number and the unit of a resistance, apart.
-pub fn scaled(r: Ohms) -> (String, &'static str) {
-    let r = r.get();
-    if r < 1e3 {
-        (format!("{r:.1}"), "Ω")
-    } else if r < 1e6 {
-        (format!("{:.2}", r / 1e3), "kΩ")
-    } else {
-        (format!("{:.2}", r / 1e6), "MΩ")
-    }
-}
-
 /// A time of day on the wall clock, 24 hours.
 pub fn clock(time: Seconds) -> String {
     words::Units::Si.clock(time)
@@ -66,12 +54,5 @@ mod tests {
         let v = Volume::gallons(50.0);
         assert_eq!((size(v, Units::Us), size(v, Units::Si)), ("50 gal".into(), "189 L".into()));
         assert_eq!(Units::Us.other().other(), Units::Us);
-    }
-
-    #[test]
-    fn ohms_change_their_prefix() {
-        assert_eq!(scaled(Ohms(12.84)), ("12.8".into(), "Ω"));
-        assert_eq!(scaled(Ohms(2_200.0)), ("2.20".into(), "kΩ"));
-        assert_eq!(scaled(Ohms(5.5e6)), ("5.50".into(), "MΩ"));
     }
 }

@@ -73,6 +73,7 @@ meter-low-volts = Volts AC, low impedance
 meter-ohms = Ohms
 meter-continuity = Continuity
 meter-insulation = Insulation, 500 V
+meter-amps = Amperes AC through the meter
 
 source-receptacle = the receptacle on another circuit
 source-proving-unit = the proving unit

@@ -93,7 +93,7 @@ impl<'a> Work<'a> {
         self.set("Clamp A");
         let list = self.browser.reach(self.hand, "[data-choice=clamp]");
         let value = match around {
-            Clamped::BothLegs => "both",
+            Clamped::BothLegs | Clamped::Pair { .. } => "both",
             Clamped::Wire { wire } => wire.name(),
         };
         self.browser.choose(self.hand, &list, value);
@@ -236,6 +236,7 @@ const fn function_label(function: MeterFunction) -> &'static str {
         MeterFunction::Ohms => "Ohms",
         MeterFunction::Continuity => "Continuity",
         MeterFunction::Insulation => "Insul. 500 V",
+        MeterFunction::Amps => "A AC",
     }
 }
 

@@ -27,6 +27,9 @@ labels! {
     PROVE_UNIT = "Prove: proving unit";
     ZERO_LEADS = "Zero the leads";
     SPARE_LEADS = "Spare leads, new fuse";
+    JACK_VOLTS = "Red lead to the volts jack";
+    JACK_AMPS = "Red lead to the amperes jack";
+    CHANGE_BATTERY = "Fresh battery";
     LOCK_AND_TAG = "Lock and tag";
     GLOVES = "Gloves";
     EYES = "Eye protection";

@@ -58,6 +58,7 @@ labels! {
     POINT = "Point";
     PICK_POINT = "Pick a screw or a wire end";
     TOUCH = "Touch by hand";
+    NON_CONTACT = "Non-contact tester";
     CLAMP_WIRE = "Clamp around this wire";
     LAND = "Land";
     LAND_ELSEWHERE = "On another screw";

@@ -6,12 +6,13 @@ use yew::prelude::*;
 use crate::store::{Msg, Setting, use_work};
 use crate::text;
 
-const SETTINGS: [Setting; 6] = [
+const SETTINGS: [Setting; 7] = [
     Setting::Leads(MeterFunction::Volts),
     Setting::Leads(MeterFunction::LowVolts),
     Setting::Leads(MeterFunction::Ohms),
     Setting::Leads(MeterFunction::Continuity),
     Setting::Leads(MeterFunction::Insulation),
+    Setting::Leads(MeterFunction::Amps),
     Setting::Clamp,
 ];
 

@@ -7,7 +7,7 @@ use yew::prelude::*;
 
 use super::case::used_meter;
 use crate::store::{Desk, use_work};
-use crate::{text, units};
+use crate::text;
 
 /// The world.
 #[derive(Properties, PartialEq)]

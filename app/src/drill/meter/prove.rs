@@ -1,6 +1,6 @@
 //! Proving the meter, zeroing its leads, changing them.
 
-use bench::{Action, KnownSource};
+use bench::{Action, Jack, KnownSource};
 use yew::prelude::*;
 
 use crate::shell::Act;
@@ -15,6 +15,9 @@ pub fn Prove() -> Html {
             <Act action={Action::ProveMeter { on: KnownSource::ProvingUnit }} label={text::PROVE_UNIT} />
             <Act action={Action::ZeroLeads} label={text::ZERO_LEADS} />
             <Act action={Action::SpareLeads} label={text::SPARE_LEADS} />
+            <Act action={Action::Jack { jack: Jack::Volts }} label={text::JACK_VOLTS} />
+            <Act action={Action::Jack { jack: Jack::Amps }} label={text::JACK_AMPS} />
+            <Act action={Action::ChangeBattery} label={text::CHANGE_BATTERY} />
         </div>
     }
 }

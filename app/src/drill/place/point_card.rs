@@ -82,6 +82,7 @@ fn lead(work: &crate::store::WorkHandle, lead: Lead, point: Point) -> Html {
 fn offers(session: &Session, point: Point) -> Vec<Offer> {
     let mut offers = vec![
         Offer::plain(Action::Touch { at: Touchable::Metal { point } }, text::TOUCH),
+        Offer::plain(Action::NonContact { at: point }, text::NON_CONTACT),
         Offer::plain(Action::Thermometer { at: Probe::Metal { point } }, text::THERMOMETER_POINT),
     ];
     let wiring = &session.home.plant.wiring;
