@@ -23,7 +23,7 @@ const LICENCES: [Licence; 4] =
     [Licence::Plumber, Licence::Electrician, Licence::Maintenance, Licence::SupervisedLearner];
 
 /// Acts as files have them. What stands between `<` and `>` is drawn.
-const ALPHABET: [&str; 52] = [
+const ALPHABET: [&str; 57] = [
     r#"{"do":"ask","question":"how-much"}"#,
     r#"{"do":"tell-household"}"#,
     r#"{"do":"read","what":"plate"}"#,
