@@ -1,8 +1,9 @@
-//! Prints the person's two curves as lines `curve,x,y`: time to a burn by water temperature in degrees
-//! Celsius, and the c1 current in milliamperes by duration in seconds.
+//! Prints the person's curves as lines `curve,x,y`: time to a burn by water temperature in degrees Celsius, the
+//! current of c1, c2 and c3 in milliamperes by duration in seconds, and the body's impedance in ohms, hand to
+//! hand, by touch voltage.
 
-use bench::person::{Degree, Exposure, Who, shock};
-use quantity::{Seconds, Temperature, det};
+use bench::person::{Curve, Degree, Exposure, Percentile, Wetness, Who, body, shock};
+use quantity::{Seconds, Temperature, Volts, det};
 
 fn main() {
     for (name, degree) in [("first", Degree::First), ("second", Degree::Second), ("third", Degree::Third)] {
@@ -16,6 +17,18 @@ fn main() {
     }
     for step in 0..=100 {
         let time = 0.005 * det::exp(0.08 * f64::from(step));
-        println!("c1,{time},{}", 1e3 * shock::c1(Seconds(time)).get());
+        for (name, curve) in [("c1", Curve::C1), ("c2", Curve::C2), ("c3", Curve::C3)] {
+            println!("{name},{time},{}", 1e3 * shock::c1(Seconds(time)).get() * curve.over_c1());
+        }
+    }
+    for volts in (20..=1000).step_by(5) {
+        let across = Volts(f64::from(volts));
+        for (name, percentile) in [("5", Percentile::P5), ("50", Percentile::P50), ("95", Percentile::P95)] {
+            for (skin, wetness) in [("dry", Wetness::Dry), ("water", Wetness::Water), ("salt", Wetness::Salt)]
+            {
+                println!("{skin}-{name},{volts},{}", body::hand_to_hand(across, percentile, wetness).get());
+            }
+            println!("1994-{name},{volts},{}", body::hand_to_hand_1994(across, percentile).get());
+        }
     }
 }

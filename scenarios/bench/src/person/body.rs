@@ -1,12 +1,16 @@
-//! The body as a branch of the circuit: impedance by touch voltage, population, wetness and path.
+//! The body as a branch of the circuit: impedance by touch voltage, population, wetness, area and path.
 //!
-//! The tables are for large areas of contact, as of a hand that grasps. A fingertip has more impedance;
-//! counting it like a hand errs towards the harm.
+//! The tables are for large areas of contact, as of a hand that grasps. A fingertip has more impedance; the
+//! bench counts every touch like a whole hand, which errs towards the harm.
 
 use quantity::{Amps, Constant, Ohms, Tag, Volts};
 use serde::{Deserialize, Serialize};
 
 use super::shock::Path;
+
+mod tables;
+
+pub use tables::{TABLE_1, hand_to_hand, hand_to_hand_1994, internal};
 
 /// The share of the population whose impedance is lower.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
@@ -30,6 +34,31 @@ pub enum Wetness {
     Water,
     /// Wet with salt water or sweat.
     Salt,
+}
+
+/// How much skin touches, most first.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Area {
+    /// A hand that grasps, about 100 square centimetres: what the tables are for.
+    Large,
+    /// Fingers laid on, about 10 square centimetres.
+    Medium,
+    /// A fingertip, about 1 square centimetre.
+    Small,
+}
+
+impl Area {
+    /// The skin of a contact this large over that of a grasping hand. Model: the skin's layer passes current in
+    /// proportion to its area; what lies below it does not change. The standard's own tables for small areas
+    /// (IEC 60479-1, figures 5 to 7) were not to be had.
+    const fn skin(self) -> f64 {
+        match self {
+            Self::Large => 1.0,
+            Self::Medium => 10.0,
+            Self::Small => 100.0,
+        }
+    }
 }
 
 /// What a hand wears.
@@ -80,73 +109,6 @@ pub const DAMP_SHOES: Constant = Constant::new(
     Tag::Memory("wet leather soles 5 to 20 kilohm (same table); the lower end"),
 );
 
-/// Volts and the ohms of 5, 50 and 95 % of the population, hand to hand.
-type Row = (f64, [f64; 3]);
-
-/// IEC 60479-1:2005, table 1, from memory (7.2): dry.
-const DRY: [Row; 11] = [
-    (25.0, [1750.0, 3250.0, 6100.0]),
-    (50.0, [1375.0, 2500.0, 4600.0]),
-    (75.0, [1125.0, 2000.0, 3600.0]),
-    (100.0, [990.0, 1725.0, 3125.0]),
-    (125.0, [900.0, 1550.0, 2675.0]),
-    (150.0, [850.0, 1400.0, 2350.0]),
-    (175.0, [825.0, 1325.0, 2175.0]),
-    (200.0, [800.0, 1275.0, 2050.0]),
-    (225.0, [775.0, 1225.0, 1900.0]),
-    (400.0, [700.0, 950.0, 1275.0]),
-    (1000.0, [575.0, 775.0, 1050.0]),
-];
-/// Table 2, from memory (7.2): water-wet; from 125 V as dry.
-const WATER: [Row; 11] = [
-    (25.0, [1175.0, 2175.0, 4100.0]),
-    (50.0, [1100.0, 2000.0, 3675.0]),
-    (75.0, [1025.0, 1825.0, 3275.0]),
-    (100.0, [975.0, 1675.0, 2950.0]),
-    DRY[4],
-    DRY[5],
-    DRY[6],
-    DRY[7],
-    DRY[8],
-    DRY[9],
-    DRY[10],
-];
-/// Table 3, from memory (7.2): salt-wet; from 400 V as dry.
-const SALT: [Row; 7] = [
-    (25.0, [960.0, 1300.0, 1755.0]),
-    (50.0, [940.0, 1275.0, 1720.0]),
-    (100.0, [880.0, 1225.0, 1655.0]),
-    (125.0, [850.0, 1200.0, 1620.0]),
-    (225.0, [770.0, 1115.0, 1505.0]),
-    DRY[9],
-    DRY[10],
-];
-
-/// Impedance of the body alone, hand to hand: straight between the rows, held outside them.
-pub fn hand_to_hand(across: Volts, percentile: Percentile, wetness: Wetness) -> Ohms {
-    let rows: &[Row] = match wetness {
-        Wetness::Dry => &DRY,
-        Wetness::Water => &WATER,
-        Wetness::Salt => &SALT,
-    };
-    let pick = |row: &Row| match percentile {
-        Percentile::P5 => row.1[0],
-        Percentile::P50 => row.1[1],
-        Percentile::P95 => row.1[2],
-    };
-    let volts = across.get().abs();
-    let mut before: Option<&Row> = None;
-    for row in rows {
-        if volts <= row.0 {
-            return Ohms(before.map_or(pick(row), |low| {
-                pick(low) + (pick(row) - pick(low)) * (volts - low.0) / (row.0 - low.0)
-            }));
-        }
-        before = Some(row);
-    }
-    Ohms(before.map_or(f64::INFINITY, pick))
-}
-
 /// A person who touches something, as the circuit sees them.
 #[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -157,6 +119,8 @@ pub struct Touch {
     pub percentile: Percentile,
     /// The skin that touches.
     pub wetness: Wetness,
+    /// How much of it.
+    pub area: Area,
     /// What the hands wear.
     pub glove: Glove,
     /// What the feet stand in, for a path that ends there.
@@ -176,13 +140,17 @@ impl Touch {
             Path::HandHand => 2.0 * glove,
             Path::LeftHandFeet | Path::RightHandFeet => glove + shoes,
             Path::HandsFeet => 0.5 * glove + shoes,
+            // Both shoes side by side make `shoes`; one behind the other they are four times that.
+            Path::FootFoot => 4.0 * shoes,
             Path::LeftHandTrunk | Path::RightHandTrunk => glove,
         })
     }
 
     /// The body alone at a voltage across it.
     pub fn body(&self, across: Volts) -> Ohms {
-        hand_to_hand(across, self.percentile, self.wetness) * self.path.impedance_factor()
+        let whole = hand_to_hand(across, self.percentile, self.wetness).get();
+        let inside = internal(self.percentile).get().min(whole);
+        Ohms(inside + (whole - inside) * self.area.skin()) * self.path.impedance_factor()
     }
 
     /// Body and what is worn at a touch voltage over both.

@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 
 use super::body::Settled;
 use super::burn::{Degree, Source};
-use super::shock::{self, Path, ShockZone};
+use super::shock::{self, Curve, Path, ShockZone};
 
 /// How bad it was, mildest first.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
@@ -217,6 +217,17 @@ impl Shock {
             crosses_c1: judged.crosses_c1,
             zone: judged.zone,
         }
+    }
+
+    /// When it would cross a curve of the danger to the heart, if it went on.
+    pub fn crosses(&self, curve: Curve) -> Option<Seconds> {
+        curve.crossing(self.equivalent)
+    }
+
+    /// The worst curve it crossed while it lasted.
+    pub fn crossed(&self) -> Option<Curve> {
+        let past = |curve: &Curve| self.crosses(*curve).is_some_and(|t| t <= self.duration);
+        Curve::ALL.into_iter().rev().find(past)
     }
 
     /// How bad: felt is a near miss, unable to let go an injury, past c1 grave.

@@ -8,7 +8,7 @@ pub mod burn;
 pub mod harm;
 pub mod shock;
 
-pub use body::{Footing, Glove, Percentile, Settled, Touch, Wetness, settle};
+pub use body::{Area, Footing, Glove, Percentile, Settled, Touch, Wetness, settle};
 pub use burn::{Degree, Exposure, Source};
 pub use harm::{Burn, Harm, Severity, Shock, Who};
-pub use shock::{Judged, Path, ShockZone, contact_time, shock};
+pub use shock::{Curve, Judged, Path, ShockZone, contact_time, gfci_opens, shock};

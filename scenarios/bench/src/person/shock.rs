@@ -19,6 +19,8 @@ pub enum Path {
     LeftHandTrunk,
     /// Right hand to the trunk.
     RightHandTrunk,
+    /// One foot to the other.
+    FootFoot,
 }
 
 impl Path {
@@ -30,13 +32,14 @@ impl Path {
         Self::HandsFeet,
         Self::LeftHandTrunk,
         Self::RightHandTrunk,
+        Self::FootFoot,
     ];
 
     /// Impedance over that of hand to hand. Hand to trunk 0.5 published (7.3, a typed copy of IEC 479-1);
     /// the others from memory of IEC 60479-1.
     pub const fn impedance_factor(self) -> f64 {
         match self {
-            Self::HandHand | Self::LeftHandFeet | Self::RightHandFeet => 1.0,
+            Self::HandHand | Self::LeftHandFeet | Self::RightHandFeet | Self::FootFoot => 1.0,
             Self::HandsFeet | Self::LeftHandTrunk | Self::RightHandTrunk => 0.5,
         }
     }
@@ -50,6 +53,7 @@ impl Path {
             Self::HandHand => 0.4,
             Self::LeftHandTrunk => 1.5,
             Self::RightHandTrunk => 1.3,
+            Self::FootFoot => 0.04,
         }
     }
 }
@@ -121,6 +125,49 @@ pub const C1: [(f64, f64); 4] = [(0.01, 0.5), (0.1, 0.4), (1.0, 0.05), (3.0, 0.0
 pub fn c1(duration: Seconds) -> Amps {
     Amps(through(duration.get(), C1))
 }
+
+/// The curves of the danger to the heart, by what share of people they concern.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Curve {
+    /// Below it the heart is not known to fibrillate.
+    C1,
+    /// Up to it, about one in twenty.
+    C2,
+    /// Up to it, about half; beyond it more.
+    C3,
+}
+
+impl Curve {
+    /// All of them, mildest first.
+    pub const ALL: [Self; 3] = [Self::C1, Self::C2, Self::C3];
+
+    /// The curve's current over that of c1. From memory of IEC 60479-1, figure 20: 40, 50 and 80 mA for three
+    /// seconds and more. Model: the same ratio for all durations.
+    pub const fn over_c1(self) -> f64 {
+        match self {
+            Self::C1 => 1.0,
+            Self::C2 => 50.0 / 40.0,
+            Self::C3 => 80.0 / 40.0,
+        }
+    }
+
+    /// When a current, taken as left hand to feet, crosses it; `None` if it never does.
+    pub fn crossing(self, equivalent: Amps) -> Option<Seconds> {
+        c1_crossing(Amps(equivalent.get() / self.over_c1()))
+    }
+}
+
+/// Trip time of a class A ground-fault interrupter, where one guards the circuit; `None` for a current it lets
+/// pass. From memory of UL 943 (7.7): 20 mA over the current, to the power 1.43, in seconds; 6 mA and more.
+pub fn gfci_opens(to_ground: Amps) -> Option<Seconds> {
+    let ma = to_ground.get().abs() * 1e3;
+    (ma >= GFCI_TRIPS.get()).then(|| Seconds(det::pow(20.0 / ma, 1.43)))
+}
+
+/// A class A interrupter opens at 4 to 6 mA; here at the end that everybody can count on.
+pub const GFCI_TRIPS: Constant =
+    Constant::new("class A interrupter opens", 6.0, "mA", Tag::Published("4 to 6 mA, citing UL 943 (7.7)"));
 
 /// When a current, taken as left hand to feet, crosses the c1 curve; `None` if it never does.
 pub fn c1_crossing(equivalent: Amps) -> Option<Seconds> {
@@ -237,9 +284,9 @@ mod tests {
     #[test]
     fn factors_of_paths() {
         let heart: Vec<f64> = Path::ALL.iter().map(|p| p.heart_factor()).collect();
-        assert_eq!(heart, [0.4, 1.0, 0.8, 1.0, 1.5, 1.3]);
+        assert_eq!(heart, [0.4, 1.0, 0.8, 1.0, 1.5, 1.3, 0.04]);
         let body: Vec<f64> = Path::ALL.iter().map(|p| p.impedance_factor()).collect();
-        assert_eq!(body, [1.0, 1.0, 1.0, 0.5, 0.5, 0.5]);
+        assert_eq!(body, [1.0, 1.0, 1.0, 0.5, 0.5, 0.5, 1.0]);
     }
 
     #[test]

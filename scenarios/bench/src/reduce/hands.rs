@@ -8,7 +8,8 @@ use super::turn::Turn;
 use super::{Answered, looks, prove, reach, scald, senses};
 use crate::action::Touchable;
 use crate::person::{
-    Exposure, Footing, Glove, Harm, Path, Percentile, Shock, ShockZone, Touch, Wetness, contact_time, settle,
+    Area, Exposure, Footing, Glove, Harm, Path, Percentile, Shock, ShockZone, Touch, Wetness, contact_time,
+    settle,
 };
 use crate::shown::{Fact, Refusal, Shown, Sight};
 
@@ -44,6 +45,7 @@ pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
         path: Path::HandHand,
         percentile: Percentile::P50,
         wetness: if wet { Wetness::Water } else { Wetness::Dry },
+        area: Area::Large,
         glove: if turn.s.me.gloves { Glove::Rated } else { Glove::Bare },
         footing: if wet { Footing::Wet } else { Footing::Dry },
     };

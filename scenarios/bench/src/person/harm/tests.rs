@@ -1,11 +1,11 @@
 //! Severities follow from the numbers, and every harm survives being written down.
 
 use super::*;
-use crate::person::body::{Footing, Glove, Percentile, Touch, Wetness, settle};
+use crate::person::body::{Area, Footing, Glove, Percentile, Touch, Wetness, settle};
 use crate::person::burn::Exposure;
 
 fn touch(path: Path, glove: Glove, wetness: Wetness) -> Touch {
-    Touch { path, percentile: Percentile::P50, wetness, glove, footing: Footing::Wet }
+    Touch { path, percentile: Percentile::P50, wetness, area: Area::Large, glove, footing: Footing::Wet }
 }
 
 fn shocked(path: Path, glove: Glove, wetness: Wetness, volts: f64, seconds: f64) -> Shock {
