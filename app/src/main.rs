@@ -12,6 +12,7 @@ mod instructor;
 mod route;
 mod said;
 mod shell;
+mod sources;
 mod store;
 mod text;
 mod units;

@@ -18,10 +18,13 @@ pub enum Route {
     Instructor,
     /// An exam.
     Exam,
+    /// Where every number comes from.
+    Sources,
 }
 
 impl Route {
-    const ALL: [Self; 5] = [Self::Doors, Self::Drill, Self::Debrief, Self::Instructor, Self::Exam];
+    const ALL: [Self; 6] =
+        [Self::Doors, Self::Drill, Self::Debrief, Self::Instructor, Self::Exam, Self::Sources];
 
     /// Its fragment, to link to.
     pub const fn href(self) -> &'static str {
@@ -31,6 +34,7 @@ impl Route {
             Self::Debrief => "#/debrief",
             Self::Instructor => "#/instructor",
             Self::Exam => "#/exam",
+            Self::Sources => "#/sources",
         }
     }
 

@@ -692,6 +692,53 @@ instructor-unsafe = Commonest in the account of safety, and what would have been
 instructor-of-all = { $count } of { $total }
 instructor-table = Attempts with their accounts
 
+## Sources
+
+sources-link = Where numbers come from
+sources-tag = Sources
+sources-back = The job under way
+sources-title = Where does this come from?
+sources-lead = { $count } numbers make the heater, the house and its people. Each says where it comes from, and how far to trust it.
+sources-caution = Figures of this simulation, not advice for a job. On a real heater its plate, its maker’s papers and local code come first.
+sources-search = Search names, values and documents
+sources-search-example = relief, 150 psi, IEC 60479
+sources-kind = Kind of source
+sources-kind-all = All
+sources-kind-all-about = Every number.
+sources-kind-published = Published
+sources-kind-published-about = Seen in the document that is named.
+sources-kind-computed = Computed
+sources-kind-computed-about = Worked out from the inputs that are named.
+sources-kind-common-practice = Common practice
+sources-kind-common-practice-about = Usual in the trade; no document says so.
+sources-kind-memory = From memory
+sources-kind-memory-about = Still to be looked up in the document that is named.
+sources-kind-model = Model choice
+sources-kind-model-about = Chosen for this simulation, for the reason given.
+sources-kind-invented = Invented
+sources-kind-invented-about = Made up for practice: people, places, equipment.
+sources-found =
+    { $count ->
+        [one] { $count } number
+       *[other] { $count } numbers
+    }
+sources-none = Nothing fits. Take a word out of the search, or choose All.
+sources-plate = Where do these figures come from?
+sources-score = Where do the numbers of this world come from?
+sources-group-plant-build = A sound house
+sources-group-plant-climate = Places and their water mains
+sources-group-plant-controls = Thermostats, limit, breakers, elements, joints
+sources-group-plant-electrical = Wiring and its resistances
+sources-group-plant-fault = Faults: how often, how bad
+sources-group-plant-heater = Heaters and their plates
+sources-group-plant-household = People: habits, patience, memory
+sources-group-plant-named = Names in files
+sources-group-plant-parts = Parts as fitted
+sources-group-plant-points = Cables and places to touch
+sources-group-plant-supply = Services and load centers
+sources-group-plant-thermal = Heat and water in the tank
+sources-group-plant-waterworks = Pipes, valves, taps
+
 ## Harm
 
 harm-shock = Shock: { $volts } across the body drive { $current }, { $zone }.

@@ -8,6 +8,7 @@ use crate::drill::Drill;
 use crate::exam::{ExamClock, ExamDoor};
 use crate::instructor::Instructor;
 use crate::route::{Route, use_address};
+use crate::sources::Sources;
 use crate::store::WorkProvider;
 use crate::text;
 
@@ -25,6 +26,7 @@ pub fn App() -> Html {
         Route::Debrief => html! { <Debrief /> },
         Route::Instructor => html! { <Instructor /> },
         Route::Exam => html! { <ExamDoor /> },
+        Route::Sources => html! { <Sources /> },
     };
     html! { <WorkProvider><ExamClock />{ page }</WorkProvider> }
 }

@@ -2,6 +2,8 @@
 
 use yew::prelude::*;
 
+use crate::route::Route;
+use crate::said::use_voice;
 use crate::store::{Msg, use_work};
 use crate::text;
 use crate::units::Units;
@@ -10,6 +12,7 @@ use crate::units::Units;
 #[component]
 pub fn Footer(props: &FooterProps) -> Html {
     let work = use_work();
+    let voice = use_voice();
     let units = work.desk.units;
     let other = {
         let work = work.clone();
@@ -18,6 +21,7 @@ pub fn Footer(props: &FooterProps) -> Html {
     html! {
         <footer class="footer">
             <p class="caution">{ text::CAUTION }</p>
+            <a class="to-sources" href={Route::Sources.href()}>{ voice.text("sources-link") }</a>
             <button type="button" class="quiet" onclick={other} data-act="units">
                 { if units == Units::Us { text::UNITS_US } else { text::UNITS_SI } }
             </button>

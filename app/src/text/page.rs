@@ -154,6 +154,7 @@ pub fn title(route: crate::route::Route) -> String {
         Route::Debrief => "Debrief",
         Route::Instructor => "Instructor",
         Route::Exam => "Exam",
+        Route::Sources => "Where numbers come from",
     };
     format!("{page} · {NAME}")
 }

@@ -221,8 +221,8 @@ mod tests {
         assert_eq!(shown(0), ("180".to_owned(), "s", Some("3 min".to_owned())));
         let (value, unit, usual) = shown(1);
         assert_eq!((value.as_str(), unit), ("0.151416 m³, 4500 W; 0.189271 m³, 5500 W", ""));
-        assert_eq!(usual.as_deref(), Some("40 gal, 4500 W; 50 gal, 5500 W"));
-        assert_eq!(shown(2), ("2.5e-9".to_owned(), "1/Pa", None));
+        assert_eq!(usual.as_deref(), Some("151.416 L = 40 gal, 4500 W; 189.271 L = 50 gal, 5500 W"));
+        assert_eq!(shown(2), ("2.5 × 10⁻⁹".to_owned(), "1/Pa", None));
         assert_eq!(CONSTANTS[2].ident, "SMALL");
         assert!(CONSTANTS[2].module.ends_with("provenance::tests"));
         assert_eq!((WAIT.get(), ROWS.get()[1].1, SMALL.get()), (Seconds(180.0), Watts(5500.0), 2.5e-9));

@@ -33,9 +33,22 @@ fn six(value: f64) -> String {
     let (digits, power) = scientific.split_once('e').unwrap_or((&scientific, "0"));
     let power: i32 = power.parse().unwrap_or(0);
     if !(-3..7).contains(&power) {
-        return format!("{}e{power}", trimmed(digits));
+        return format!("{} × 10{}", trimmed(digits), raised(power));
     }
     trimmed(&format!("{value:.*}", usize::try_from(5 - power).unwrap_or(0))).to_owned()
+}
+
+/// A power of ten as it is written.
+fn raised(power: i32) -> String {
+    let digit = |c: char| match c {
+        '-' => '⁻',
+        '1' => '¹',
+        '2' => '²',
+        '3' => '³',
+        // The others follow each other in the character set.
+        other => other.to_digit(10).and_then(|d| char::from_u32(0x2070 + d)).unwrap_or(other),
+    };
+    power.to_string().chars().map(digit).collect()
 }
 
 fn trimmed(digits: &str) -> &str {
@@ -78,19 +91,11 @@ quantities! {
     Joules = "J";
     Metres = "m";
     Kilograms = "kg";
-    Temperature = "K", |t| format!("{} °F", six(t.to_fahrenheit()));
+    Temperature = "K", |t| format!("{} °C = {} °F", six(t.to_celsius()), six(t.to_fahrenheit()));
     Kelvins = "K", |k| format!("{} °F", six(k.to_fahrenheit()));
-    Volume = "m³", |v| {
-        let gallons = v.to_gallons();
-        // What was chosen in litres stays in litres.
-        if (gallons - gallons.round()).abs() < 1e-6 && gallons >= 1.0 {
-            format!("{} gal", six(gallons))
-        } else {
-            format!("{} L", six(v.to_litres()))
-        }
-    };
-    Flow = "m³/s", |q| format!("{} gpm", six(q.to_gpm()));
-    Pressure = "Pa", |p| format!("{} psi", six(p.to_psi()));
+    Volume = "m³", |v| format!("{} L = {} gal", six(v.to_litres()), six(v.to_gallons()));
+    Flow = "m³/s", |q| format!("{} L/min = {} gpm", six(q.to_litres_per_minute()), six(q.to_gpm()));
+    Pressure = "Pa", |p| format!("{} bar = {} psi", six(p.to_bar()), six(p.to_psi()));
 }
 
 impl Figure for Seconds {
@@ -174,11 +179,12 @@ mod tests {
             (-0.5, "-0.5"),
             (0.97, "0.97"),
             (413_685.4, "413685"),
-            (2.5e-9, "2.5e-9"),
+            (2.5e-9, "2.5 × 10⁻⁹"),
             (0.00132, "0.00132"),
-            (10e6, "1e7"),
+            (10e6, "1 × 10⁷"),
             (6_894.757_293, "6894.76"),
             (1000.0, "1000"),
+            (6.02e23, "6.02 × 10²³"),
             (999_999.96, "1000000"),
         ];
         for (value, written) in cases {
@@ -188,11 +194,11 @@ mod tests {
 
     #[test]
     fn quantities_are_told_as_people_read_them() {
-        assert_eq!(Temperature::fahrenheit(120.0).usual().as_deref(), Some("120 °F"));
-        assert_eq!(Volume::litres(0.5).usual().as_deref(), Some("0.5 L"));
+        assert_eq!(Temperature::fahrenheit(120.0).usual().as_deref(), Some("48.8889 °C = 120 °F"));
+        assert_eq!(Volume::litres(0.5).usual().as_deref(), Some("0.5 L = 0.132086 gal"));
         assert_eq!(Seconds::hours(3.0).usual().as_deref(), Some("3 h"));
         assert_eq!(Seconds(30.0).usual(), None);
-        assert_eq!([Flow::gpm(1.5), Flow::gpm(2.0)].usual().as_deref(), Some("1.5 gpm; 2 gpm"));
-        assert_eq!((Flow::gpm(1.5), 3_u16).usual().as_deref(), Some("1.5 gpm, 3"));
+        assert_eq!([Kelvins(1.0), Kelvins(2.0)].usual().as_deref(), Some("1.8 °F; 3.6 °F"));
+        assert_eq!((Kelvins(5.0), 3_u16).usual().as_deref(), Some("9 °F, 3"));
     }
 }

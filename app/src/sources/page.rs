@@ -1,0 +1,111 @@
+//! The page of sources: a search, the kinds, and the groups.
+
+use quantity::Kind;
+use web_sys::HtmlInputElement;
+use words::Voice;
+use yew::prelude::*;
+
+use super::entry::{self, Entry};
+use super::filter::{Filter, kind_named};
+use super::group::group;
+use crate::compose::Radios;
+use crate::route::{Route, use_address};
+use crate::said::use_voice;
+use crate::shell::{Footer, Top};
+use crate::store::use_work;
+
+/// The page. What follows `#/sources/` is searched for at once.
+#[component]
+pub fn Sources() -> Html {
+    let voice = use_voice();
+    let work = use_work();
+    let asked = use_address().rest;
+    let all = use_memo((), |()| entry::all());
+    let filter = use_state(Filter::default);
+    {
+        let filter = filter.setter();
+        use_effect_with(asked, move |asked| {
+            filter.set(Filter { words: asked.replace(['+', '-'], " "), kind: kind_named(asked) }.tidied());
+        });
+    }
+    let oninput = {
+        let filter = filter.clone();
+        Callback::from(move |event: InputEvent| {
+            let words = event.target_unchecked_into::<HtmlInputElement>().value();
+            filter.set(Filter { words, ..(*filter).clone() });
+        })
+    };
+    let onkind = {
+        let filter = filter.clone();
+        Callback::from(move |name: AttrValue| {
+            filter.set(Filter { kind: kind_named(&name), ..(*filter).clone() });
+        })
+    };
+    let shown: Vec<&Entry> = all.iter().filter(|entry| filter.shows(entry)).collect();
+    html! {
+        <div class="page">
+            <Top tag={voice.text("sources-tag")}>
+                if work.running.is_some() {
+                    <nav class="halves" aria-label={voice.text("sources-back")}>
+                        <a class="half" href={Route::Drill.href()}>{ voice.text("page-resume") }</a>
+                    </nav>
+                }
+            </Top>
+            <main class="doors sources" id="main">
+                <h1>{ voice.text("sources-title") }</h1>
+                <p class="lead">{ voice.filled("sources-lead", &[("count", (all.len() as u32).into())]) }</p>
+                <p class="note">{ voice.text("sources-caution") }</p>
+                <form role="search" onsubmit={|event: SubmitEvent| event.prevent_default()}>
+                    <label class="field">
+                        <span>{ voice.text("sources-search") }</span>
+                        <input type="search" value={filter.words.clone()} {oninput} autocomplete="off"
+                            placeholder={voice.text("sources-search-example")} data-field="sources" />
+                    </label>
+                    <Radios legend={voice.text("sources-kind")} name="kind" choices={kinds(&voice, &all, &filter)}
+                        chosen={filter.kind.map_or("", Kind::name)} onchange={onkind} />
+                </form>
+                <p class="found" role="status">
+                    { voice.filled("sources-found", &[("count", (shown.len() as u32).into())]) }
+                    if shown.is_empty() { { " " }{ voice.text("sources-none") } }
+                </p>
+                { groups(&voice, &shown, filter.narrows()) }
+            </main>
+            <Footer />
+        </div>
+    }
+}
+
+impl Filter {
+    /// A kind asked for by its name is not looked for as a word too.
+    fn tidied(self) -> Self {
+        if self.kind.is_some() { Self { words: String::new(), ..self } } else { self }
+    }
+}
+
+/// The kinds with how many constants of each have the words looked for.
+fn kinds(voice: &Voice, all: &[Entry], filter: &Filter) -> Vec<(AttrValue, AttrValue, AttrValue)> {
+    let count = |kind: Option<Kind>| {
+        all.iter()
+            .filter(|entry| filter.has_words(entry) && kind.is_none_or(|kind| kind == entry.kind))
+            .count()
+    };
+    let one = |name: &str, text: &str, kind| {
+        let label = format!("{} ({})", voice.text(&format!("sources-kind-{text}")), count(kind));
+        let about = voice.text(&format!("sources-kind-{text}-about"));
+        (AttrValue::from(name.to_owned()), label.into(), about.into())
+    };
+    let each = Kind::ALL.into_iter().map(|kind| one(kind.name(), kind.name(), Some(kind)));
+    std::iter::once(one("", "all", None)).chain(each).collect()
+}
+
+/// The groups in the order of the code; open while something narrows the list.
+fn groups(voice: &Voice, shown: &[&Entry], open: bool) -> Html {
+    let mut all: Vec<(&str, Vec<&Entry>)> = Vec::new();
+    for &entry in shown {
+        match all.iter_mut().find(|(name, _)| *name == entry.group) {
+            Some((_, entries)) => entries.push(entry),
+            None => all.push((&entry.group, vec![entry])),
+        }
+    }
+    all.iter().map(|(name, entries)| group(voice, name, entries, open)).collect()
+}
