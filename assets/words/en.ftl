@@ -724,7 +724,7 @@ sources-found =
     }
 sources-none = Nothing fits. Take a word out of the search, or choose All.
 sources-plate = Where do these figures come from?
-sources-score = Where do the numbers of this world come from?
+sources-score = Where do the numbers of this fault come from?
 sources-group-plant-build = A sound house
 sources-group-plant-climate = Places and their water mains
 sources-group-plant-controls = Thermostats, limit, breakers, elements, joints

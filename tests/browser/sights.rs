@@ -79,6 +79,10 @@ fn the_doors_and_desks() {
         look(browser, screen, "instructor");
         go(browser, "#/instructor/attempts", "[data-door=collect]");
         look(browser, screen, "instructor-attempts");
+        go(browser, "#/sources", ".sources");
+        look(browser, screen, "sources");
+        go(browser, "#/sources/expansion", ".sources-group[open]");
+        look(browser, screen, "sources-found");
         go(browser, "#/drill", "#main");
         look(browser, screen, "no-drill");
     });

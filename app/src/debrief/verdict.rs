@@ -5,6 +5,7 @@ use std::rc::Rc;
 use yew::prelude::*;
 
 use super::sheet::Sheet;
+use crate::route::Route;
 use crate::said::use_voice;
 
 /// The job.
@@ -24,6 +25,7 @@ pub fn VerdictCard(props: &Props) -> Html {
     let row = |name: &str, text: String| {
         html! { <><dt>{ voice.text(&format!("debrief-{name}")) }</dt><dd>{ text }</dd></> }
     };
+    let sources = format!("{}/{}", Route::Sources.href(), props.sheet.fault.name().to_lowercase());
     html! {
         <section class="verdict" aria-label={voice.text("debrief-verdict")}>
             <dl>
@@ -36,6 +38,7 @@ pub fn VerdictCard(props: &Props) -> Html {
                     <ul>{ for verdict.customer.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
                 </dd>
             </dl>
+            <a class="source-link" href={sources}>{ voice.text("sources-score") }</a>
         </section>
     }
 }

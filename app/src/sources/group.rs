@@ -26,8 +26,10 @@ fn row(voice: &Voice, entry: &Entry) -> Html {
         <li class="source" key={entry.at.clone()}>
             <p class="what">{ &entry.name }</p>
             <p class="value">
-                <b>{ &entry.value }</b>
-                if !entry.usual.is_empty() { <span>{ &entry.usual }</span> }
+                { for entry.value.split("; ").map(|row| html! { <b>{ row }</b> }) }
+                if !entry.usual.is_empty() {
+                    { for entry.usual.split("; ").map(|row| html! { <span>{ row }</span> }) }
+                }
             </p>
             <p class="from">
                 <span class={classes!("kind", kind)}>{ voice.text(&format!("sources-kind-{kind}")) }</span>

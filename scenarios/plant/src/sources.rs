@@ -2,10 +2,11 @@
 
 use quantity::Listed;
 
-use crate::{fault, household, named};
+use crate::{climate, fault, household, named};
 
 /// The lists of the modules, folder by folder.
-const FOLDERS: &[&[&[Listed]]] = &[&[named::CONSTANTS], household::SOURCES, fault::SOURCES];
+const FOLDERS: &[&[&[Listed]]] =
+    &[&[named::CONSTANTS, climate::CONSTANTS], household::SOURCES, fault::SOURCES];
 
 /// Every tagged constant of the plant, module by module.
 pub fn sources() -> Vec<Listed> {

@@ -98,7 +98,8 @@ pub struct Constant<T = f64> {
 }
 
 impl<T: Copy> Constant<T> {
-    /// A bare number, or a table of bare numbers, with everything that belongs to it.
+    /// A bare number, or a table of bare numbers, with everything that belongs to it. Where the columns of a
+    /// table differ in their units, `unit` names them all with commas between, `1` for a pure number.
     pub const fn new(name: &'static str, value: T, unit: &'static str, tag: Tag) -> Self {
         Self { name, value, unit, tag }
     }
@@ -106,6 +107,27 @@ impl<T: Copy> Constant<T> {
     /// Its value.
     pub const fn get(&self) -> T {
         self.value
+    }
+}
+
+/// Between the units of a table's columns, and between the parts of a row.
+const COMMA: &str = ", ";
+
+/// Each part of each row with the unit of its column; `1` stands for a pure number.
+fn paired(rows: &str, units: &str) -> String {
+    let row = |row: &str| {
+        let parts = row.split(COMMA).zip(units.split(COMMA));
+        let told =
+            parts.map(|(part, unit)| if unit == "1" { part.to_owned() } else { format!("{part} {unit}") });
+        told.collect::<Vec<_>>().join(COMMA)
+    };
+    rows.split("; ").map(row).collect::<Vec<_>>().join("; ")
+}
+
+impl<T> Constant<T> {
+    /// Whether the unit names one for each column.
+    fn in_columns(&self) -> bool {
+        self.unit.contains(COMMA)
     }
 }
 
@@ -135,10 +157,10 @@ impl<T: Figure> Shown for Constant<T> {
         self.name
     }
     fn value(&self) -> String {
-        self.value.si()
+        if self.in_columns() { paired(&self.value.si(), self.unit) } else { self.value.si() }
     }
     fn unit(&self) -> &'static str {
-        self.unit
+        if self.in_columns() { "" } else { self.unit }
     }
     fn usual(&self) -> Option<String> {
         self.value.usual()
@@ -210,6 +232,9 @@ mod tests {
         );
         /// A bare number.
         const SMALL: Constant = Constant::new("small", 2.5e-9, "1/Pa", Tag::CommonPractice);
+        /// Columns of bare numbers.
+        const COLUMNS: Constant<[(f64, f64); 2]> =
+            Constant::new("columns", [(0.4, 0.01), (0.5, 0.02)], "1, 1/K", Tag::CommonPractice);
     }
 
     #[test]
@@ -223,6 +248,8 @@ mod tests {
         assert_eq!((value.as_str(), unit), ("0.151416 m³, 4500 W; 0.189271 m³, 5500 W", ""));
         assert_eq!(usual.as_deref(), Some("151.416 L = 40 gal, 4500 W; 189.271 L = 50 gal, 5500 W"));
         assert_eq!(shown(2), ("2.5 × 10⁻⁹".to_owned(), "1/Pa", None));
+        assert_eq!(shown(3), ("0.4, 0.01 1/K; 0.5, 0.02 1/K".to_owned(), "", None));
+        assert_eq!(COLUMNS.get()[1], (0.5, 0.02));
         assert_eq!(CONSTANTS[2].ident, "SMALL");
         assert!(CONSTANTS[2].module.ends_with("provenance::tests"));
         assert_eq!((WAIT.get(), ROWS.get()[1].1, SMALL.get()), (Seconds(180.0), Watts(5500.0), 2.5e-9));

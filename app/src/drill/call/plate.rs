@@ -6,6 +6,8 @@ use bench::{Action, Writing};
 use yew::prelude::*;
 
 use crate::drill::known::Known;
+use crate::route::Route;
+use crate::said::use_voice;
 use crate::shell::Act;
 use crate::store::use_work;
 use crate::{text, units};
@@ -21,6 +23,7 @@ pub struct Props {
 #[component]
 pub fn PlateCard(props: &Props) -> Html {
     let shown = use_work().desk.units;
+    let voice = use_voice();
     let Some(plate) = props.known.plate else {
         let action = Action::Read { what: Writing::Plate };
         return html! {
@@ -46,6 +49,7 @@ pub fn PlateCard(props: &Props) -> Html {
                     { for rows.map(|(name, value)| html! { <tr><th scope="row">{ name }</th><td>{ value }</td></tr> }) }
                 </tbody>
             </table>
+            <a class="source-link" href={format!("{}/heater", Route::Sources.href())}>{ voice.text("sources-plate") }</a>
         </>
     }
 }

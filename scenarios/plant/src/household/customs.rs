@@ -61,7 +61,13 @@ impl Figure for Habit {
     const UNIT: &'static str = "";
     fn si(&self) -> String {
         let Self { hour, purpose, minutes, days } = self;
-        format!("{} h {purpose:?} {} min {days:?}", hour.si(), minutes.si()).to_lowercase()
+        let days = match days {
+            Days::Every => "every day".to_owned(),
+            Days::Workdays => "on workdays".to_owned(),
+            Days::Weekend => "at weekends".to_owned(),
+            Days::Nth(n) => format!("every {n} days"),
+        };
+        format!("at {} h {purpose:?} for {} min {days}", hour.si(), minutes.si()).to_lowercase()
     }
 }
 
