@@ -9,6 +9,7 @@ mod reduce;
 pub mod session;
 pub mod shown;
 mod sight;
+mod sources;
 mod things;
 pub mod view;
 
@@ -18,3 +19,4 @@ pub use plant::household::Question;
 pub use reduce::reduce;
 pub use session::*;
 pub use shown::*;
+pub use sources::sources;

@@ -4,8 +4,11 @@ use quantity::{Constant, Tag};
 
 use super::class::{Class, Range, Scale};
 
-/// Where the display ends.
-pub const END: Constant = Constant::new("end of the clamp", 1000.0, "A", Tag::CommonPractice);
+quantity::constants! {
+    /// Where the display ends.
+    pub const END: Constant = Constant::new("end of the clamp", 1000.0, "A", Tag::CommonPractice);
+}
+
 /// Amperes by clamp.
 pub const AMPS: Scale = Scale {
     name: "clamp",

@@ -64,9 +64,11 @@ pub struct Figures {
     pub unit: &'static str,
 }
 
-/// A calibrated specimen lies within this share of its class: what is left is kept for ageing and the season.
-pub const GUARD: Constant =
-    Constant::new("share of the class a calibrated specimen uses", 0.7, "1", Tag::CommonPractice);
+quantity::constants! {
+    /// A calibrated specimen lies within this share of its class: what is left is kept for ageing and the season.
+    pub const GUARD: Constant =
+        Constant::new("share of the class a calibrated specimen uses", 0.7, "1", Tag::CommonPractice);
+}
 
 impl Scale {
     /// The range that shows a value, and the value as it shows it. `None` is beyond the last range.

@@ -2,24 +2,26 @@
 
 use quantity::{Constant, Tag};
 
-/// End of the dial.
-pub const SPAN: Constant = Constant::new("gauge span", 200.0, "psi", Tag::CommonPractice);
-/// Largest error anywhere on it, in per cent of the span.
-pub const CLASS: Constant = Constant::new(
-    "gauge class",
-    2.0,
-    "%",
-    Tag::Published("ASME B40.100 grade A: 2 % of the span at the ends, 1 % in the middle half"),
-);
-/// Largest error in the middle half of the dial.
-pub const MIDDLE: Constant = Constant::new(
-    "gauge class in the middle half",
-    1.0,
-    "%",
-    Tag::Published("ASME B40.100 grade A, as sellers print it"),
-);
-/// To what it is read.
-pub const DIGIT: Constant = Constant::new("gauge read to", 1.0, "psi", Tag::CommonPractice);
+quantity::constants! {
+    /// End of the dial.
+    pub const SPAN: Constant = Constant::new("gauge span", 200.0, "psi", Tag::CommonPractice);
+    /// Largest error anywhere on it, in per cent of the span.
+    pub const CLASS: Constant = Constant::new(
+        "gauge class",
+        2.0,
+        "%",
+        Tag::Published("ASME B40.100 grade A: 2 % of the span at the ends, 1 % in the middle half"),
+    );
+    /// Largest error in the middle half of the dial.
+    pub const MIDDLE: Constant = Constant::new(
+        "gauge class in the middle half",
+        1.0,
+        "%",
+        Tag::Published("ASME B40.100 grade A, as sellers print it"),
+    );
+    /// To what it is read.
+    pub const DIGIT: Constant = Constant::new("gauge read to", 1.0, "psi", Tag::CommonPractice);
+}
 
 /// What the dial shows of a pressure in psi; the hand stops at its pin. `error` is the specimen's place within
 /// its class.

@@ -4,17 +4,20 @@ use quantity::{Constant, Tag};
 
 use super::class::{Class, Range, Scale};
 
-/// The test voltage.
-pub const TEST_VOLTS: Constant =
-    Constant::new("insulation test voltage", 500.0, "V", Tag::Published("element makers' tests (2.5)"));
-/// What the standard lets the whole measurement be wrong by, in per cent: far wider than the class of a sound
-/// tester on the bench.
-pub const OPERATING_UNCERTAINTY: Constant = Constant::new(
-    "operating uncertainty of an insulation tester",
-    30.0,
-    "%",
-    Tag::Published("IEC 61557-2:2019, 6.2"),
-);
+quantity::constants! {
+    /// The test voltage.
+    pub const TEST_VOLTS: Constant =
+        Constant::new("insulation test voltage", 500.0, "V", Tag::Published("element makers' tests (2.5)"));
+    /// What the standard lets the whole measurement be wrong by, in per cent: far wider than the class of a sound
+    /// tester on the bench.
+    pub const OPERATING_UNCERTAINTY: Constant = Constant::new(
+        "operating uncertainty of an insulation tester",
+        30.0,
+        "%",
+        Tag::Published("IEC 61557-2:2019, 6.2"),
+    );
+}
+
 /// Insulation resistance.
 pub const OHMS: Scale = Scale {
     name: "insulation",

@@ -4,6 +4,8 @@
 
 use quantity::{Constant, Tag};
 
-/// Input of the low-impedance volts function.
-pub const INPUT: Constant =
-    Constant::new("low-impedance input", 3e3, "ohm", Tag::Published("support pages of two makers (6.12)"));
+quantity::constants! {
+    /// Input of the low-impedance volts function.
+    pub const INPUT: Constant =
+        Constant::new("low-impedance input", 3e3, "ohm", Tag::Published("support pages of two makers (6.12)"));
+}

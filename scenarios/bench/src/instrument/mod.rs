@@ -15,5 +15,19 @@ pub mod multimeter;
 pub mod non_contact;
 pub mod thermometer;
 
+use quantity::Listed;
+
+/// The lists of this folder.
+pub(crate) const SOURCES: &[&[Listed]] = &[
+    class::CONSTANTS,
+    clamp::CONSTANTS,
+    gauge::CONSTANTS,
+    insulation::CONSTANTS,
+    low_impedance::CONSTANTS,
+    multimeter::CONSTANTS,
+    non_contact::CONSTANTS,
+    thermometer::CONSTANTS,
+];
+
 pub use class::{Class, Figures, Range, Scale};
 pub use kit::Kit;

@@ -9,59 +9,61 @@ use quantity::{Constant, Tag};
 
 use super::class::{Class, Range, Scale};
 
-/// Input of the volts function.
-pub const INPUT: Constant =
-    Constant::new("meter input", 10e6, "ohm", Tag::Computed("the meter behind the readings of 1.6"));
-/// Capacitance beside it, with the leads.
-pub const INPUT_CAPACITANCE: Constant =
-    Constant::new("meter input capacitance", 100e-12, "F", Tag::CommonPractice);
-/// Both leads in series, with their tips.
-pub const LEADS: Constant = Constant::new(
-    "leads",
-    0.3,
-    "ohm",
-    Tag::Published("0.1 to 0.3 ohm: a maker's manual on resistance measurement; 0.1 to 0.4 by 6.13"),
-);
-/// Below this the continuity tone sounds.
-pub const TONE: Constant = Constant::new("continuity tone", 30.0, "ohm", Tag::CommonPractice);
-/// Shunt and fuse of the amperes jack, leads left out.
-pub const SHUNT: Constant = Constant::new("ampere shunt and fuse", 0.03, "ohm", Tag::CommonPractice);
-/// Rating of the fuse in the amperes jack.
-pub const FUSE: Constant = Constant::new("meter fuse", 11.0, "A", Tag::CommonPractice);
-/// Let-through of that fuse: squared amperes times seconds until it opens.
-pub const FUSE_I2T: Constant = Constant::new(
-    "meter fuse I2t",
-    500.0,
-    "A2 s",
-    Tag::Model("order of magnitude of a high-rupturing 11 A fuse; real ones 300 to 900"),
-);
-/// Voltage from which the resistance functions are upset.
-pub const UPSET: Constant = Constant::new("upsets ohms", 1.0, "V", Tag::CommonPractice);
-/// Voltage from which the fuse behind the resistance functions goes.
-pub const BLOWS: Constant =
-    Constant::new("blows the fuse behind ohms", 50.0, "V", Tag::Memory("6.13: false reading or blown fuse"));
-/// Use left on a fresh battery.
-pub const BATTERY: Constant = Constant::new("fresh battery", 200.0 * 3600.0, "s", Tag::CommonPractice);
-/// The low-battery sign stands from here.
-pub const LOW_BATTERY: Constant = Constant::new(
-    "low-battery sign",
-    15.0 * 60.0,
-    "s",
-    Tag::Model("a short end, so that a drill can meet it"),
-);
-/// From here readings rise, as the reference falls with the battery.
-pub const FALSE_BATTERY: Constant =
-    Constant::new("battery too low to trust", 5.0 * 60.0, "s", Tag::Model("as the sign, shorter"));
-/// How far they have risen when the display goes dark.
-pub const FALSE_BY: Constant = Constant::new(
-    "rise of readings on a flat battery",
-    0.08,
-    "1",
-    Tag::Model("makers warn of false readings under the sign and print no figure"),
-);
-/// An intermittent lead makes contact in this share of readings.
-pub const CONTACT: Constant =
-    Constant::new("contact of an intermittent lead", 0.6, "1", Tag::Model("more often than not"));
+quantity::constants! {
+    /// Input of the volts function.
+    pub const INPUT: Constant =
+        Constant::new("meter input", 10e6, "ohm", Tag::Computed("the meter behind the readings of 1.6"));
+    /// Capacitance beside it, with the leads.
+    pub const INPUT_CAPACITANCE: Constant =
+        Constant::new("meter input capacitance", 100e-12, "F", Tag::CommonPractice);
+    /// Both leads in series, with their tips.
+    pub const LEADS: Constant = Constant::new(
+        "leads",
+        0.3,
+        "ohm",
+        Tag::Published("0.1 to 0.3 ohm: a maker's manual on resistance measurement; 0.1 to 0.4 by 6.13"),
+    );
+    /// Below this the continuity tone sounds.
+    pub const TONE: Constant = Constant::new("continuity tone", 30.0, "ohm", Tag::CommonPractice);
+    /// Shunt and fuse of the amperes jack, leads left out.
+    pub const SHUNT: Constant = Constant::new("ampere shunt and fuse", 0.03, "ohm", Tag::CommonPractice);
+    /// Rating of the fuse in the amperes jack.
+    pub const FUSE: Constant = Constant::new("meter fuse", 11.0, "A", Tag::CommonPractice);
+    /// Let-through of that fuse: squared amperes times seconds until it opens.
+    pub const FUSE_I2T: Constant = Constant::new(
+        "meter fuse I2t",
+        500.0,
+        "A2 s",
+        Tag::Model("order of magnitude of a high-rupturing 11 A fuse; real ones 300 to 900"),
+    );
+    /// Voltage from which the resistance functions are upset.
+    pub const UPSET: Constant = Constant::new("upsets ohms", 1.0, "V", Tag::CommonPractice);
+    /// Voltage from which the fuse behind the resistance functions goes.
+    pub const BLOWS: Constant =
+        Constant::new("blows the fuse behind ohms", 50.0, "V", Tag::Memory("6.13: false reading or blown fuse"));
+    /// Use left on a fresh battery.
+    pub const BATTERY: Constant = Constant::new("fresh battery", 200.0 * 3600.0, "s", Tag::CommonPractice);
+    /// The low-battery sign stands from here.
+    pub const LOW_BATTERY: Constant = Constant::new(
+        "low-battery sign",
+        15.0 * 60.0,
+        "s",
+        Tag::Model("a short end, so that a drill can meet it"),
+    );
+    /// From here readings rise, as the reference falls with the battery.
+    pub const FALSE_BATTERY: Constant =
+        Constant::new("battery too low to trust", 5.0 * 60.0, "s", Tag::Model("as the sign, shorter"));
+    /// How far they have risen when the display goes dark.
+    pub const FALSE_BY: Constant = Constant::new(
+        "rise of readings on a flat battery",
+        0.08,
+        "1",
+        Tag::Model("makers warn of false readings under the sign and print no figure"),
+    );
+    /// An intermittent lead makes contact in this share of readings.
+    pub const CONTACT: Constant =
+        Constant::new("contact of an intermittent lead", 0.6, "1", Tag::Model("more often than not"));
+}
 
 const VOLTS: [Range; 4] = [
     Range { unit: "V", size: 1.0, top: 5.999, decimals: 3 },

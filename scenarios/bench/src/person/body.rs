@@ -10,6 +10,7 @@ use super::shock::Path;
 
 mod tables;
 
+pub(crate) use tables::CONSTANTS as TABLES;
 pub use tables::{TABLE_1, hand_to_hand, hand_to_hand_1994, internal};
 
 /// The share of the population whose impedance is lower.
@@ -87,27 +88,29 @@ pub enum Footing {
     Wet,
 }
 
-/// Insulating gloves, class 00, one hand.
-pub const GLOVE: Constant = Constant::new(
-    "rated glove",
-    5e6,
-    "ohm",
-    Tag::Computed("0.5 nF of 100 cm2 rubber 0.5 mm thick at 60 Hz; proof-test currents agree"),
-);
-/// Dry shoes on a dry floor, both feet.
-pub const DRY_SHOES: Constant = Constant::new(
-    "dry shoes",
-    200e3,
-    "ohm",
-    Tag::Memory("dry leather soles 0.1 to 0.5 megohm (table often reprinted from R. H. Lee, IEEE 1971)"),
-);
-/// Damp shoes, both feet.
-pub const DAMP_SHOES: Constant = Constant::new(
-    "damp shoes",
-    5e3,
-    "ohm",
-    Tag::Memory("wet leather soles 5 to 20 kilohm (same table); the lower end"),
-);
+quantity::constants! {
+    /// Insulating gloves, class 00, one hand.
+    pub const GLOVE: Constant = Constant::new(
+        "rated glove",
+        5e6,
+        "ohm",
+        Tag::Computed("0.5 nF of 100 cm2 rubber 0.5 mm thick at 60 Hz; proof-test currents agree"),
+    );
+    /// Dry shoes on a dry floor, both feet.
+    pub const DRY_SHOES: Constant = Constant::new(
+        "dry shoes",
+        200e3,
+        "ohm",
+        Tag::Memory("dry leather soles 0.1 to 0.5 megohm (table often reprinted from R. H. Lee, IEEE 1971)"),
+    );
+    /// Damp shoes, both feet.
+    pub const DAMP_SHOES: Constant = Constant::new(
+        "damp shoes",
+        5e3,
+        "ohm",
+        Tag::Memory("wet leather soles 5 to 20 kilohm (same table); the lower end"),
+    );
+}
 
 /// A person who touches something, as the circuit sees them.
 #[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]

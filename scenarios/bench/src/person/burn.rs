@@ -46,53 +46,56 @@ pub struct Exposure {
     pub seconds: Seconds,
 }
 
-/// Burn integral from which skin is red.
-pub const FIRST_DEGREE: Constant =
-    Constant::new("first-degree burn", 0.53, "1", Tag::Memory("Henriques 1947 (8.4)"));
-/// Burn integral from which it blisters.
-pub const SECOND_DEGREE: Constant =
-    Constant::new("second-degree burn", 1.0, "1", Tag::Memory("Henriques 1947 (8.4)"));
-/// Burn integral of the basal layer from which it is burnt through, however short.
-pub const THIRD_DEGREE: Constant =
-    Constant::new("third-degree burn", 1e4, "1", Tag::Memory("Henriques 1947 (8.4)"));
-/// Depth at which an integral of 1 means burnt through.
-///
-/// Waiting for 1e4 at the basal layer would call 60 °C water harmless to the deeper skin for half an hour,
-/// where the published tables have 5 to 8 s. At 0.15 mm the computed times lie among those of 8.1 (third
-/// degree) and of the full-thickness fit of 8.3, which differ by half between themselves.
-pub const DEEP: Constant = Constant::new(
-    "depth of a third-degree burn",
-    0.15e-3,
-    "m",
-    Tag::Computed("fitted to the third-degree times of 8.1 and 8.3"),
-);
-/// A child burns in this share of an adult's time. The page of 8.3 has 30 s against 36 s at 54 °C; half
-/// is the usual caution.
-pub const CHILD_TIME: Constant =
-    Constant::new("a child's time to a burn over an adult's", 0.5, "1", Tag::Memory("8.5"));
-/// Film coefficient of water on skin.
-pub const WATER_FILM: Constant =
-    Constant::new("water on skin", 5000.0, "W/(m2 K)", Tag::Computed("validated against 8.1 (8.5)"));
-/// Film coefficient of steam that condenses on skin.
-pub const STEAM_FILM: Constant = Constant::new(
-    "condensing steam on skin",
-    1e4,
-    "W/(m2 K)",
-    Tag::Model("order of magnitude of film condensation; skin itself then limits the flow"),
-);
-/// Contact conductance of bare metal pressed by a hand.
-pub const METAL_CONTACT: Constant =
-    Constant::new("metal on skin", 2000.0, "W/(m2 K)", Tag::Model("order of magnitude of a firm touch"));
-/// Heat capacity of the water a splash leaves on the skin: half a millimetre.
-pub const SPLASH_LAYER: Constant = Constant::new(
-    "water film of a splash",
-    0.5e-3 * 4.18e6,
-    "J/(m2 K)",
-    Tag::Model("half a millimetre clings; evaporation left out, which errs towards the burn"),
-);
-/// Time until a hand is pulled back from what hurts.
-pub const REFLEX: Constant =
-    Constant::new("withdrawal from heat", 0.5, "s", Tag::Model("reaction of an alert adult"));
+quantity::constants! {
+    /// Burn integral from which skin is red.
+    pub const FIRST_DEGREE: Constant =
+        Constant::new("first-degree burn", 0.53, "1", Tag::Memory("Henriques 1947 (8.4)"));
+    /// Burn integral from which it blisters.
+    pub const SECOND_DEGREE: Constant =
+        Constant::new("second-degree burn", 1.0, "1", Tag::Memory("Henriques 1947 (8.4)"));
+    /// Burn integral of the basal layer from which it is burnt through, however short.
+    pub const THIRD_DEGREE: Constant =
+        Constant::new("third-degree burn", 1e4, "1", Tag::Memory("Henriques 1947 (8.4)"));
+    /// Depth at which an integral of 1 means burnt through.
+    ///
+    /// Waiting for 1e4 at the basal layer would call 60 °C water harmless to the deeper skin for half an hour,
+    /// where the published tables have 5 to 8 s. At 0.15 mm the computed times lie among those of 8.1 (third
+    /// degree) and of the full-thickness fit of 8.3, which differ by half between themselves.
+    pub const DEEP: Constant = Constant::new(
+        "depth of a third-degree burn",
+        0.15e-3,
+        "m",
+        Tag::Computed("fitted to the third-degree times of 8.1 and 8.3"),
+    );
+    /// A child burns in this share of an adult's time. The page of 8.3 has 30 s against 36 s at 54 °C; half
+    /// is the usual caution.
+    pub const CHILD_TIME: Constant =
+        Constant::new("a child's time to a burn over an adult's", 0.5, "1", Tag::Memory("burn tables for children; one clinical page gives a child 30 s at 54 °C, an adult 36 s"));
+    /// Film coefficient of water on skin.
+    pub const WATER_FILM: Constant =
+        Constant::new("water on skin", 5000.0, "W/(m2 K)", Tag::Computed("validated against 8.1 (8.5)"));
+    /// Film coefficient of steam that condenses on skin.
+    pub const STEAM_FILM: Constant = Constant::new(
+        "condensing steam on skin",
+        1e4,
+        "W/(m2 K)",
+        Tag::Model("order of magnitude of film condensation; skin itself then limits the flow"),
+    );
+    /// Contact conductance of bare metal pressed by a hand.
+    pub const METAL_CONTACT: Constant =
+        Constant::new("metal on skin", 2000.0, "W/(m2 K)", Tag::Model("order of magnitude of a firm touch"));
+    /// Heat capacity of the water a splash leaves on the skin: half a millimetre.
+    pub const SPLASH_LAYER: Constant = Constant::new(
+        "water film of a splash",
+        0.5e-3 * 4.18e6,
+        "J/(m2 K)",
+        Tag::Model("half a millimetre clings; evaporation left out, which errs towards the burn"),
+    );
+    /// Time until a hand is pulled back from what hurts.
+    pub const REFLEX: Constant =
+        Constant::new("withdrawal from heat", 0.5, "s", Tag::Model("reaction of an alert adult"));
+}
+
 /// Largest burn integral told: beyond it nothing more can burn.
 const OMEGA_CEILING: f64 = 1e9;
 

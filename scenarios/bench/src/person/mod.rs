@@ -8,6 +8,11 @@ pub mod burn;
 pub mod harm;
 pub mod shock;
 
+use quantity::Listed;
+
+/// The lists of this folder.
+pub(crate) const SOURCES: &[&[Listed]] = &[body::CONSTANTS, body::TABLES, burn::CONSTANTS, shock::CONSTANTS];
+
 pub use body::{Area, Footing, Glove, Percentile, Settled, Touch, Wetness, settle};
 pub use burn::{Degree, Exposure, Source};
 pub use harm::{Burn, Harm, Severity, Shock, Who};

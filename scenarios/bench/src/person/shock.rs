@@ -74,34 +74,47 @@ pub enum ShockZone {
     Fibrillation,
 }
 
-/// Threshold of reaction, line a.
-pub const REACTION: Constant = Constant::new(
-    "threshold of reaction",
-    0.5e-3,
-    "A",
-    Tag::Published("IEC 60479-1 line a, as printed by a trade journal (7.4)"),
-);
-/// Let-go threshold that holds for everybody.
-pub const LET_GO_ALL: Constant =
-    Constant::new("let-go, all persons", 5e-3, "A", Tag::Memory("IEC 60479-1, 5.4 (7.4)"));
-/// Let-go threshold of adult men.
-pub const LET_GO_MEN: Constant =
-    Constant::new("let-go, adult men", 10e-3, "A", Tag::Memory("IEC 60479-1, 5.4 (7.4)"));
-
-/// Time until a startled hand is off what it only touched.
-pub const STARTLE: Constant = Constant::new(
-    "startle and withdrawal",
-    0.3,
-    "s",
-    Tag::Model("about the reaction time of an alert adult; no source"),
-);
-/// Time until somebody who cannot let go falls away or is freed.
-pub const HELD: Constant = Constant::new(
-    "held fast",
-    5.0,
-    "s",
-    Tag::Model("somebody near opens the circuit, or a fall does; no source"),
-);
+quantity::constants! {
+    /// Threshold of reaction, line a.
+    pub const REACTION: Constant = Constant::new(
+        "threshold of reaction",
+        0.5e-3,
+        "A",
+        Tag::Published("IEC 60479-1 line a, as printed by a trade journal (7.4)"),
+    );
+    /// Let-go threshold that holds for everybody.
+    pub const LET_GO_ALL: Constant =
+        Constant::new("let-go, all persons", 5e-3, "A", Tag::Memory("IEC 60479-1, 5.4 (7.4)"));
+    /// Let-go threshold of adult men.
+    pub const LET_GO_MEN: Constant =
+        Constant::new("let-go, adult men", 10e-3, "A", Tag::Memory("IEC 60479-1, 5.4 (7.4)"));
+    /// Time until a startled hand is off what it only touched.
+    pub const STARTLE: Constant = Constant::new(
+        "startle and withdrawal",
+        0.3,
+        "s",
+        Tag::Model("about the reaction time of an alert adult; no source"),
+    );
+    /// Time until somebody who cannot let go falls away or is freed.
+    pub const HELD: Constant = Constant::new(
+        "held fast",
+        5.0,
+        "s",
+        Tag::Model("somebody near opens the circuit, or a fall does; no source"),
+    );
+    /// A class A interrupter opens at 4 to 6 mA; here at the end that everybody can count on.
+    pub const GFCI_TRIPS: Constant =
+        Constant::new("class A interrupter opens", 6.0, "mA", Tag::Published("4 to 6 mA, citing UL 943 (7.7)"));
+    /// The c1 curve, seconds and amperes left hand to feet, straight in the logarithms of both. 40 mA at 5 s
+    /// published (a page that reproduces the figure, 7.5); the other points from memory of IEC 60479-1,
+    /// figure 20.
+    pub const C1: Constant<[(f64, f64); 4]> = Constant::new(
+        "c1 curve, left hand to feet: duration and current",
+        [(0.01, 0.5), (0.1, 0.4), (1.0, 0.05), (3.0, 0.04)],
+        "s, A",
+        Tag::Memory("IEC 60479-1, figure 20; 40 mA was read on a page that reproduces it"),
+    );
+}
 
 /// How long a touch lasts: a hand that only touches is startled away; one that grasps stays for as long
 /// as the current holds it. An unfelt current ends nothing, so `meant` is how long the touch was to be.
@@ -116,14 +129,9 @@ pub fn contact_time(current: Amps, grasps: bool, meant: Seconds) -> Seconds {
     }
 }
 
-/// The c1 curve, seconds and amperes left hand to feet, straight in the logarithms of both. 40 mA at 5 s
-/// published (a page that reproduces the figure, 7.5); the other points from memory of IEC 60479-1,
-/// figure 20.
-pub const C1: [(f64, f64); 4] = [(0.01, 0.5), (0.1, 0.4), (1.0, 0.05), (3.0, 0.04)];
-
 /// The c1 current for a duration; constant outside the ends of the curve.
 pub fn c1(duration: Seconds) -> Amps {
-    Amps(through(duration.get(), C1))
+    Amps(through(duration.get(), C1.get()))
 }
 
 /// The curves of the danger to the heart, by what share of people they concern.
@@ -165,17 +173,13 @@ pub fn gfci_opens(to_ground: Amps) -> Option<Seconds> {
     (ma >= GFCI_TRIPS.get()).then(|| Seconds(det::pow(20.0 / ma, 1.43)))
 }
 
-/// A class A interrupter opens at 4 to 6 mA; here at the end that everybody can count on.
-pub const GFCI_TRIPS: Constant =
-    Constant::new("class A interrupter opens", 6.0, "mA", Tag::Published("4 to 6 mA, citing UL 943 (7.7)"));
-
 /// When a current, taken as left hand to feet, crosses the c1 curve; `None` if it never does.
 pub fn c1_crossing(equivalent: Amps) -> Option<Seconds> {
-    let [(first, _), .., (_, floor)] = C1;
+    let [(first, _), .., (_, floor)] = C1.get();
     if equivalent.get().is_nan() || equivalent.get() < floor {
         return None;
     }
-    let turned = C1.map(|(t, i)| (-i, t));
+    let turned = C1.get().map(|(t, i)| (-i, t));
     let t = turned.windows(2).find_map(|pair| match pair {
         [(i0, t0), (i1, t1)] if (*i0..=*i1).contains(&-equivalent.get()) => {
             Some(log_log(equivalent.get(), (-i0, *t0), (-i1, *t1)))

@@ -139,6 +139,11 @@ fn usual_of<T: Figure>(values: &[T]) -> Option<String> {
     values.iter().map(Figure::usual).collect::<Option<Vec<_>>>().map(|all| all.join("; "))
 }
 
+/// A table inside a row is told apart from the rows of the table around it.
+fn inner(text: &str) -> String {
+    text.replace("; ", " / ")
+}
+
 macro_rules! rows {
     ($($($part:ident)*;)*) => { $(
         impl<$($part: Figure),*> Figure for ($($part,)*) {
@@ -146,7 +151,7 @@ macro_rules! rows {
             fn si(&self) -> String {
                 #[allow(non_snake_case)]
                 let ($($part,)*) = self;
-                [$($part.with_unit()),*].join(", ")
+                [$(inner(&$part.with_unit())),*].join(", ")
             }
             fn usual(&self) -> Option<String> {
                 #[allow(non_snake_case)]
