@@ -744,8 +744,19 @@ sources-group-plant-waterworks = Pipes, valves, taps
 
 ## Harm
 
-harm-shock = Shock: { $volts } across the body drive { $current }, { $zone }.
+harm-shock = Shock: { $volts } { $path } drive { $current } through { $impedance } for { $time }: { $zone }.
 harm-shock-time = Past { $time } the heart is in danger.
+harm-shock-gfci = A ground-fault interrupter, where one guards the circuit, opens after { $time }.
+path-hand-hand = from hand to hand
+path-left-hand-feet = from the left hand to the feet
+path-right-hand-feet = from the right hand to the feet
+path-hands-feet = from both hands to the feet
+path-left-hand-trunk = from the left hand to the trunk
+path-right-hand-trunk = from the right hand to the trunk
+path-foot-foot = from foot to foot
+curve-c1 = Up to about one heart in twenty fibrillates at this current and time.
+curve-c2 = Up to about half of all hearts fibrillate at this current and time.
+curve-c3 = More than half of all hearts fibrillate at this current and time.
 zone-imperceptible = too little to feel
 zone-perceptible = felt as a tingle
 zone-let-go-at-risk = some people can no longer let go
@@ -771,6 +782,20 @@ harm-steam = Water at { $water } under { $pressure } flashed to steam.
 harm-overpressure = The tank was pushed to { $pressure }; its plate allows { $working }.
 harm-joint = A joint turned { $power } into heat for { $time }.
 harm-lukewarm = The tank was left at { $temperature }, where germs grow.
+
+# What to do. The screen never says that a real touch would be harmless.
+caution-shock = Do not touch somebody held by a current: switch off first, then call an ambulance, give CPR if there is no breathing, and have the heart watched afterwards.
+caution-shock-felt = A tingle is a warning: leave it, lock off every source, and find out why the metal is live. The same touch with wet skin can kill.
+caution-burn = Cool it under running cool water for 20 minutes, and take anything that blisters to a doctor. Warn people and test the water before skin meets it.
+caution-burn-child = Cool it under running cool water for 20 minutes and take the child to a doctor. Children burn in about half the time.
+caution-flood = Shut the cold valve, keep off wet floors near live parts, and dry out what is soaked.
+caution-element = Refill until a hot tap runs solid before any power: an element in air lasts about half a minute.
+caution-arc = Work dead. An arc burns skin and eyes even where no current passes the body.
+caution-meter = Check jack, dial and leads before the probes touch. Ohms only on a circuit proved dead.
+caution-steam = Keep everyone out and do not touch the valve. Cut the power only if the panel is reached without passing the tank, and call for help.
+caution-overpressure = Never leave a tank without a working relief valve and a way for the water to expand.
+caution-joint = Cut back to bright copper and make the joint to its marked torque: a hot joint can light what is around it.
+caution-lukewarm = Store hot enough and mix down at the tap; local rules say how hot.
 
 ## Rules of the score: what happened, why it matters, what would have been right
 

@@ -78,7 +78,7 @@ pub fn shown(entry: &Entry, units: Units) -> String {
 pub fn aftermath(entry: &Entry, units: Units) -> String {
     say(units, |voice| {
         let noticed = entry.outcome.noticed.iter().map(|one| voice.noticed(one));
-        let harms = entry.outcome.harms.iter().map(|one| voice.harm(one));
+        let harms = entry.outcome.harms.iter().map(|one| voice.harm_and_caution(one));
         noticed.chain(harms).collect::<Vec<_>>().join(" ")
     })
 }

@@ -17,7 +17,7 @@ impl Voice {
     pub fn outcome(&self, outcome: &Outcome) -> String {
         let mut parts = vec![self.shown(&outcome.shown)];
         parts.extend(outcome.noticed.iter().map(|n| self.noticed(n)));
-        parts.extend(outcome.harms.iter().map(|h| self.harm(h)));
+        parts.extend(outcome.harms.iter().map(|h| self.harm_and_caution(h)));
         parts.retain(|p| !p.is_empty());
         parts.join(" ")
     }
@@ -75,7 +75,7 @@ impl Voice {
             ),
             Shown::Done => String::new(),
             Shown::Refused { why } => self.refusal(why),
-            Shown::Stopped { harm } => say("shown-stopped", &[("harm", self.harm(harm).into())]),
+            Shown::Stopped { harm } => say("shown-stopped", &[("harm", self.harm_and_caution(harm).into())]),
         }
     }
 

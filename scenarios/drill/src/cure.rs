@@ -4,10 +4,10 @@ use bench::{Ending, Helper, Session};
 use plant::fault::{Advice, Defect, FaultId, PartKind, Remedy};
 use plant::home::Home;
 use plant::household::{self, Life, Symptom};
-use plant::{Circuit, Handle};
 use quantity::{Draw, Seconds};
 use serde::{Deserialize, Serialize};
 
+use crate::left;
 use crate::licence;
 use crate::make::Drill;
 
@@ -69,7 +69,7 @@ pub fn judge(drill: &Drill, session: &Session) -> Cure {
     if let Some(Ending::Called { whom }) = session.ended {
         return match right {
             RightEnd::Call(needed) if needed == whom => {
-                Cure::HandedOn { whom, safe: left_safe(drill, session) }
+                Cure::HandedOn { whom, safe: left::safe(session, drill.fault.id) }
             }
             RightEnd::Call(needed) => Cure::CalledAmiss { whom, needed: Some(needed) },
             RightEnd::Own(_) if works(drill, session).is_empty() => Cure::Cured,
@@ -111,23 +111,6 @@ pub fn aftermath(drill: &Drill, session: &Session, days: u16) -> Option<Symptom>
     let life = Life { patience: u16::MAX, ..drill.week.life.hands_off() };
     let mut draw = Draw::new(u64::from(drill.order.seed), "aftermath");
     household::complaint(&household::week(&mut home, life, &mut draw, days))
-}
-
-/// Power locked off at every source, and no water running where it should not.
-fn left_safe(drill: &Drill, session: &Session) -> bool {
-    let plant = &session.home.plant;
-    let dead = plant
-        .panel
-        .breakers
-        .iter()
-        .filter(|b| matches!(b.feeds, Circuit::Heater | Circuit::SecondSource))
-        .all(|b| b.handle == Handle::Off && b.locked);
-    let leaks = plant.vessel.shell_hole > 0.0 || plant.elements.iter().any(|e| e.gasket.leak_diameter > 0.0);
-    let dry = !leaks || plant.plumbing.cold_valve <= 0.0;
-    let closed = plant.plumbing.drain_valve <= 0.0 || plant.plumbing.hose;
-    // Expansion at the relief valve needs no lock: the heater works, the valve guards it.
-    let needs_lock = drill.fault.id != FaultId::F45;
-    (dead || !needs_lock) && dry && closed
 }
 
 /// Parts whose change is the remedy of this drill's fault.

@@ -7,6 +7,7 @@ pub mod cure;
 pub mod debrief;
 pub mod exam;
 pub mod grade;
+mod left;
 pub mod licence;
 pub mod make;
 pub mod order;

@@ -108,6 +108,7 @@ pub(super) fn feel(turn: &mut Turn, at: &Touchable, time: Seconds) -> Answered {
             looks::fitting_in_reach(&turn.s, fitting)?;
             turn.pass(time);
             let (wet, about) = looks::feel_fitting(&turn.s, fitting);
+            scald::metal(turn, about);
             Ok(Shown::Sights {
                 at: looks::fitting_place(fitting),
                 sights: vec![wet, Sight::Warmth { about: by_hand(about) }],

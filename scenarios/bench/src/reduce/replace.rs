@@ -56,6 +56,11 @@ pub(super) fn replace(turn: &mut Turn, part: &NewPart, time: Seconds) -> Answere
     let scorched = scorched(turn, part);
     let rest = (time - OPEN) * 0.5;
     turn.pass(rest);
+    if let NewPart::Element { level, .. } = part
+        && let Some(sheath) = turn.s.home.plant.elements.get(level.index()).map(|e| e.sheath)
+    {
+        scald::metal(turn, sheath);
+    }
     open_up(turn, part);
     fit(turn, part);
     turn.pass(rest);

@@ -16,6 +16,8 @@ const HOT: Temperature = Temperature::fahrenheit(120.0);
 const MARGIN: f64 = 0.5;
 /// How long somebody who expects nothing leaves a hand in it. Model: a second to notice, one to withdraw.
 const UNWARNED: Seconds = Seconds(2.0);
+/// Boiling point in the open air: above it water let out flashes to steam.
+const BOILING: Temperature = Temperature::celsius(100.0);
 /// Flow through an open relief valve, for what flashes to steam. Model: order of magnitude.
 const RELIEF_FLOW: Flow = Flow::gpm(5.0);
 
@@ -55,10 +57,17 @@ fn likeliest(turn: &Turn) -> Who {
 
 fn steam(turn: &mut Turn, runs: bool, water: Temperature) {
     let told = turn.harms.iter().any(|h| matches!(h, Harm::Steam { .. }));
-    if runs && !told && water > Temperature::celsius(100.0) {
+    if runs && !told && water > BOILING {
         let pressure = turn.s.home.plant.plumbing.pressure;
         let volume = quantity::Volume(RELIEF_FLOW.get() * UNWARNED.get());
         turn.harms.push(Harm::Steam { water, pressure, volume });
+        let lever = turn.s.home.plant.plumbing.relief.lever;
+        // What flashes goes out as steam at the boiling point of the open air, over whoever stands there.
+        let steam = Exposure { source: Source::Steam, temperature: BOILING, seconds: UNWARNED };
+        let burn = steam.suffer(if turn.attended || lever { Who::Technician } else { likeliest(turn) });
+        if burn.degree > Degree::None {
+            turn.harms.push(Harm::Burn(burn));
+        }
     }
 }
 

@@ -1,10 +1,10 @@
 //! Finish: refilled, purged, energised in order, measured, set, covered, leak-checked, told.
 
 use bench::{Action, Clamped, Ending, Fact};
-use plant::fault::Scope;
 use plant::{Circuit, Handle, Place};
 
 use super::{Case, Detail, Ledger, steps};
+use crate::left;
 use crate::rubric::RuleId;
 
 /// Dials may stand this far apart or above 120 °F by reading error. Common practice, no source.
@@ -121,19 +121,10 @@ fn left_open(case: &Case<'_>) -> bool {
         || case.session.me.gauge
 }
 
-/// Stopped and called: power locked off where the fault is electrical, water shut where it leaks.
+/// Stopped and called: the house left safe, the customer told.
 fn called(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     let session = case.session;
-    let plant = &session.home.plant;
-    let dead = plant
-        .panel
-        .breakers
-        .iter()
-        .filter(|b| matches!(b.feeds, Circuit::Heater | Circuit::SecondSource))
-        .all(|b| b.handle != Handle::On && b.locked);
-    let leaks = case.fault.fault().scope == Scope::Piping && case.job.home.plant.vessel.shell_hole > 0.0;
-    let open_metal = !session.access.off.is_empty() && !dead;
-    if !dead || open_metal || (leaks && plant.plumbing.cold_valve > 0.0) {
+    if !left::safe(session, case.fault) {
         ledger.charge(RuleId::LeftUnsafe, None, Detail::Plain);
     }
     if !session.me.result_told {

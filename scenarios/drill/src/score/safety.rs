@@ -1,7 +1,7 @@
 //! Safety: nobody hurt, nobody endangered.
 
 use bench::person::{Harm, Severity};
-use bench::{Action, Display, Entry, Fact, MeterFunction, Noticed, Shown};
+use bench::{Action, Fact, Noticed, Shown};
 use plant::Circuit;
 
 use super::{Case, Detail, Ledger, steps};
@@ -23,7 +23,6 @@ pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
         }
     }
     untold(case, ledger);
-    unprotected(case, ledger);
     miswired_power(case, ledger);
     left_hot(case, ledger);
 }
@@ -39,6 +38,10 @@ fn judge_fact(fact: &Fact, step: u32, ledger: &mut Ledger<'_>) {
         }
         Fact::WorkedUnproved { at, live: false, .. } => {
             ledger.charge(RuleId::WorkedUnproved, step, Detail::Point { point: at });
+        }
+        // Leads on live metal with bare hands or eyes: until proved dead, everything is live.
+        Fact::MeasuredLive { protected: false } => {
+            ledger.charge_once(RuleId::NoProtection, step, Detail::Plain);
         }
         Fact::OhmsUnproved { live: true } => ledger.charge(RuleId::OhmsLive, step, Detail::Plain),
         Fact::OhmsUnproved { live: false } => ledger.charge(RuleId::OhmsUnproved, step, Detail::Plain),
@@ -80,36 +83,6 @@ fn untold(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     if let Some(off) = off.filter(|off| told.is_none_or(|told| told > *off)) {
         ledger.charge(RuleId::HouseholdNotTold, Some(off), Detail::Plain);
     }
-}
-
-/// A live reading taken behind a cover with bare hands and eyes: until proved dead, everything is live.
-fn unprotected(case: &Case<'_>, ledger: &mut Ledger<'_>) {
-    let (mut gloves, mut eyes) = (false, false);
-    for (step, entry) in steps::done(case.session) {
-        match entry.action {
-            Action::Gloves { on } => gloves = on,
-            Action::EyeProtection { on } => eyes = on,
-            _ => {}
-        }
-        if reads_live(entry) && !(gloves && eyes) {
-            ledger.charge_once(RuleId::NoProtection, Some(step), Detail::Plain);
-        }
-    }
-}
-
-/// NFPA 70E draws its shock boundaries from 50 V (trade sheet 6.10, from memory).
-const LIVE_VOLTS: f64 = 50.0;
-
-fn reads_live(entry: &Entry) -> bool {
-    let volts = matches!(
-        entry.action,
-        Action::Meter { function: MeterFunction::Volts | MeterFunction::LowVolts, .. }
-    );
-    let shown = match entry.outcome.shown {
-        Shown::Meter { display: Display::Volts { volts } | Display::Live { volts } } => volts.get(),
-        _ => 0.0,
-    };
-    volts && shown > LIVE_VOLTS
 }
 
 /// Power came on while some wire sat on a foreign screw.

@@ -1,0 +1,28 @@
+//! How the house was left when somebody else was called: the one place that says what is safe.
+
+use bench::Session;
+use plant::Handle;
+use plant::fault::FaultId;
+use plant::{Circuit, Plant};
+
+/// Power locked off at every source, covers on where it is not, and no water running where it should not.
+pub(crate) fn safe(session: &Session, fault: FaultId) -> bool {
+    let plant = &session.home.plant;
+    let dead = locked_off(plant);
+    // Expansion at the relief valve needs no lock: the heater works, the valve guards it.
+    let may_stay_on = fault == FaultId::F45 && session.access.off.is_empty();
+    (dead || may_stay_on) && dry(plant)
+}
+
+/// Every breaker that truly feeds the heater is off or tripped, with a lock on it.
+fn locked_off(plant: &Plant) -> bool {
+    let feeds = |b: &&plant::Breaker| matches!(b.feeds, Circuit::Heater | Circuit::SecondSource);
+    plant.panel.breakers.iter().filter(feeds).all(|b| b.handle != Handle::On && b.locked)
+}
+
+/// What leaks has its water shut, and what drains has a hose.
+fn dry(plant: &Plant) -> bool {
+    let plumbing = &plant.plumbing;
+    let leaks = plant.vessel.shell_hole > 0.0 || plant.elements.iter().any(|e| e.gasket.leak_diameter > 0.0);
+    (!leaks || plumbing.cold_valve <= 0.0) && (plumbing.drain_valve <= 0.0 || plumbing.hose)
+}
