@@ -7,7 +7,7 @@ use super::class::{Class, Range, Scale};
 quantity::constants! {
     /// The test voltage.
     pub const TEST_VOLTS: Constant =
-        Constant::new("insulation test voltage", 500.0, "V", Tag::Published("element makers' tests (2.5)"));
+        Constant::new("insulation test voltage", 500.0, "V", Tag::Published("element makers' acceptance tests, 500 V DC"));
     /// What the standard lets the whole measurement be wrong by, in per cent: far wider than the class of a sound
     /// tester on the bench.
     pub const OPERATING_UNCERTAINTY: Constant = Constant::new(

@@ -7,5 +7,5 @@ use quantity::{Constant, Tag};
 quantity::constants! {
     /// Input of the low-impedance volts function.
     pub const INPUT: Constant =
-        Constant::new("low-impedance input", 3e3, "ohm", Tag::Published("support pages of two makers (6.12)"));
+        Constant::new("low-impedance input", 3e3, "ohm", Tag::Published("support pages of two makers on ghost voltages"));
 }

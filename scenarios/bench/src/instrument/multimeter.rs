@@ -12,7 +12,7 @@ use super::class::{Class, Range, Scale};
 quantity::constants! {
     /// Input of the volts function.
     pub const INPUT: Constant =
-        Constant::new("meter input", 10e6, "ohm", Tag::Computed("the meter behind the readings of 1.6"));
+        Constant::new("meter input", 10e6, "ohm", Tag::Computed("the input of common handheld meters, behind the expected readings"));
     /// Capacitance beside it, with the leads.
     pub const INPUT_CAPACITANCE: Constant =
         Constant::new("meter input capacitance", 100e-12, "F", Tag::CommonPractice);
@@ -21,7 +21,7 @@ quantity::constants! {
         "leads",
         0.3,
         "ohm",
-        Tag::Published("0.1 to 0.3 ohm: a maker's manual on resistance measurement; 0.1 to 0.4 by 6.13"),
+        Tag::Published("0.1 to 0.3 ohm: a maker's manual on resistance measurement"),
     );
     /// Below this the continuity tone sounds.
     pub const TONE: Constant = Constant::new("continuity tone", 30.0, "ohm", Tag::CommonPractice);
@@ -40,7 +40,7 @@ quantity::constants! {
     pub const UPSET: Constant = Constant::new("upsets ohms", 1.0, "V", Tag::CommonPractice);
     /// Voltage from which the fuse behind the resistance functions goes.
     pub const BLOWS: Constant =
-        Constant::new("blows the fuse behind ohms", 50.0, "V", Tag::Memory("6.13: false reading or blown fuse"));
+        Constant::new("blows the fuse behind ohms", 50.0, "V", Tag::Memory("makers' warnings: a false reading or a blown fuse"));
     /// Use left on a fresh battery.
     pub const BATTERY: Constant = Constant::new("fresh battery", 200.0 * 3600.0, "s", Tag::CommonPractice);
     /// The low-battery sign stands from here.

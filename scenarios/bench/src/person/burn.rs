@@ -49,13 +49,13 @@ pub struct Exposure {
 quantity::constants! {
     /// Burn integral from which skin is red.
     pub const FIRST_DEGREE: Constant =
-        Constant::new("first-degree burn", 0.53, "1", Tag::Memory("Henriques 1947 (8.4)"));
+        Constant::new("first-degree burn", 0.53, "1", Tag::Memory("Henriques 1947, Studies of thermal injury V"));
     /// Burn integral from which it blisters.
     pub const SECOND_DEGREE: Constant =
-        Constant::new("second-degree burn", 1.0, "1", Tag::Memory("Henriques 1947 (8.4)"));
+        Constant::new("second-degree burn", 1.0, "1", Tag::Memory("Henriques 1947, Studies of thermal injury V"));
     /// Burn integral of the basal layer from which it is burnt through, however short.
     pub const THIRD_DEGREE: Constant =
-        Constant::new("third-degree burn", 1e4, "1", Tag::Memory("Henriques 1947 (8.4)"));
+        Constant::new("third-degree burn", 1e4, "1", Tag::Memory("Henriques 1947, Studies of thermal injury V"));
     /// Depth at which an integral of 1 means burnt through.
     ///
     /// Waiting for 1e4 at the basal layer would call 60 °C water harmless to the deeper skin for half an hour,
@@ -65,7 +65,7 @@ quantity::constants! {
         "depth of a third-degree burn",
         0.15e-3,
         "m",
-        Tag::Computed("fitted to the third-degree times of 8.1 and 8.3"),
+        Tag::Computed("fitted to the third-degree times of Moritz and Henriques 1947"),
     );
     /// A child burns in this share of an adult's time. The page of 8.3 has 30 s against 36 s at 54 °C; half
     /// is the usual caution.
@@ -73,7 +73,7 @@ quantity::constants! {
         Constant::new("a child's time to a burn over an adult's", 0.5, "1", Tag::Memory("burn tables for children; one clinical page gives a child 30 s at 54 °C, an adult 36 s"));
     /// Film coefficient of water on skin.
     pub const WATER_FILM: Constant =
-        Constant::new("water on skin", 5000.0, "W/(m2 K)", Tag::Computed("validated against 8.1 (8.5)"));
+        Constant::new("water on skin", 5000.0, "W/(m2 K)", Tag::Computed("burn times then agree with Moritz and Henriques 1947"));
     /// Film coefficient of steam that condenses on skin.
     pub const STEAM_FILM: Constant = Constant::new(
         "condensing steam on skin",

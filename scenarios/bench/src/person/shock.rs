@@ -80,14 +80,14 @@ quantity::constants! {
         "threshold of reaction",
         0.5e-3,
         "A",
-        Tag::Published("IEC 60479-1 line a, as printed by a trade journal (7.4)"),
+        Tag::Published("IEC 60479-1 line a, as printed by a trade journal"),
     );
     /// Let-go threshold that holds for everybody.
     pub const LET_GO_ALL: Constant =
-        Constant::new("let-go, all persons", 5e-3, "A", Tag::Memory("IEC 60479-1, 5.4 (7.4)"));
+        Constant::new("let-go, all persons", 5e-3, "A", Tag::Memory("IEC 60479-1, 5.4"));
     /// Let-go threshold of adult men.
     pub const LET_GO_MEN: Constant =
-        Constant::new("let-go, adult men", 10e-3, "A", Tag::Memory("IEC 60479-1, 5.4 (7.4)"));
+        Constant::new("let-go, adult men", 10e-3, "A", Tag::Memory("IEC 60479-1, 5.4"));
     /// Time until a startled hand is off what it only touched.
     pub const STARTLE: Constant = Constant::new(
         "startle and withdrawal",
@@ -104,7 +104,7 @@ quantity::constants! {
     );
     /// A class A interrupter opens at 4 to 6 mA; here at the end that everybody can count on.
     pub const GFCI_TRIPS: Constant =
-        Constant::new("class A interrupter opens", 6.0, "mA", Tag::Published("4 to 6 mA, citing UL 943 (7.7)"));
+        Constant::new("class A interrupter opens", 6.0, "mA", Tag::Published("4 to 6 mA, citing UL 943"));
     /// The c1 curve, seconds and amperes left hand to feet, straight in the logarithms of both. 40 mA at 5 s
     /// published (a page that reproduces the figure, 7.5); the other points from memory of IEC 60479-1,
     /// figure 20.
