@@ -81,7 +81,7 @@ fn the_doors_and_desks() {
         look(browser, screen, "instructor-attempts");
         go(browser, "#/sources", ".sources");
         look(browser, screen, "sources");
-        go(browser, "#/sources/expansion", ".sources-group[open]");
+        go(browser, "#/sources/shower", ".sources-group[open]");
         look(browser, screen, "sources-found");
         go(browser, "#/drill", "#main");
         look(browser, screen, "no-drill");
