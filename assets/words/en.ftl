@@ -694,7 +694,7 @@ instructor-table = Attempts with their accounts
 
 ## Sources
 
-sources-link = Where numbers come from
+sources-link = Sources
 sources-tag = Sources
 sources-back = The job under way
 sources-title = Where does this come from?
@@ -728,6 +728,8 @@ sources-score = Where do the numbers of this fault come from?
 sources-group-bench-person = The body: current, heat, time
 sources-group-bench-instrument = Instruments: ranges and accuracy
 sources-group-bench-minutes = How long each act takes
+sources-group-solver-skin = Skin and the burn it takes
+sources-group-solver-water = Water itself
 sources-group-plant-build = A sound house
 sources-group-plant-climate = Places and their water mains
 sources-group-plant-controls = Thermostats, limit, breakers, elements, joints

@@ -54,7 +54,7 @@ fn capital(name: &str) -> String {
 
 /// Every constant, in the order of the code.
 pub fn all() -> Vec<Entry> {
-    plant::sources().into_iter().chain(bench::sources()).map(Entry::of).collect()
+    [plant::sources(), bench::sources(), solver::sources()].concat().into_iter().map(Entry::of).collect()
 }
 
 #[cfg(test)]

@@ -5,3 +5,8 @@ pub mod network;
 pub mod skin;
 pub mod tank;
 pub mod water;
+
+/// Every tagged constant of the solvers.
+pub fn sources() -> Vec<quantity::Listed> {
+    [skin::CONSTANTS, water::CONSTANTS].concat()
+}

@@ -7,23 +7,60 @@
 
 mod slab;
 
-use quantity::{Metres, Seconds, Temperature, det};
+use quantity::{Constant, Metres, Seconds, Tag, Temperature, det};
 
 use slab::Slab;
 
-/// First step after the fluid changes, in seconds; the surface cell answers within about 7 ms.
-const FIRST_STEP: f64 = 2e-3;
-/// Steps between two doublings of the step.
-const STEPS_PER_DOUBLING: u32 = 4;
-/// Longest step in seconds.
-const LONGEST_STEP: f64 = 240.0;
-/// No piece lasts longer: about twelve days, so that no input runs for ever.
-const LONGEST_PIECE: f64 = 1e6;
+/// How the slab was made to agree with the published times.
+const FITTED: Tag = Tag::Computed(
+    "a slab whose burn times agree with the table of Moritz and Henriques 1947; from memory of skin models",
+);
+
+quantity::constants! {
+    /// First step after the fluid changes; the surface cell answers within about 7 ms.
+    const FIRST_STEP: Constant =
+        Constant::new("first step after the fluid changes", 2e-3, "s", Tag::Model("the surface answers within 7 ms"));
+    /// Steps between two doublings of the step.
+    const STEPS_PER_DOUBLING: Constant<u32> =
+        Constant::new("steps between two doublings", 4, "", Tag::Model("the profile smooths out as fast"));
+    /// Longest step.
+    const LONGEST_STEP: Constant = Constant::new("longest step", 240.0, "s", Tag::Model("far below the slab's own time"));
+    /// No piece lasts longer, so that no input runs for ever.
+    const LONGEST_PIECE: Constant =
+        Constant::new("longest stretch of heat", 1e6, "s", Tag::Model("about twelve days; no input runs for ever"));
+    /// Conductivity of skin.
+    const CONDUCTIVITY: Constant = Constant::new("conductivity of skin", 0.37, "W/(m·K)", FITTED);
+    /// Heat capacity of skin by volume.
+    const HEAT_CAPACITY: Constant = Constant::new("heat capacity of skin", 3.7e6, "J/(m³·K)", FITTED);
+    /// Depth of the basal layer.
+    const BASAL: Constant<Metres> = Constant::of("depth of the basal layer", Metres(80e-6), Tag::Memory("Henriques 1947, Studies of thermal injury V"));
+    /// Depth of the insulated back.
+    const DEPTH: Constant<Metres> = Constant::of("depth of the slab of skin", Metres(12e-3), FITTED);
+    /// Surface at the start.
+    const SURFACE: Constant<Temperature> = Constant::of("surface of skin at the start", Temperature::celsius(33.0), FITTED);
+    /// Back of the slab at the start.
+    const CORE: Constant<Temperature> = Constant::of("back of the slab at the start", Temperature::celsius(36.5), FITTED);
+    /// Damage rate factor.
+    const FREQUENCY: Constant =
+        Constant::new("damage rate factor", 3.1e98, "1/s", Tag::Memory("Henriques 1947, Studies of thermal injury V"));
+    /// Activation temperature of the damage.
+    const ACTIVATION: Constant = Constant::new(
+        "activation temperature of the damage",
+        75_000.0,
+        "K",
+        Tag::Memory("Henriques 1947, Studies of thermal injury V: 150 000 cal/mol with R of about 2"),
+    );
+    /// No damage is counted below this.
+    const THRESHOLD: Constant<Temperature> = Constant::of(
+        "temperature from which damage is counted",
+        Temperature::celsius(44.0),
+        Tag::Published("Moritz and Henriques 1947: 44 °C for about 6 h does lasting harm"),
+    );
+}
 
 /// Skin as a slab of one material.
 ///
-/// [`Skin::adult`] holds the values validated in the trade sheet, 8.5 (computed there against the
-/// time-temperature table of Moritz and Henriques, 1947).
+/// [`Skin::adult`] holds values that agree with the time-temperature table of Moritz and Henriques, 1947.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Skin {
     /// Thermal conductivity, W/(m K).
@@ -73,19 +110,18 @@ pub struct Outcome {
 }
 
 impl Skin {
-    /// An adult's: k 0.37 W/(m K), 3.7 MJ/(m3 K), basal layer at 80 um, 12 mm deep, 33 to 36.5 °C,
-    /// A 3.1e98 1/s, 75 000 K, from 44 °C (trade sheet 8.4 from memory of Henriques 1947, 8.5 computed).
+    /// An adult's.
     pub const fn adult() -> Self {
         Self {
-            conductivity: 0.37,
-            heat_capacity: 3.7e6,
-            basal: Metres(80e-6),
-            depth: Metres(12e-3),
-            surface: Temperature::celsius(33.0),
-            core: Temperature::celsius(36.5),
-            frequency: 3.1e98,
-            activation: 75_000.0,
-            threshold: Temperature::celsius(44.0),
+            conductivity: CONDUCTIVITY.get(),
+            heat_capacity: HEAT_CAPACITY.get(),
+            basal: BASAL.get(),
+            depth: DEPTH.get(),
+            surface: SURFACE.get(),
+            core: CORE.get(),
+            frequency: FREQUENCY.get(),
+            activation: ACTIVATION.get(),
+            threshold: THRESHOLD.get(),
         }
     }
 
@@ -108,7 +144,7 @@ impl Skin {
         for piece in pieces {
             slab.cover(piece);
             let duration = longest(piece.duration.get());
-            let (mut elapsed, mut step, mut since) = (0.0, FIRST_STEP, 0);
+            let (mut elapsed, mut step, mut since) = (0.0, FIRST_STEP.get(), 0);
             while elapsed < duration {
                 // The steps do not depend on the duration except for the last, so that a longer exposure
                 // repeats the shorter one and can only add to it.
@@ -125,9 +161,9 @@ impl Skin {
                 }
                 elapsed += dt;
                 since += 1;
-                if since == STEPS_PER_DOUBLING {
+                if since == STEPS_PER_DOUBLING.get() {
                     since = 0;
-                    step = (step * 2.0).min(LONGEST_STEP);
+                    step = (step * 2.0).min(LONGEST_STEP.get());
                 }
             }
             clock += elapsed;
@@ -139,7 +175,7 @@ impl Skin {
 
 /// A duration cut to the longest piece; one that is not a number is none.
 fn longest(seconds: f64) -> f64 {
-    if seconds.is_nan() { 0.0 } else { seconds.min(LONGEST_PIECE) }
+    if seconds.is_nan() { 0.0 } else { seconds.min(LONGEST_PIECE.get()) }
 }
 
 /// The burn integral as it grows.

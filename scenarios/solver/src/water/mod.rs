@@ -11,68 +11,157 @@
 #[cfg(test)]
 mod tests;
 
-/// Standard atmosphere, Pa. Source: definition (ISO 2533).
-pub const ATMOSPHERE: f64 = 101_325.0;
-/// Standard acceleration of free fall, m/s². Source: definition (CGPM 1901).
-pub const GRAVITY: f64 = 9.806_65;
-/// Lower and upper end of the fits, °C.
-pub const RANGE: (f64, f64) = (0.0, 112.0);
+use quantity::{Constant, Tag};
 
-const DENSITY: [f64; 8] = [
-    999.844_982_159_479_4,
-    6.682_237_918_375_554,
-    -89.548_914_388_557_58,
-    93.593_168_795_978_1,
-    -103.451_056_239_286_8,
-    81.580_682_844_491_21,
-    -37.981_264_262_773_18,
-    7.634_609_695_510_928,
-];
-const HEAT_CAPACITY: [f64; 7] = [
-    4_219.208_902_896_689,
-    -334.772_702_521_710_9,
-    1_193.465_483_643_115,
-    -2_450.753_314_880_545_5,
-    2_988.179_172_615_94,
-    -1_864.237_133_822_35,
-    465.529_957_459_944_3,
-];
+/// Where the fits come from.
+const FIT: Tag = Tag::Computed(
+    "least squares on IAPWS-97 region 1 at one atmosphere; checked against it in tests/reference/water",
+);
+
+quantity::constants! {
+    /// Standard atmosphere.
+    const STANDARD_ATMOSPHERE: Constant =
+        Constant::new("standard atmosphere", 101_325.0, "Pa", Tag::Published("ISO 2533, definition"));
+    /// Standard acceleration of free fall.
+    const FREE_FALL: Constant = Constant::new(
+        "standard acceleration of free fall",
+        9.806_65,
+        "m/s²",
+        Tag::Published("third CGPM, 1901, definition"),
+    );
+    /// Ends of the fits.
+    const FITTED: Constant<(f64, f64)> =
+        Constant::new("ends of the fits of water", (0.0, 112.0), "°C", Tag::Model("what a heater's water can be"));
+    /// Heat capacity past the range.
+    const BEYOND: Constant = Constant::new(
+        "heat capacity of water past the fits",
+        4_220.0,
+        "J/(kg·K)",
+        Tag::Model("a straight line, so that enthalpy can always be turned back"),
+    );
+    /// Density of water, by powers of hundreds of °c.
+    const DENSITY_FIT: Constant<[f64; 8]> = Constant::new(
+        "density of water, by powers of hundreds of °C",
+        [
+            999.844_982_159_479_4,
+            6.682_237_918_375_554,
+            -89.548_914_388_557_58,
+            93.593_168_795_978_1,
+            -103.451_056_239_286_8,
+            81.580_682_844_491_21,
+            -37.981_264_262_773_18,
+            7.634_609_695_510_928,
+        ],
+        "kg/m³",
+        FIT,
+    );
+    /// Heat capacity of water, by powers of hundreds of °c.
+    const HEAT_CAPACITY_FIT: Constant<[f64; 7]> = Constant::new(
+        "heat capacity of water, by powers of hundreds of °C",
+        [
+            4_219.208_902_896_689,
+            -334.772_702_521_710_9,
+            1_193.465_483_643_115,
+            -2_450.753_314_880_545_5,
+            2_988.179_172_615_94,
+            -1_864.237_133_822_35,
+            465.529_957_459_944_3,
+        ],
+        "J/(kg·K)",
+        FIT,
+    );
+    /// Slope of the heat capacity with pressure, 1e-10/Pa.
+    const HEAT_CAPACITY_SLOPE_FIT: Constant<[f64; 4]> = Constant::new(
+        "slope of the heat capacity with pressure, by powers of hundreds of °C",
+        [-11.453_441_547_938_679, 24.935_964_274_323_776, -31.486_021_031_535_728, 12.409_756_737_485_68],
+        "1e-10/Pa",
+        FIT,
+    );
+    /// °C from the enthalpy in units of 100 kJ/kg; undoes [`enthalpy`] within 2e-5 K.
+    const TEMPERATURE_FIT: Constant<[f64; 8]> = Constant::new(
+        "temperature from enthalpy, by powers of 100 kJ/kg",
+        [
+            1.345_434_097_605_019_7e-5,
+            23.700_685_810_710_517,
+            0.225_266_002_881_026_86,
+            -0.126_654_374_349_216_97,
+            0.046_266_173_576_419_996,
+            -0.010_749_487_712_666_522,
+            0.001_332_132_496_887_299_7,
+            -6.789_395_815_622_97e-5,
+        ],
+        "°C",
+        FIT,
+    );
+    /// Litres per kilogram from the enthalpy in units of 100 kJ/kg; agrees with [`density`] within 3e-7.
+    const SPECIFIC_VOLUME_FIT: Constant<[f64; 8]> = Constant::new(
+        "volume of a kilogram, by powers of 100 kJ/kg",
+        [
+            1.000_155_245_767_223_1,
+            -0.001_590_299_183_222_886_2,
+            0.005_049_084_056_536_836,
+            -0.001_216_739_683_387_606_6,
+            0.000_324_021_412_718_543,
+            -6.016_423_646_453_739e-5,
+            6.607_010_421_524_43e-6,
+            -3.133_615_599_605_802e-7,
+        ],
+        "L/kg",
+        FIT,
+    );
+    /// Isothermal compressibility, 1e-10/Pa.
+    const COMPRESSIBILITY_FIT: Constant<[f64; 5]> = Constant::new(
+        "compressibility of water, by powers of hundreds of °C",
+        [
+            5.077_645_574_181_527,
+            -3.562_647_884_384_425_3,
+            6.080_015_388_088_569,
+            -4.005_012_543_131_456,
+            1.291_946_119_866_539_4,
+        ],
+        "1e-10/Pa",
+        FIT,
+    );
+    /// IAPWS-97 table 34: n1 to n10.
+    const SATURATION_FIT: Constant<[f64; 10]> = Constant::new(
+        "coefficients n1 to n10 of the saturation line",
+        [
+            0.116_705_214_527_67e4,
+            -0.724_213_167_032_06e6,
+            -0.170_738_469_400_92e2,
+            0.120_208_247_024_70e5,
+            -0.323_255_503_223_33e7,
+            0.149_151_086_135_30e2,
+            -0.482_326_573_615_91e4,
+            0.405_113_405_420_57e6,
+            -0.238_555_575_678_49,
+            0.650_175_348_447_98e3,
+        ],
+        "1",
+        Tag::Published("IAPWS-97, table 34"),
+    );
+}
+
+/// Standard atmosphere, Pa.
+pub const ATMOSPHERE: f64 = STANDARD_ATMOSPHERE.get();
+/// Standard acceleration of free fall, m/s².
+pub const GRAVITY: f64 = FREE_FALL.get();
+/// Lower and upper end of the fits, °C.
+pub const RANGE: (f64, f64) = FITTED.get();
+
+const DENSITY: [f64; 8] = DENSITY_FIT.get();
+const HEAT_CAPACITY: [f64; 7] = HEAT_CAPACITY_FIT.get();
 /// Slope of the heat capacity with pressure, 1e-10/Pa.
-const HEAT_CAPACITY_SLOPE: [f64; 4] =
-    [-11.453_441_547_938_679, 24.935_964_274_323_776, -31.486_021_031_535_728, 12.409_756_737_485_68];
+const HEAT_CAPACITY_SLOPE: [f64; 4] = HEAT_CAPACITY_SLOPE_FIT.get();
 /// °C from the enthalpy in units of 100 kJ/kg; undoes [`enthalpy`] within 2e-5 K.
-const TEMPERATURE: [f64; 8] = [
-    1.345_434_097_605_019_7e-5,
-    23.700_685_810_710_517,
-    0.225_266_002_881_026_86,
-    -0.126_654_374_349_216_97,
-    0.046_266_173_576_419_996,
-    -0.010_749_487_712_666_522,
-    0.001_332_132_496_887_299_7,
-    -6.789_395_815_622_97e-5,
-];
+const TEMPERATURE: [f64; 8] = TEMPERATURE_FIT.get();
 /// Litres per kilogram from the enthalpy in units of 100 kJ/kg; agrees with [`density`] within 3e-7.
-const SPECIFIC_VOLUME: [f64; 8] = [
-    1.000_155_245_767_223_1,
-    -0.001_590_299_183_222_886_2,
-    0.005_049_084_056_536_836,
-    -0.001_216_739_683_387_606_6,
-    0.000_324_021_412_718_543,
-    -6.016_423_646_453_739e-5,
-    6.607_010_421_524_43e-6,
-    -3.133_615_599_605_802e-7,
-];
+const SPECIFIC_VOLUME: [f64; 8] = SPECIFIC_VOLUME_FIT.get();
 /// Enthalpy of liquid at the upper end of the fits, J/kg.
 const TOP: f64 = 469_736.0;
 
 /// Isothermal compressibility, 1e-10/Pa.
-const COMPRESSIBILITY: [f64; 5] = [
-    5.077_645_574_181_527,
-    -3.562_647_884_384_425_3,
-    6.080_015_388_088_569,
-    -4.005_012_543_131_456,
-    1.291_946_119_866_539_4,
-];
+const COMPRESSIBILITY: [f64; 5] = COMPRESSIBILITY_FIT.get();
 
 fn poly<const N: usize>(coefficients: &[f64; N], x: f64) -> f64 {
     coefficients.iter().rev().fold(0.0, |sum, c| sum * x + c)
@@ -121,13 +210,13 @@ pub fn enthalpy(celsius: f64) -> f64 {
     let x = hundreds(celsius);
     let inside =
         HEAT_CAPACITY.iter().enumerate().rev().fold(0.0, |sum, (i, c)| sum * x + c / (i as f64 + 1.0));
-    inside * x * 100.0 + (celsius - celsius.clamp(RANGE.0, RANGE.1)) * 4_220.0
+    inside * x * 100.0 + (celsius - celsius.clamp(RANGE.0, RANGE.1)) * BEYOND.get()
 }
 
 /// Temperature in °C of liquid with this specific enthalpy in J/kg: the inverse of [`enthalpy`].
 pub fn temperature(enthalpy: f64) -> f64 {
     let inside = enthalpy.clamp(0.0, TOP);
-    poly(&TEMPERATURE, inside * 1e-5) + (enthalpy - inside) / 4_220.0
+    poly(&TEMPERATURE, inside * 1e-5) + (enthalpy - inside) / BEYOND.get()
 }
 
 /// Volume in m³ of a kilogram of liquid with this specific enthalpy in J/kg, at one atmosphere.
@@ -158,15 +247,4 @@ pub fn saturation_pressure(celsius: f64) -> f64 {
 }
 
 /// IAPWS-97 table 34: n1 to n10.
-const SATURATION: [f64; 10] = [
-    0.116_705_214_527_67e4,
-    -0.724_213_167_032_06e6,
-    -0.170_738_469_400_92e2,
-    0.120_208_247_024_70e5,
-    -0.323_255_503_223_33e7,
-    0.149_151_086_135_30e2,
-    -0.482_326_573_615_91e4,
-    0.405_113_405_420_57e6,
-    -0.238_555_575_678_49,
-    0.650_175_348_447_98e3,
-];
+const SATURATION: [f64; 10] = SATURATION_FIT.get();
