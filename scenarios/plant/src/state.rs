@@ -69,6 +69,21 @@ pub enum Happening {
         /// Seconds from power to failure.
         after: Seconds,
     },
+    /// An element's coil broke, its life in the water used up.
+    ElementWornOut {
+        /// Which one.
+        level: crate::Level,
+    },
+    /// A contact of a thermostat or of the limit welded shut.
+    ContactWelded {
+        /// Which one.
+        at: crate::ContactAt,
+    },
+    /// A contact burnt away.
+    ContactBurnt {
+        /// Which one.
+        at: crate::ContactAt,
+    },
     /// A loose joint opened by its own heat.
     JointBurnt {
         /// Which wire end.

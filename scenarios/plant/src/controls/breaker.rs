@@ -5,37 +5,44 @@ use quantity::{Amps, Constant, Seconds, Tag, det};
 use crate::Contact;
 use crate::supply::{Breaker, Circuit, Handle};
 
-/// Multiple of its rating that a pole carries for ever, just.
-pub const HOLDS: Constant = Constant::new(
-    "current held for ever, of the rating",
-    1.25,
-    "",
-    Tag::Model(
-        "above 1.00 and below 1.35, which must trip within an hour (UL 489 as in trade sheet 6.14, memory)",
-    ),
-);
-
-/// Time constant of a pole's bimetal.
-pub const POLE_LAG: Constant = Constant::new(
-    "time constant of a breaker pole",
-    357.0,
-    "s",
-    Tag::Model("100 s at twice the rating: a 30 A breaker has 2 minutes there (trade sheet 6.14, memory)"),
-);
-
-/// Multiple of its rating at which the magnet acts.
-pub const MAGNETIC: Constant = Constant::new(
-    "current of the magnetic trip, of the rating",
-    7.0,
-    "",
-    Tag::Memory("trade sheet 6.14: only above about 5-10 times the rating"),
-);
-
-/// Time the magnet takes.
-const INSTANT: f64 = 0.02;
-
-/// Heat above which a tripped pole does not latch yet (model: about a minute after a trip).
-const LATCHES_BELOW: f64 = 0.85;
+quantity::constants! {
+    /// Multiple of its rating that a pole carries for ever, just.
+    pub const HOLDS: Constant = Constant::new(
+        "current held for ever, of the rating",
+        1.25,
+        "",
+        Tag::Model(
+            "above 1.00 and below 1.35, which must trip within an hour (UL 489 as in trade sheet 6.14, memory)",
+        ),
+    );
+    /// Time constant of a pole's bimetal.
+    pub const POLE_LAG: Constant = Constant::new(
+        "time constant of a breaker pole",
+        357.0,
+        "s",
+        Tag::Model("100 s at twice the rating: a 30 A breaker has 2 minutes there (trade sheet 6.14, memory)"),
+    );
+    /// Multiple of its rating at which the magnet acts.
+    pub const MAGNETIC: Constant = Constant::new(
+        "current of the magnetic trip, of the rating",
+        7.0,
+        "",
+        Tag::Memory("trade sheet 6.14: only above about 5-10 times the rating"),
+    );
+    /// Time the magnet takes.
+    const INSTANT: Constant<Seconds> =
+        Constant::of("time the magnet takes", Seconds(0.02), Tag::Memory("about a cycle of 60 Hz, UL 489 curves"));
+    /// Heat above which a tripped pole does not latch yet.
+    const LATCHES_BELOW: Constant = Constant::new(
+        "heat below which a tripped pole latches",
+        0.85,
+        "of a trip",
+        Tag::Model("about a minute after a trip"),
+    );
+    /// Heat below which a pole counts as cold: no tail of tiny numbers.
+    const COLD: Constant =
+        Constant::new("heat below which a pole is cold", 1e-6, "of a trip", Tag::Model("a millionth of a trip"));
+}
 
 impl Breaker {
     /// A sound, cold one, closed and rightly labelled.
@@ -66,7 +73,7 @@ impl Breaker {
             return Seconds(f64::INFINITY);
         }
         if amps.get().abs() >= MAGNETIC.get() * self.rating.get() {
-            return Seconds(INSTANT);
+            return INSTANT.get();
         }
         let heat = self.heat.get(pole).copied().unwrap_or_default();
         let end = self.settles(amps);
@@ -96,8 +103,7 @@ impl Breaker {
             if trips {
                 *heat *= det::exp(-(time.get() - loaded) / POLE_LAG.get());
             }
-            // Below a millionth of a trip it is cold: no tail of tiny numbers.
-            if *heat < 1e-6 && end < 1e-6 {
+            if *heat < COLD.get() && end < COLD.get() {
                 *heat = 0.0;
             }
         }
@@ -109,7 +115,7 @@ impl Breaker {
 
     /// Whether the handle would stay if it were thrown to on now.
     pub fn latches(&self) -> bool {
-        self.heat.iter().all(|heat| *heat < LATCHES_BELOW)
+        self.heat.iter().all(|heat| *heat < LATCHES_BELOW.get())
     }
 }
 

@@ -1,87 +1,122 @@
-//! An element in air: its sheath's heat balance up to the moment the coil melts.
+//! An element in time; in air its sheath's heat balance up to the moment the coil melts.
 
 use quantity::{Constant, Seconds, Tag, Temperature, Watts, det};
 
 use crate::Element;
 
-/// Mass of a 4500 W element; others in proportion to their stamp.
-pub const MASS: Constant =
-    Constant::new("mass of a 4500 W element", 0.3, "kg", Tag::Computed("trade sheet 2.7: ~0.3 kg"));
+quantity::constants! {
+    /// Mass of an element by the area of its sheath.
+    pub const MASS: Constant = Constant::new(
+        "mass of an element by its sheath's area",
+        15.5,
+        "kg/m²",
+        Tag::Computed("trade sheet 2.7: ~0.3 kg for 4500 W at 232.5 kW/m²; others in proportion to their area"),
+    );
+    /// Its specific heat.
+    pub const SPECIFIC_HEAT: Constant = Constant::new(
+        "specific heat of an element",
+        450.0,
+        "J/(kg·K)",
+        Tag::Computed("trade sheet 2.7: 0.45 kJ/(kg·K)"),
+    );
+    /// Emissivity of a sheath that has lost its plating.
+    pub const EMISSIVITY: Constant =
+        Constant::new("emissivity of a scorched sheath", 0.8, "", Tag::Model("oxidised metal"));
+    /// Natural convection from a hot rod in still air.
+    pub const CONVECTION: Constant =
+        Constant::new("convection from a hot sheath", 12.0, "W/(m²·K)", Tag::Model("thin rod in still air"));
+    /// The coil fails at this sheath temperature.
+    pub const FAILS_AT: Constant<Temperature> = Constant::of(
+        "sheath temperature at which the coil fails",
+        Temperature::celsius(1040.0),
+        Tag::Published("a distributor's pages: sheath 1900-2000 °F (trade sheet 2.7); 1040 °C is 1904 °F"),
+    );
+    /// Beyond this the plating burns off and the blades sag.
+    pub const SCORCHES_AT: Constant<Temperature> = Constant::of(
+        "sheath temperature that leaves a mark",
+        Temperature::celsius(600.0),
+        Tag::Model("dull red heat"),
+    );
+    /// Stefan-Boltzmann constant.
+    const STEFAN_BOLTZMANN: Constant = Constant::new(
+        "Stefan-Boltzmann constant",
+        5.670_374_419e-8,
+        "W/(m²·K⁴)",
+        Tag::Published("CODATA 2018, exact"),
+    );
+    /// Step of the balance while it is powered.
+    const FINE: Constant<Seconds> = Constant::of(
+        "step of a dry element's balance",
+        Seconds(0.25),
+        Tag::Model("a tenth of it moves the moment of failure by less than 0.1 s"),
+    );
+    /// Step of the balance while it cools.
+    const COOLING: Constant<Seconds> =
+        Constant::of("step of a dry element's cooling", Seconds(10.0), Tag::Model("a twentieth of its time constant"));
+    /// By then all is settled.
+    const SETTLED: Constant<Seconds> =
+        Constant::of("time by which a dry element has settled", Seconds(600.0), Tag::Model("ten minutes"));
+}
 
-/// Its specific heat.
-pub const SPECIFIC_HEAT: Constant = Constant::new(
-    "specific heat of an element",
-    450.0,
-    "J/(kg·K)",
-    Tag::Computed("trade sheet 2.7: 0.45 kJ/(kg·K)"),
-);
+/// What an element finds around it.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Beside {
+    /// It stands in water with its whole coil.
+    pub wetted: bool,
+    /// That water.
+    pub water: Temperature,
+    /// Where water boils at the tank's pressure.
+    pub boils_at: Temperature,
+    /// The room.
+    pub room: Temperature,
+}
 
-/// Surface load of a high-density element, from which its area follows.
-pub const SURFACE_LOAD: Constant = Constant::new(
-    "surface load of an element",
-    232_500.0,
-    "W/m²",
-    Tag::Memory("trade sheet 2.6: high density, 150 W/in²"),
-);
-
-/// Emissivity of a sheath that has lost its plating.
-pub const EMISSIVITY: Constant =
-    Constant::new("emissivity of a scorched sheath", 0.8, "", Tag::Model("oxidised metal"));
-
-/// Natural convection from a hot rod in still air.
-pub const CONVECTION: Constant =
-    Constant::new("convection from a hot sheath", 12.0, "W/(m²·K)", Tag::Model("thin rod in still air"));
-
-/// The coil fails at this sheath temperature.
-pub const FAILS_AT: Constant = Constant::new(
-    "sheath temperature at which the coil fails",
-    1040.0 + 273.15,
-    "K",
-    Tag::Published("trade sheet 2.7: sheath 1900-2000 °F (a distributor's pages): 1040 °C is 1904 °F"),
-);
-
-/// Beyond this the plating burns off and the blades sag.
-pub const SCORCHES_AT: Constant =
-    Constant::new("sheath temperature that leaves a mark", 600.0 + 273.15, "K", Tag::Model("dull red heat"));
-
-/// Stefan-Boltzmann constant (CODATA 2018, exact).
-const STEFAN_BOLTZMANN: f64 = 5.670_374_419e-8;
-
-/// Step of the balance while it is powered, seconds.
-const FINE: f64 = 0.25;
+/// How a coil came to its end.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub enum Failure {
+    /// In air.
+    Dry {
+        /// When, from the start of the stretch.
+        at: Seconds,
+        /// How long it had been powered in air by then.
+        after: Seconds,
+    },
+    /// Its life in water is used up.
+    Worn {
+        /// When, from the start of the stretch.
+        at: Seconds,
+    },
+}
 
 impl Element {
     fn heat_capacity(&self) -> f64 {
-        MASS.get() * SPECIFIC_HEAT.get() * self.stamp.watts.get() / 4500.0
+        MASS.get() * SPECIFIC_HEAT.get() * self.area()
     }
 
-    fn area(&self) -> f64 {
-        self.stamp.watts.get() / SURFACE_LOAD.get()
+    /// Area of its sheath, m².
+    pub(super) fn area(&self) -> f64 {
+        self.stamp.watts.get() / self.density.surface_load()
     }
 
     /// Heat a sheath gives to the air for each kelvin it lies above it.
     fn loss(&self, sheath: f64, room: f64) -> f64 {
         let radiated =
-            STEFAN_BOLTZMANN * EMISSIVITY.get() * (sheath * sheath + room * room) * (sheath + room);
+            STEFAN_BOLTZMANN.get() * EMISSIVITY.get() * (sheath * sheath + room * room) * (sheath + room);
         self.area() * (radiated + CONVECTION.get())
     }
 
-    /// Lets time pass with a power in the element. In water the sheath follows it. In air it heats up:
-    /// returns when the coil failed, if it did, and how long it had been powered in air by then. A
-    /// sheath that splits to ground as well is possible; here the coil only opens (model).
-    pub fn advance(
-        &mut self,
-        time: Seconds,
-        power: Watts,
-        wetted: bool,
-        water: Temperature,
-        room: Temperature,
-    ) -> Option<(Seconds, Seconds)> {
-        if wetted {
-            self.sheath = water;
+    /// Lets time pass with a power in the element. In water its sheath settles at once, and wears. In air it
+    /// heats up until the coil fails; what the sheath is left with then is its own.
+    pub fn advance(&mut self, time: Seconds, power: Watts, beside: Beside) -> Option<Failure> {
+        if beside.wetted {
             self.in_air = Seconds(0.0);
-            return None;
+            return self.soak(time, power, beside);
         }
+        self.fire_dry(time, power, beside.room).map(|(at, after)| Failure::Dry { at, after })
+    }
+
+    /// Heats in air. Returns when the coil failed and how long it had been powered in air by then.
+    fn fire_dry(&mut self, time: Seconds, power: Watts, room: Temperature) -> Option<(Seconds, Seconds)> {
         let (capacity, room) = (self.heat_capacity(), room.get());
         let powered = power.get() > 1.0;
         if !powered {
@@ -92,22 +127,22 @@ impl Element {
         let mut failed = None;
         while done < total {
             // Cooling may go in strides; after ten minutes of either all is settled.
-            let fine = if watts > 1.0 { FINE } else { 10.0 };
-            let stride = if done > 600.0 { total - done } else { fine.min(total - done) };
+            let fine = if watts > 1.0 { FINE.get().get() } else { COOLING.get().get() };
+            let stride = if done > SETTLED.get().get() { total - done } else { fine.min(total - done) };
             let loss = self.loss(sheath, room);
             let end = room + watts / loss;
             let next = end + (sheath - end) * det::exp(-stride * loss / capacity);
-            if failed.is_none() && !self.open && watts > 1.0 && next >= FAILS_AT.get() {
-                let part = ((FAILS_AT.get() - sheath) / (next - sheath)).clamp(0.0, 1.0) * stride;
+            if failed.is_none() && !self.open && watts > 1.0 && next >= FAILS_AT.get().get() {
+                let part = ((FAILS_AT.get().get() - sheath) / (next - sheath)).clamp(0.0, 1.0) * stride;
                 done += part;
-                sheath = FAILS_AT.get();
+                sheath = FAILS_AT.get().get();
                 failed = Some((Seconds(done), self.in_air + Seconds(done)));
                 watts = 0.0;
                 continue;
             }
             sheath = next;
             done += stride;
-            self.scorched |= sheath >= SCORCHES_AT.get();
+            self.scorched |= sheath >= SCORCHES_AT.get().get();
         }
         self.sheath = Temperature(sheath);
         if powered {
@@ -116,6 +151,7 @@ impl Element {
         if failed.is_some() {
             self.open = true;
             self.scorched = true;
+            self.leak = self.leak.or(self.splits);
             self.in_air = Seconds(0.0);
         }
         failed
@@ -126,7 +162,7 @@ impl Element {
         if self.open || power.get() <= 1.0 {
             return Seconds(f64::INFINITY);
         }
-        let rise = (FAILS_AT.get() - self.sheath.get()).max(0.0);
+        let rise = (FAILS_AT.get().get() - self.sheath.get()).max(0.0);
         Seconds(rise * self.heat_capacity() / power.get())
     }
 }
@@ -135,40 +171,68 @@ impl Element {
 mod tests {
     use super::*;
     use crate::heater::Rating;
-    use quantity::Volts;
+    use crate::{Density, SheathFault};
+    use quantity::{Ohms, Volts};
 
     const ROOM: Temperature = Temperature::celsius(20.0);
+    const BOILS: Temperature = Temperature::celsius(148.0);
+    const AIR: Beside = Beside { wetted: false, water: ROOM, boils_at: BOILS, room: ROOM };
 
-    fn burn(power: f64, step: f64) -> Option<f64> {
-        let mut element = Element::sound(Rating { watts: Watts(4500.0), volts: Volts(240.0) });
+    fn element(watts: f64, density: Density) -> Element {
+        Element { density, ..Element::sound(Rating { watts: Watts(watts), volts: Volts(240.0) }) }
+    }
+
+    fn burn(mut element: Element, power: f64, step: f64) -> Option<f64> {
         for _ in 0..(600.0 / step) as u32 {
-            if let Some((_, after)) = element.advance(Seconds(step), Watts(power), false, ROOM, ROOM) {
+            if let Some(Failure::Dry { after, .. }) = element.advance(Seconds(step), Watts(power), AIR) {
                 assert!(element.open && element.scorched);
+                assert_eq!(element.leak, element.splits);
                 return Some(after.get());
             }
         }
         None
     }
 
-    /// Check case 25 and trade sheet 2.7 (published): a dry 4500 W element fails in 30-45 s.
+    /// Check case 25 and trade sheet 2.7 (published): a dry element fails in 30-45 s, whatever its size, for
+    /// mass and area grow with its power.
     #[test]
     fn dry_element_fails_in_time() {
-        let after = burn(4500.0, 1.0).unwrap();
-        assert!((30.0..=45.0).contains(&after), "{after}");
-        assert!((burn(4500.0, 7.0).unwrap() - after).abs() < 0.2);
+        for watts in [1500.0, 3500.0, 4500.0, 5500.0] {
+            let after = burn(element(watts, Density::High), watts, 1.0).unwrap();
+            assert!((30.0..=45.0).contains(&after), "{after}");
+            assert!((burn(element(watts, Density::High), watts, 7.0).unwrap() - after).abs() < 0.2);
+        }
+    }
+
+    /// Trade sheet 2.6 (from memory): low density takes longer, ultra-low density stands it.
+    #[test]
+    fn low_density_stands_it_longer() {
+        let low = burn(element(4500.0, Density::Low), 4500.0, 1.0).unwrap();
+        assert!(low > 60.0, "{low}");
+        assert_eq!(burn(element(4500.0, Density::UltraLow), 4500.0, 1.0), None);
+    }
+
+    /// Trade sheet 2.7 (from memory): usually open, sometimes the sheath splits and grounds the coil.
+    #[test]
+    fn a_sheath_may_split() {
+        let fault = Some(SheathFault { fraction: 0.5, resistance: Ohms(2.0) });
+        burn(Element { splits: fault, ..element(4500.0, Density::High) }, 4500.0, 1.0).unwrap();
     }
 
     /// Computed here: on 120 V (1125 W, trade sheet 2.4) radiation wins before the coil melts.
     #[test]
     fn quarter_power_glows_and_lives() {
-        assert_eq!(burn(1125.0, 1.0), None);
+        assert_eq!(burn(element(4500.0, Density::High), 1125.0, 1.0), None);
     }
 
     #[test]
     fn water_keeps_it_cool_and_horizon_is_early_enough() {
-        let mut element = Element::sound(Rating { watts: Watts(4500.0), volts: Volts(240.0) });
-        assert!(element.earliest(Watts(4500.0)).get() < burn(4500.0, 1.0).unwrap());
-        assert_eq!(element.advance(Seconds(9000.0), Watts(4500.0), true, ROOM, ROOM), None);
-        assert!(!element.open && element.sheath == ROOM);
+        let mut element = element(4500.0, Density::High);
+        assert!(element.earliest(Watts(4500.0)).get() < burn(element, 4500.0, 1.0).unwrap());
+        let wet = Beside { wetted: true, ..AIR };
+        assert_eq!(element.advance(Seconds(9000.0), Watts(4500.0), wet), None);
+        assert!(!element.open && !element.scorched && element.sheath < Temperature::celsius(170.0));
+        assert_eq!(element.advance(Seconds(60.0), Watts(0.0), wet), None);
+        assert!(element.sheath == ROOM);
     }
 }

@@ -1,45 +1,47 @@
 //! A loose joint: heats by its own loss, browns its insulation, at last opens.
 
-use quantity::{Constant, Kelvins, Seconds, Tag, det};
+use quantity::{Constant, Kelvins, Seconds, Tag, Watts, det};
 
 use crate::electrical::Live;
 use crate::parts::BURNT_OFF;
 use crate::{End, Wiring};
 
-/// Temperature rise of a joint for each watt in it.
-pub const RISE_PER_WATT: Constant = Constant::new(
-    "temperature rise of a joint",
-    10.0,
-    "K/W",
-    Tag::Model("a splice with two 10 AWG wires as cooling fins"),
-);
-
-/// Time constant of a joint.
-pub const JOINT_LAG: Constant = Constant::new(
-    "time constant of a joint",
-    400.0,
-    "s",
-    Tag::Model("some 40 J/K of copper, spring and shell"),
-);
-
-/// Rise that browns insulation.
-pub const CHARS_AT: Constant = Constant::new(
-    "rise that chars insulation",
-    80.0,
-    "K",
-    Tag::Model("wire rated 105 °C in a 25 °C room; so 0.5 V at 18.75 A, F24 of the trade sheet, just chars"),
-);
-
-/// Rise at which a joint burns open.
-pub const OPENS_AT: Constant = Constant::new(
-    "rise that opens a joint",
-    600.0,
-    "K",
-    Tag::Model("above 60 W, 3 V at 18.75 A; between 1 V and that F23 of the trade sheet stays hot"),
-);
-
-/// Loss below which a cool joint is left alone, watts: a sound one has 0.4 W.
-const COOL: f64 = 0.75;
+quantity::constants! {
+    /// Temperature rise of a joint for each watt in it.
+    pub const RISE_PER_WATT: Constant = Constant::new(
+        "temperature rise of a joint",
+        10.0,
+        "K/W",
+        Tag::Model("a splice with two 10 AWG wires as cooling fins"),
+    );
+    /// Time constant of a joint.
+    pub const JOINT_LAG: Constant = Constant::new(
+        "time constant of a joint",
+        400.0,
+        "s",
+        Tag::Model("some 40 J/K of copper, spring and shell"),
+    );
+    /// Rise that browns insulation.
+    pub const CHARS_AT: Constant = Constant::new(
+        "rise that chars insulation",
+        80.0,
+        "K",
+        Tag::Model("wire rated 105 °C in a 25 °C room; so 0.5 V at 18.75 A, F24 of the trade sheet, just chars"),
+    );
+    /// Rise at which a joint burns open.
+    pub const OPENS_AT: Constant = Constant::new(
+        "rise that opens a joint",
+        600.0,
+        "K",
+        Tag::Model("above 60 W, 3 V at 18.75 A; between 1 V and that F23 of the trade sheet stays hot"),
+    );
+    /// Loss below which a cool joint is left alone.
+    const COOL: Constant<Watts> =
+        Constant::of("loss that leaves a joint cool", Watts(0.75), Tag::Model("a sound one has 0.4 W at 18.75 A"));
+    /// Rise below which a joint counts as cold.
+    pub(super) const COLD: Constant<Kelvins> =
+        Constant::of("rise below which a joint is cold", Kelvins(0.01), Tag::Model("nothing a hand or glass would see"));
+}
 
 /// Lets time pass in every joint. Returns those that opened, with the moment.
 pub fn advance(wiring: &mut Wiring, time: Seconds, live: &Live) -> Vec<(End, Seconds)> {
@@ -48,7 +50,7 @@ pub fn advance(wiring: &mut Wiring, time: Seconds, live: &Live) -> Vec<(End, Sec
     for end in End::all() {
         let watts = live.joint_watts(end).get();
         let joint = wiring.joint(end);
-        if watts < COOL && joint.rise.get() == 0.0 {
+        if watts < COOL.get().get() && joint.rise.get() == 0.0 {
             continue;
         }
         let keeps = *keeps.get_or_insert_with(|| det::exp(-time.get() / JOINT_LAG.get()));
@@ -56,11 +58,11 @@ pub fn advance(wiring: &mut Wiring, time: Seconds, live: &Live) -> Vec<(End, Sec
         let settles = watts * RISE_PER_WATT.get();
         let rise = settles + (start - settles) * keeps;
         let joint = wiring.joint_mut(end);
-        joint.rise = Kelvins(if rise < 0.01 { 0.0 } else { rise });
+        joint.rise = Kelvins(if rise < COLD.get().get() { 0.0 } else { rise });
         joint.charred |= rise >= CHARS_AT.get();
         if rise >= OPENS_AT.get() && settles > OPENS_AT.get() {
             joint.resistance = BURNT_OFF;
-            opened.push((end, time_to(start, settles, OPENS_AT.get())));
+            opened.push((end, time_to(start, settles, OPENS_AT.get(), JOINT_LAG.get())));
         }
     }
     opened
@@ -73,17 +75,17 @@ pub fn earliest(wiring: &Wiring, live: &Live) -> Seconds {
         let settles = live.joint_watts(end).get() * RISE_PER_WATT.get();
         if settles > OPENS_AT.get() {
             let start = wiring.joint(end).rise.get();
-            soonest = soonest.min(time_to(start, settles, OPENS_AT.get()).get());
+            soonest = soonest.min(time_to(start, settles, OPENS_AT.get(), JOINT_LAG.get()).get());
         }
     }
     Seconds(soonest)
 }
 
 /// How long a rise takes from its start to a level below where it settles.
-fn time_to(start: f64, settles: f64, level: f64) -> Seconds {
+pub(super) fn time_to(start: f64, settles: f64, level: f64, lag: f64) -> Seconds {
     if start >= level {
         Seconds(0.0)
     } else {
-        Seconds(JOINT_LAG.get() * det::ln((settles - start) / (settles - level)))
+        Seconds(lag * det::ln((settles - start) / (settles - level)))
     }
 }

@@ -1,19 +1,45 @@
 //! The high limit: trips by its body, latches again only by hand and only once cool.
 
-use quantity::{Kelvins, Temperature};
+use quantity::{Constant, Kelvins, Tag, Temperature};
 
 use super::thermostat::share;
-use crate::{Contact, Limit};
+use crate::{Contact, Limit, Spot};
 
-/// Usual fixed trip of a household heater (trade sheet 3.4: published, 170 °F nominal).
-pub const TRIP: Temperature = Temperature::fahrenheit(170.0);
-/// It latches only at or below this (trade sheet 3.4: published, one maker's figure).
-pub const RESET_BELOW: Temperature = Temperature::fahrenheit(120.0);
-
+quantity::constants! {
+    /// Usual fixed trip of a household heater.
+    pub const TRIP: Constant<Temperature> = Constant::of(
+        "trip of the limit",
+        Temperature::fahrenheit(170.0),
+        Tag::Published("repair reference site: residential 170 °F nominal (trade sheet 3.4)"),
+    );
+    /// It latches only at or below this.
+    pub const RESET_BELOW: Constant<Temperature> = Constant::of(
+        "the limit latches below",
+        Temperature::fahrenheit(120.0),
+        Tag::Published("service literature: reset possible only at or below 120 °F (trade sheet 3.4)"),
+    );
+    /// Share of a nearby hot spot's rise that reaches the limit's body.
+    pub const HEATED_BY_SCREWS: Constant = Constant::new(
+        "share of a hot joint's rise that reaches the limit",
+        0.15,
+        "",
+        Tag::Model("a screw 200 K hot, well browned, brings a limit at 120 °F to its trip (F71 of the trade sheet)"),
+    );
+}
 impl Limit {
     /// A sound one at a temperature.
     pub fn sound(body: Temperature) -> Self {
-        Self { trip: TRIP, reset_below: RESET_BELOW, body, tripped: false, poles: [Contact::Sound; 2] }
+        Self {
+            trip: TRIP.get(),
+            reset_below: RESET_BELOW.get(),
+            body,
+            tripped: false,
+            poles: [Contact::Sound; 2],
+            spots: [Spot::default(); 2],
+            welded: [false; 2],
+            seated: true,
+            grip: 1.0,
+        }
     }
 
     /// Presses the button: latches if it has tripped and is cool enough. Returns whether it clicked. Held
@@ -38,15 +64,30 @@ impl Limit {
         trips
     }
 
-    /// Body temperature once everything has settled beside a wall: it sits as flat as a seated thermostat.
+    /// Body temperature once everything has settled beside a wall, no hot joint near it.
     pub fn settled(&self, wall: Temperature, covered: bool, room: Temperature) -> Temperature {
-        Temperature(room.get() + share(true, covered) * (wall.get() - room.get()))
+        Temperature(room.get() + share(self.seated, self.grip, covered) * (wall.get() - room.get()))
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// Trade sheet 9, F70 (common practice, no source): off the shell it has not tripped 10 °F above its trip, and
+    /// the relief valve's 210 °F comes first.
+    #[test]
+    fn off_the_shell_it_trips_late() {
+        let room = Temperature::fahrenheit(70.0);
+        let mut limit = Limit { seated: false, ..Limit::sound(room) };
+        for water in [180.0, 209.0] {
+            limit.body = limit.settled(Temperature::fahrenheit(water), true, room);
+            assert!(!limit.snap(), "{water}");
+        }
+        limit.seated = true;
+        limit.body = limit.settled(Temperature::fahrenheit(180.0), true, room);
+        assert!(limit.snap());
+    }
 
     /// Trade sheet 3.4 (published: manual reset, trip-free, reset only once cooled).
     #[test]

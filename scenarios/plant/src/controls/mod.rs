@@ -1,4 +1,4 @@
-//! What switches, trips and burns by itself: thermostats, limit, breakers, elements in air, hot joints.
+//! What switches, trips and burns by itself: thermostats, limit, breakers, elements, hot joints and contacts.
 //!
 //! The bodies of thermostats and limit ride on the tank's wall, so whoever moves the water moves them. Then
 //! [`snap`] lets blades jump, [`burn`] heats what heats by its own current, exactly for currents that stay,
@@ -6,13 +6,17 @@
 //! solve it again.
 
 pub mod breaker;
+pub mod contact;
 pub mod element;
 pub mod joint;
 pub mod limit;
+pub mod moisture;
+pub mod sheath;
 #[cfg(test)]
 mod tests;
 pub mod thermostat;
 
+use element::{Beside, Failure};
 use quantity::{Seconds, Temperature};
 
 use crate::electrical::Live;
@@ -25,6 +29,11 @@ pub fn snap(plant: &mut Plant, water: Temperature) -> Vec<Happening> {
     let mut happened = Vec::new();
     for (level, thermostat) in LEVELS.into_iter().zip(&mut plant.thermostats) {
         if thermostat.snap() {
+            if thermostat.blade_calls() {
+                contact::wear(&mut thermostat.hot_contact, &thermostat.hot_spot);
+            } else {
+                contact::wear(&mut thermostat.cold_contact, &thermostat.cold_spot);
+            }
             happened.push(Happening::Switched { level, calling: thermostat.blade_calls() });
         }
     }
@@ -34,9 +43,9 @@ pub fn snap(plant: &mut Plant, water: Temperature) -> Vec<Happening> {
     happened
 }
 
-/// Lets time pass in breakers, elements and joints with the currents of `live`, given the water beside each
-/// element and whether it stands in it. What happened comes back in order, each with its moment counted
-/// from the start.
+/// Lets time pass in breakers, elements, joints and contacts with the currents of `live`, given the water
+/// beside each element and whether it stands in it. What happened comes back in order, each with its moment
+/// counted from the start.
 pub fn burn(
     plant: &mut Plant,
     time: Seconds,
@@ -45,11 +54,16 @@ pub fn burn(
     wetted: [bool; 2],
 ) -> Vec<(Seconds, Happening)> {
     let mut happened = Vec::new();
-    let beside = water.into_iter().zip(wetted);
-    for ((level, element), (water, wetted)) in LEVELS.into_iter().zip(&mut plant.elements).zip(beside) {
-        let watts = live.element_watts(level);
-        if let Some((at, after)) = element.advance(time, watts, wetted, water, plant.room) {
-            happened.push((at, Happening::ElementBurntOut { level, after }));
+    let boils_at = plant.boils_at();
+    let around = water.into_iter().zip(wetted);
+    for ((level, element), (water, wetted)) in LEVELS.into_iter().zip(&mut plant.elements).zip(around) {
+        let beside = Beside { wetted, water, boils_at, room: plant.room };
+        match element.advance(time, live.element_watts(level), beside) {
+            Some(Failure::Dry { at, after }) => {
+                happened.push((at, Happening::ElementBurntOut { level, after }));
+            }
+            Some(Failure::Worn { at }) => happened.push((at, Happening::ElementWornOut { level })),
+            None => {}
         }
     }
     for (slot, breaker) in plant.panel.breakers.iter_mut().enumerate() {
@@ -61,6 +75,7 @@ pub fn burn(
     for (end, at) in joint::advance(&mut plant.wiring, time, live) {
         happened.push((at, Happening::JointBurnt { end }));
     }
+    happened.extend(contact::advance(plant, time, live));
     happened.sort_by(|(a, _), (b, _)| a.get().total_cmp(&b.get()));
     happened
 }
@@ -70,6 +85,7 @@ pub fn burn(
 /// calls sets the shortest.
 pub fn horizon(plant: &Plant, live: &Live, wetted: [bool; 2]) -> Seconds {
     let mut soonest = joint::earliest(&plant.wiring, live);
+    soonest = Seconds(soonest.get().min(contact::earliest(plant, live).get()));
     let mut consider = |time: Seconds| soonest = Seconds(soonest.get().min(time.get()));
     for ((level, element), wetted) in LEVELS.into_iter().zip(&plant.elements).zip(wetted) {
         if !wetted {

@@ -18,14 +18,6 @@ pub const SURFACE_LEAKAGE: Constant = Constant::new(
     Tag::Model("a teraohm: far above every tester's range, and it leaves no conductor without a potential"),
 );
 
-/// Insulation of a sound element, each screw to the sheath.
-pub const ELEMENT_INSULATION: Constant = Constant::new(
-    "insulation of a sound element, each screw",
-    4e9,
-    "Ω",
-    Tag::Model("well above the 50 MΩ cold that trade sheet 2.5 names for a new element"),
-);
-
 /// Capacitance of each lead inside the heater to each feed lead and to the shell.
 pub const LEAD_STRAY: Constant = Constant::new(
     "stray capacitance of a lead",
@@ -83,10 +75,9 @@ pub const LEAST_RESISTANCE: Constant = Constant::new(
 );
 
 /// Every constant of the lowering, for the list of sources.
-pub const ALL: [Constant; 10] = [
+pub const ALL: [Constant; 9] = [
     SOUND_CONTACT,
     SURFACE_LEAKAGE,
-    ELEMENT_INSULATION,
     LEAD_STRAY,
     CABLE_STRAY,
     AWG_10,

@@ -1,7 +1,7 @@
 //! A number that changes whenever the network would.
 
 use crate::supply::{Circuit, Handle, ServiceKind};
-use crate::{Contact, End, Plant, Wire};
+use crate::{Contact, ContactAt, End, Plant, Wire};
 
 /// Runs of the multiply-and-add kind: order matters, so equal values in other places differ.
 struct Mix(u64);
@@ -49,15 +49,13 @@ impl Plant {
             mix.number(joint.resistance.get());
         }
         Wire::ALL.iter().for_each(|wire| mix.number(self.wiring.length(*wire).get()));
-        self.limit.poles.iter().for_each(|pole| mix.contact(*pole, !self.limit.tripped));
-        for thermostat in &self.thermostats {
-            mix.contact(thermostat.cold_contact, thermostat.blade_calls());
-            mix.contact(thermostat.hot_contact, !thermostat.blade_calls());
-        }
-        for element in &self.elements {
+        ContactAt::ALL.iter().for_each(|&at| mix.contact(self.contact(at).0, self.makes(at)));
+        for (&level, element) in crate::Level::ALL.iter().zip(&self.elements) {
+            mix.number(element.insulation().get());
+            let leak = self.conducting_leak(level);
             mix.number(element.coil().get());
             mix.add(u64::from(element.open));
-            let leak = element.leak.map_or([-1.0; 2], |leak| [leak.fraction, leak.resistance.get()]);
+            let leak = leak.map_or([-1.0; 2], |leak| [leak.fraction, leak.resistance.get()]);
             leak.iter().for_each(|number| mix.number(*number));
         }
         mix.0

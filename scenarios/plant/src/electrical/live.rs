@@ -5,7 +5,7 @@ use solver::network::{Branch, Complex, Solution};
 
 use super::lower::{Lowered, Place};
 use super::nodes::NEUTRAL;
-use crate::{End, Level, Point, Screw, Wire};
+use crate::{ContactAt, End, Level, Point, Screw, Wire};
 
 /// A solution of the network at one moment, at 60 Hz.
 #[derive(Clone, Debug)]
@@ -71,6 +71,16 @@ impl Live {
         let place = self.lowered.joints.get(end.wire.index());
         let place = place.and_then(|pair| pair.get(usize::from(end.side & 1))).copied().flatten();
         Watts(self.power(place))
+    }
+
+    /// Heat in a contact of the heater's controls.
+    pub fn contact_watts(&self, at: ContactAt) -> Watts {
+        Watts(self.power(self.lowered.contacts.get(at.index()).copied().flatten()))
+    }
+
+    /// Current through a contact of the heater's controls.
+    pub fn contact_amps(&self, at: ContactAt) -> Amps {
+        Amps(self.current(self.lowered.contacts.get(at.index()).copied().flatten()).norm())
     }
 
     /// Current through a bridge, by its place in the list.

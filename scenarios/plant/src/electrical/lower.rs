@@ -4,13 +4,13 @@ use quantity::{Ohms, Volts};
 use solver::network::{Complex, Network};
 
 use super::constants::{
-    AWG_10, AWG_12, CABLE_STRAY, ELEMENT_INSULATION, LEAD_STRAY, LEAST_RESISTANCE, NIPPLE_WATER,
+    AWG_10, AWG_12, CABLE_STRAY, LEAD_STRAY, LEAST_RESISTANCE, NIPPLE_WATER,
     SERVICE_BOND, SOUND_CONTACT, SURFACE_LEAKAGE,
 };
 use super::nodes::{LEGS, NEUTRAL, Nodes};
 use super::{Bridge, HERTZ};
 use crate::supply::{Circuit, Handle, ServiceKind};
-use crate::{Contact, End, Level, Plant, Screw, Wire};
+use crate::{Contact, ContactAt, End, Level, Plant, Screw, Wire};
 
 /// Where a part of the plant lies in the list of branches.
 pub(super) type Place = Option<usize>;
@@ -30,6 +30,8 @@ pub(super) struct Lowered {
     pub wires: [Place; Wire::ALL.len()],
     /// Each wire end's joint.
     pub joints: [[Place; 2]; Wire::ALL.len()],
+    /// Contacts of the heater's controls.
+    pub contacts: [Place; ContactAt::ALL.len()],
     /// Coil pieces and leak of each element.
     pub elements: [[Place; 3]; 2],
     /// Bridges, in their order.
@@ -73,6 +75,7 @@ pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowere
         poles: Vec::with_capacity(plant.panel.breakers.len()),
         wires: [None; Wire::ALL.len()],
         joints: [[None; 2]; Wire::ALL.len()],
+        contacts: [None; ContactAt::ALL.len()],
         elements: [[None; 3]; 2],
         bridges: Vec::with_capacity(bridges.len()),
     };
@@ -80,8 +83,8 @@ pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowere
     this.breakers(plant);
     this.wires(plant);
     this.controls(plant);
-    this.element(plant, Level::Upper, Screw::UEa, Screw::UEb);
-    this.element(plant, Level::Lower, Screw::LEa, Screw::LEb);
+    this.element(plant, Level::Upper, Screw::UEa, Screw::UEb, supply);
+    this.element(plant, Level::Lower, Screw::LEa, Screw::LEb, supply);
     if supply == Supply::Alternating {
         this.strays(plant);
     }
@@ -93,6 +96,15 @@ pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowere
     }
     this
 }
+
+/// The screws that each contact joins, in the order of [`ContactAt::ALL`].
+const CONTACT_SCREWS: [[Screw; 2]; ContactAt::ALL.len()] = [
+    [Screw::U1, Screw::U2],
+    [Screw::U1, Screw::U4],
+    [Screw::D1, Screw::D2],
+    [Screw::H1, Screw::H2],
+    [Screw::H3, Screw::H4],
+];
 
 impl Lowered {
     /// Adds a branch between two nodes that are there.
@@ -173,13 +185,12 @@ impl Lowered {
 
     /// Limit and thermostats, and what leaks over their bases.
     fn controls(&mut self, plant: &Plant) {
-        let [one, two] = plant.limit.poles.map(|pole| contact(pole, !plant.limit.tripped));
-        self.screws(Screw::H1, Screw::H2, one);
-        self.screws(Screw::H3, Screw::H4, two);
-        let [upper, lower] = &plant.thermostats;
-        self.screws(Screw::U1, Screw::U2, contact(upper.cold_contact, upper.blade_calls()));
-        self.screws(Screw::U1, Screw::U4, contact(upper.hot_contact, !upper.blade_calls()));
-        self.screws(Screw::D1, Screw::D2, contact(lower.cold_contact, lower.blade_calls()));
+        for (&at, [a, b]) in ContactAt::ALL.iter().zip(CONTACT_SCREWS) {
+            let place = self.screws(a, b, contact(plant.contact(at).0, plant.makes(at)));
+            if let Some(entry) = self.contacts.get_mut(at.index()) {
+                *entry = place;
+            }
+        }
         for screw in [Screw::Ja, Screw::Jb, Screw::Jg, Screw::H1, Screw::H3, Screw::U1, Screw::D1] {
             self.screws(screw, Screw::Shell, Complex::real(SURFACE_LEAKAGE.get()));
         }
@@ -189,12 +200,14 @@ impl Lowered {
     }
 
     /// An element's coil, whole or with a tap to its sheath, and its insulation.
-    fn element(&mut self, plant: &Plant, level: Level, a: Screw, b: Screw) {
+    fn element(&mut self, plant: &Plant, level: Level, a: Screw, b: Screw, supply: Supply) {
         let Some(element) = plant.elements.get(level.index()) else { return };
         let (a, b, shell) = (self.nodes.screw(a), self.nodes.screw(b), self.nodes.screw(Screw::Shell));
-        let sound = |share: f64| conductance(element.coil() * share);
+        // A meter finds the coil cold; alternating current of the supply finds it at work.
+        let coil = if supply == Supply::Direct { element.cold_coil() } else { element.coil() };
+        let sound = |share: f64| conductance(coil * share);
         let broken = Complex::real(SURFACE_LEAKAGE.get());
-        let pieces = match (element.leak, self.nodes.tap(level)) {
+        let pieces = match (plant.conducting_leak(level), self.nodes.tap(level)) {
             (Some(leak), tap @ Some(_)) => {
                 let x = leak.fraction.clamp(0.0, 1.0);
                 // A coil that is broken as well is broken on the far side of the fault, as seen from
@@ -212,7 +225,7 @@ impl Lowered {
             }
             _ => [self.join(a, b, if element.open { broken } else { sound(1.0) }), None, None],
         };
-        let insulation = conductance(Ohms(ELEMENT_INSULATION.get()));
+        let insulation = conductance(element.insulation());
         self.join(a, shell, insulation);
         self.join(b, shell, insulation);
         if let Some(entry) = self.elements.get_mut(level.index()) {

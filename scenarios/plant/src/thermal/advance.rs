@@ -8,6 +8,7 @@ use super::plan::{Plan, Relief, SHORTEST};
 use super::vessel::{self, HALF_COIL};
 use super::ways::Ways;
 use crate::controls;
+use crate::controls::limit::{NOTABLE, WARMING};
 use crate::electrical::Live;
 use crate::waterworks::DipTube;
 use crate::{Happening, Level, Plant};
@@ -131,7 +132,9 @@ impl Plant {
         let soonest = controls::horizon(self, &run.live, wetted).get();
         let glows = (0..2).any(|i| !wetted[i] && run.watts[i] > 1.0 && !self.elements[i].open);
         // Water that rises over an element, or leaves it, is followed closely enough by the flow's own steps.
-        if glows { soonest.min(GLOWING) } else { soonest }
+        let soonest = if glows { soonest.min(GLOWING) } else { soonest };
+        // A limit beside a hot screw is warmed by it as the screw warms.
+        if self.heat_beside_limit() > NOTABLE.get() { soonest.min(WARMING.get().get()) } else { soonest }
     }
 
     /// Growth of the water by the heat it takes up, m³/s.

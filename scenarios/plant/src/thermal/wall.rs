@@ -41,7 +41,7 @@ impl Plant {
             height: vessel::limit_height(&self.plate),
             lag: thermostat::BODY_LAG.get(),
             coupling: settled.get() - self.room.get(),
-            bias: 0.0,
+            bias: self.heat_beside_limit().get(),
             celsius: self.limit.body.to_celsius(),
         });
         let kept = self.tank.probes.get(RELIEF as usize).map(|p| p.celsius);
@@ -118,7 +118,14 @@ impl Plant {
             self.tank.temperature_at(height).map_or(self.room, Temperature::celsius)
         });
         let burnt = controls::burn(self, time, &run.live, beside, wetted);
-        let changed = !burnt.is_empty();
+        // Hot screws beside the limit warm it as they go.
+        if let Some(limit) = self.tank.probes.get(LIMIT as usize).map(|p| p.bias) {
+            let now = self.heat_beside_limit().get();
+            if let Some(probe) = self.tank.probes.get_mut(LIMIT as usize).filter(|_| limit != now) {
+                probe.bias = now;
+            }
+        }
+        let changed = !burnt.is_empty() || self.cracks_differ(wetted);
         run.happened.extend(burnt.into_iter().map(|(at, what)| (start + at, what)));
         changed
     }
