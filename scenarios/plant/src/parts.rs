@@ -3,14 +3,34 @@
 mod contacts;
 mod element;
 
-use quantity::{Kelvins, Metres, Ohms};
+use quantity::{Constant, Kelvins, Metres, Ohms, Tag};
 use serde::{Deserialize, Serialize};
 
 use crate::named::named;
 use crate::points::{End, Screw};
 
+/// The tagged constants of the parts.
+pub(crate) const SOURCES: &[&[quantity::Listed]] = &[CONSTANTS, contacts::CONSTANTS, element::CONSTANTS];
+
 pub use contacts::{Contact, ContactAt, Limit, Spot, Thermostat};
 pub use element::{Density, Element, Gasket, Scale, SheathFault};
+
+quantity::constants! {
+    /// Resistance of a sound joint.
+    const SOUND: Constant<Ohms> = Constant::of(
+        "sound joint",
+        Ohms(0.001),
+        Tag::Model("well below the 5 milliohms of a sound contact"),
+    );
+    /// Resistance left in a joint that has burnt off.
+    const BURNT: Constant<Ohms> =
+        Constant::of("burnt-off joint", Ohms(1e9), Tag::Model("an open gap with a trace of char"));
+}
+
+/// Resistance of a sound joint.
+pub const SOUND_JOINT: Ohms = SOUND.get();
+/// Resistance left in a joint that has burnt off.
+pub const BURNT_OFF: Ohms = BURNT.get();
 
 named! {
     /// Upper or lower: which of two like parts.
@@ -100,9 +120,3 @@ impl Wiring {
         &mut self.joints[end.wire.index()][(end.side & 1) as usize]
     }
 }
-
-/// Resistance of a sound joint: 1 milliohm (model; well below the 5 milliohms of a sound contact).
-pub const SOUND_JOINT: Ohms = Ohms(0.001);
-
-/// Resistance left in a joint that has burnt off: an open gap with a trace of char (model).
-pub const BURNT_OFF: Ohms = Ohms(1e9);

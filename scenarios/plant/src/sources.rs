@@ -2,11 +2,16 @@
 
 use quantity::Listed;
 
-use crate::{climate, fault, household, named};
+use crate::{climate, controls, fault, household, named, parts};
 
 /// The lists of the modules, folder by folder.
-const FOLDERS: &[&[&[Listed]]] =
-    &[&[named::CONSTANTS, climate::CONSTANTS], household::SOURCES, fault::SOURCES];
+const FOLDERS: &[&[&[Listed]]] = &[
+    &[named::CONSTANTS, climate::CONSTANTS],
+    parts::SOURCES,
+    controls::SOURCES,
+    household::SOURCES,
+    fault::SOURCES,
+];
 
 /// Every tagged constant of the plant, module by module.
 pub fn sources() -> Vec<Listed> {

@@ -30,11 +30,6 @@ fn worlds() -> Vec<World> {
 
 const UNFINISHED_PLANT: &[&str] = &[
     "build.rs",
-    "controls/breaker.rs",
-    "controls/element.rs",
-    "controls/joint.rs",
-    "controls/limit.rs",
-    "controls/thermostat.rs",
     "electrical/constants.rs",
     "electrical/fingerprint.rs",
     "electrical/lower.rs",
@@ -42,7 +37,6 @@ const UNFINISHED_PLANT: &[&str] = &[
     "electrical/nodes.rs",
     "electrical/plans.rs",
     "heater.rs",
-    "parts.rs",
     "points.rs",
     "thermal/advance.rs",
     "thermal/books.rs",

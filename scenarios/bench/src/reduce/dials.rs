@@ -42,10 +42,11 @@ pub(super) fn seat(turn: &mut Turn, level: Level, time: Seconds) -> Answered {
     hands::touch(turn, Point::Screw(screw), hands::Grip::Touches);
     turn.pass(time);
     if let Some(thermostat) = turn.s.home.plant.thermostats.get_mut(level.index()) {
-        if thermostat.seated {
+        if thermostat.seated && thermostat.grip >= 1.0 {
             return Ok(Shown::DoneWith { sights: vec![Sight::Ordinary] });
         }
         thermostat.seated = true;
+        thermostat.grip = 1.0;
     }
     Ok(Shown::Done)
 }

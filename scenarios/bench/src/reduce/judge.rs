@@ -103,6 +103,7 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
         PartKind::Limit => {
             let limit = &plant.limit;
             limit.poles.iter().any(|p| *p != Contact::Sound)
+                || limit.welded.contains(&true)
                 || limit.trip.get() < LIMIT_TRIP.get() - WEAK_BY.get()
         }
         PartKind::Breaker => plant

@@ -166,6 +166,12 @@ impl<'a> Turn<'a> {
                 self.noticed.push(Noticed::Bang);
                 self.harms.push(Harm::ElementBurntOut { element: level, power, after, sheath });
             }
+            Happening::ElementWornOut { .. } | Happening::ContactWelded { .. } => {}
+            Happening::ContactBurnt { at: contact } => {
+                let power = self.before.home.plant.energise(&[]).contact_watts(contact);
+                self.noticed.push(Noticed::Bang);
+                self.harms.push(Harm::JointOverheated { power, seconds: at });
+            }
             Happening::JointBurnt { end } => {
                 let was = &self.before.home.plant;
                 let power = was.energise(&[]).joint_watts(end);

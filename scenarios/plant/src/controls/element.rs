@@ -2,7 +2,7 @@
 
 use quantity::{Constant, Seconds, Tag, Temperature, Watts, det};
 
-use crate::Element;
+use crate::{Density, Element};
 
 quantity::constants! {
     /// Mass of an element by the area of its sheath.
@@ -22,6 +22,13 @@ quantity::constants! {
     /// Emissivity of a sheath that has lost its plating.
     pub const EMISSIVITY: Constant =
         Constant::new("emissivity of a scorched sheath", 0.8, "", Tag::Model("oxidised metal"));
+    /// Share of its radiation that leaves a sheath, in the order of [`Density::ALL`].
+    pub const OPEN_TO_ROOM: Constant<[f64; Density::ALL.len()]> = Constant::new(
+        "share of a sheath's radiation that leaves it: high, low, ultra-low density",
+        [1.0, 0.75, 0.75],
+        "",
+        Tag::Model("legs that are folded back see each other; ultra-low still stands dry firing (trade sheet 2.6)"),
+    );
     /// Natural convection from a hot rod in still air.
     pub const CONVECTION: Constant =
         Constant::new("convection from a hot sheath", 12.0, "W/(m²·K)", Tag::Model("thin rod in still air"));
@@ -100,8 +107,12 @@ impl Element {
 
     /// Heat a sheath gives to the air for each kelvin it lies above it.
     fn loss(&self, sheath: f64, room: f64) -> f64 {
-        let radiated =
-            STEFAN_BOLTZMANN.get() * EMISSIVITY.get() * (sheath * sheath + room * room) * (sheath + room);
+        let open = OPEN_TO_ROOM.get().get(self.density as usize).copied().unwrap_or(1.0);
+        let radiated = STEFAN_BOLTZMANN.get()
+            * EMISSIVITY.get()
+            * open
+            * (sheath * sheath + room * room)
+            * (sheath + room);
         self.area() * (radiated + CONVECTION.get())
     }
 
@@ -112,6 +123,7 @@ impl Element {
             self.in_air = Seconds(0.0);
             return self.soak(time, power, beside);
         }
+        self.moisten(time);
         self.fire_dry(time, power, beside.room).map(|(at, after)| Failure::Dry { at, after })
     }
 
@@ -170,8 +182,8 @@ impl Element {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::SheathFault;
     use crate::heater::Rating;
-    use crate::{Density, SheathFault};
     use quantity::{Ohms, Volts};
 
     const ROOM: Temperature = Temperature::celsius(20.0);

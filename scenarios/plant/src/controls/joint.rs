@@ -83,9 +83,5 @@ pub fn earliest(wiring: &Wiring, live: &Live) -> Seconds {
 
 /// How long a rise takes from its start to a level below where it settles.
 pub(super) fn time_to(start: f64, settles: f64, level: f64, lag: f64) -> Seconds {
-    if start >= level {
-        Seconds(0.0)
-    } else {
-        Seconds(lag * det::ln((settles - start) / (settles - level)))
-    }
+    if start >= level { Seconds(0.0) } else { Seconds(lag * det::ln((settles - start) / (settles - level))) }
 }

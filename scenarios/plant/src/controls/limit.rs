@@ -1,9 +1,9 @@
 //! The high limit: trips by its body, latches again only by hand and only once cool.
 
-use quantity::{Constant, Kelvins, Tag, Temperature};
+use quantity::{Constant, Kelvins, Seconds, Tag, Temperature};
 
 use super::thermostat::share;
-use crate::{Contact, Limit, Spot};
+use crate::{Contact, End, Limit, Plant, Screw, Spot};
 
 quantity::constants! {
     /// Usual fixed trip of a household heater.
@@ -25,7 +25,39 @@ quantity::constants! {
         "",
         Tag::Model("a screw 200 K hot, well browned, brings a limit at 120 °F to its trip (F71 of the trade sheet)"),
     );
+    /// Hot screws beside the limit matter to it from here on.
+    pub(crate) const NOTABLE: Constant<Kelvins> = Constant::of(
+        "warming of the limit by its screws that is followed",
+        Kelvins(1.0),
+        Tag::Model("a fiftieth of the way from hot water to a trip"),
+    );
+    /// How often that is looked at.
+    pub(crate) const WARMING: Constant<Seconds> = Constant::of(
+        "step while hot screws warm the limit",
+        Seconds(30.0),
+        Tag::Model("a quarter of a contact's time constant"),
+    );
 }
+
+/// Screws of the limit and of the thermostat strapped to it.
+const NEAR: &[Screw] = &[Screw::H1, Screw::H2, Screw::H3, Screw::H4, Screw::U1];
+
+impl Plant {
+    /// How far hot joints and contacts beside the limit warm its body.
+    pub fn heat_beside_limit(&self) -> Kelvins {
+        let poles: f64 = self.limit.spots.iter().map(|spot| spot.rise.get()).sum();
+        let mut rise =
+            poles + self.thermostats[0].cold_spot.rise.get() + self.thermostats[0].hot_spot.rise.get();
+        for end in End::all() {
+            let joint = self.wiring.joint(end);
+            if joint.rise.get() > 0.0 && joint.on.is_some_and(|screw| NEAR.contains(&screw)) {
+                rise += joint.rise.get();
+            }
+        }
+        Kelvins(HEATED_BY_SCREWS.get() * rise)
+    }
+}
+
 impl Limit {
     /// A sound one at a temperature.
     pub fn sound(body: Temperature) -> Self {
@@ -48,6 +80,7 @@ impl Limit {
         let latches = self.tripped && self.body <= self.reset_below;
         if latches {
             self.tripped = false;
+            self.spots.iter_mut().for_each(|spot| spot.makes = spot.makes.saturating_add(1));
         }
         latches
     }

@@ -17,10 +17,22 @@ mod tests;
 pub mod thermostat;
 
 use element::{Beside, Failure};
-use quantity::{Seconds, Temperature};
+use quantity::{Listed, Seconds, Temperature};
 
 use crate::electrical::Live;
 use crate::{Happening, Level, Plant};
+
+/// The tagged constants of the controls.
+pub(crate) const SOURCES: &[&[Listed]] = &[
+    breaker::CONSTANTS,
+    contact::CONSTANTS,
+    element::CONSTANTS,
+    joint::CONSTANTS,
+    limit::CONSTANTS,
+    moisture::CONSTANTS,
+    sheath::CONSTANTS,
+    thermostat::CONSTANTS,
+];
 
 const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
 

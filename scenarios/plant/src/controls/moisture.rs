@@ -17,11 +17,13 @@ quantity::constants! {
         Ohms(2e5),
         Tag::Memory("trade sheet 2.5: a long-idle element may read 0.1 to 5 megohms; both screws together 0.1"),
     );
-    /// Warmer by this, magnesia insulates ten times worse.
-    pub const DECADE: Constant<Kelvins> = Constant::of(
-        "temperature step that divides insulation by ten",
-        Kelvins(100.0),
-        Tag::Computed("50 megohms cold to 0.5 hot, two decades up to a working sheath of some 220 °C (trade sheet 2.5)"),
+    /// How steeply magnesia conducts better as it warms: ln R over 1/T.
+    pub const STEEPNESS: Constant<Kelvins> = Constant::of(
+        "steepness of insulation over the inverse of temperature",
+        Kelvins(3330.0),
+        Tag::Computed(
+            "50 megohms cold to 0.5 hot (trade sheet 2.5, published), two decades from 20 °C to a working 220 °C",
+        ),
     );
     /// Temperature that `DRY` and `SOAKED` hold for.
     const COLD: Constant<Temperature> =
@@ -44,8 +46,6 @@ quantity::constants! {
     /// Moisture below which an element is dry.
     const DRY_ENOUGH: Constant =
         Constant::new("moisture that no longer counts", 1e-4, "of the most", Tag::Model("0.1 % of the insulation"));
-    /// The base of decades.
-    const TEN: Constant = Constant::new("base of decades", 10.0, "", Tag::Computed("by definition"));
     /// Time constant of the uptake through seals that do not seal.
     pub const UPTAKE: Constant<Seconds> = Constant::of(
         "time constant of the uptake of moisture",
@@ -59,8 +59,8 @@ impl Element {
     pub fn insulation(&self) -> Ohms {
         let damp = self.damp.clamp(0.0, 1.0);
         let cold = det::ln(DRY.get().get()) * (1.0 - damp) + det::ln(SOAKED.get().get()) * damp;
-        let decades = (self.sheath.get() - COLD.get().get()) / DECADE.get().get();
-        Ohms(det::exp(cold) * det::exp(-decades * det::ln(TEN.get())))
+        let warmer = 1.0 / COLD.get().get() - 1.0 / self.sheath.get().max(1.0);
+        Ohms(det::exp(cold - STEEPNESS.get().get() * warmer))
     }
 
     /// Lets moisture come and go with the sheath as warm as it is.
@@ -128,7 +128,9 @@ mod tests {
     fn steps_of_any_size_dry_alike() {
         let (mut one, mut many) = (element(1.0, 0.2), element(1.0, 0.2));
         one.advance(Seconds(3600.0), Watts(4500.0), beside(49.0));
-        (0..360).for_each(|_| drop(many.advance(Seconds(10.0), Watts(4500.0), beside(49.0))));
+        for _ in 0..360 {
+            many.advance(Seconds(10.0), Watts(4500.0), beside(49.0));
+        }
         assert!((one.damp - many.damp).abs() < 1e-9);
     }
 }

@@ -4,7 +4,7 @@ use quantity::{Constant, Kelvins, Metres, Pressure, Seconds, Tag, Temperature, W
 use solver::water;
 
 use super::element::{Beside, Failure};
-use crate::{Element, Level, Plant};
+use crate::{Element, Level, Plant, SheathFault};
 
 quantity::constants! {
     /// Natural convection from a rod in water: flux over the excess temperature to the power 5/4.
@@ -116,6 +116,20 @@ impl Plant {
         Temperature::celsius(water::saturation_temperature(gauge + water::ATMOSPHERE))
     }
 
+    /// The path from an element's coil to its sheath that conducts now: a crack may need water in it.
+    pub fn conducting_leak(&self, level: Level) -> Option<SheathFault> {
+        let element = self.elements.get(level.index())?;
+        element.conducting_leak(!element.leak_needs_water || self.wetted(level))
+    }
+
+    /// Whether water came to a crack, or left it, since the elements stood in it as told.
+    pub(crate) fn cracks_differ(&self, wetted: [bool; 2]) -> bool {
+        let pairs = Level::ALL.iter().zip(&self.elements).zip(wetted);
+        pairs.into_iter().any(|((level, element), was)| {
+            element.leak_needs_water && element.leak.is_some() && self.wetted(*level) != was
+        })
+    }
+
     /// Whether an element pops and crackles: water caught in its scale flashes on the sheath.
     pub fn pops(&self, level: Level) -> bool {
         let Some(element) = self.elements.get(level.index()) else { return false };
@@ -181,7 +195,8 @@ mod tests {
             }
             f64::INFINITY
         };
-        let (clean, thin, thick) = (years(Density::High, 0.0), years(Density::High, 1.0), years(Density::High, 3.0));
+        let (clean, thin, thick) =
+            (years(Density::High, 0.0), years(Density::High, 1.0), years(Density::High, 3.0));
         assert!((10.0..30.0).contains(&clean), "{clean}");
         assert!(thin < clean / 5.0 && thick < thin / 5.0, "{clean} {thin} {thick}");
         assert!(years(Density::Low, 1.0) > 3.0 * thin);

@@ -4,8 +4,8 @@ use quantity::{Ohms, Volts};
 use solver::network::{Complex, Network};
 
 use super::constants::{
-    AWG_10, AWG_12, CABLE_STRAY, LEAD_STRAY, LEAST_RESISTANCE, NIPPLE_WATER,
-    SERVICE_BOND, SOUND_CONTACT, SURFACE_LEAKAGE,
+    AWG_10, AWG_12, CABLE_STRAY, LEAD_STRAY, LEAST_RESISTANCE, NIPPLE_WATER, SERVICE_BOND, SOUND_CONTACT,
+    SURFACE_LEAKAGE,
 };
 use super::nodes::{LEGS, NEUTRAL, Nodes};
 use super::{Bridge, HERTZ};

@@ -66,6 +66,13 @@ quantity::constants! {
         Temperature::fahrenheit(125.0),
         Tag::Model("120 °F and what the marks of a dial leave open"),
     );
+    /// A thermostat that touches with less of its plate is loose.
+    const FLAT_ENOUGH: Constant = Constant::new(
+        "share of a thermostat's plate that has to touch",
+        0.8,
+        "",
+        Tag::Model("below that it reads over 4 °F low at 120 °F"),
+    );
     /// Dials closer than this are alike.
     const ALIKE: Constant<Kelvins> = Constant::of(
         "dials closer than this are alike",
@@ -144,7 +151,7 @@ impl Home {
             let contacts = worn(t.cold_contact) || (level == Level::Upper && worn(t.hot_contact));
             for (there, what) in [
                 (contacts || t.stuck.is_some(), Defect::Thermostat(level)),
-                (!t.seated, Defect::ThermostatLoose(level)),
+                (!t.seated || t.grip < FLAT_ENOUGH.get(), Defect::ThermostatLoose(level)),
                 (t.dial > HIGHEST_DIAL.get(), Defect::DialHigh(level)),
             ] {
                 if there {
@@ -155,7 +162,10 @@ impl Home {
         let [upper, lower] = plant.thermostats.map(|t| t.dial);
         for (there, what) in [
             (upper.above(lower).abs() > ALIKE.get(), Defect::DialsUnequal),
-            (plant.limit.poles.iter().any(|p| worn(*p)), Defect::LimitPole),
+            (
+                plant.limit.poles.iter().any(|p| worn(*p)) || plant.limit.welded.contains(&true),
+                Defect::LimitPole,
+            ),
             (plant.limit.tripped, Defect::LimitTripped),
         ] {
             if there {

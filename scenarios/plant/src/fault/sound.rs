@@ -1,9 +1,9 @@
 //! Taking a fault out of a house again, so that another can be tried in its place.
 
-use quantity::{Constant, Tag, Temperature, Volts};
+use quantity::{Constant, Kelvins, Tag, Temperature, Volts};
 
 use crate::home::Home;
-use crate::parts::{Contact, Gasket, SOUND_JOINT};
+use crate::parts::{Contact, Gasket, SOUND_JOINT, Spot};
 use crate::points::End;
 use crate::supply::{Circuit, Handle, ServiceKind};
 use crate::waterworks::DipTube;
@@ -32,6 +32,7 @@ impl Home {
         for element in &mut plant.elements {
             element.open = false;
             element.leak = None;
+            element.damp = 0.0;
             element.scorched = false;
             element.gasket = Gasket::sound();
         }
@@ -40,9 +41,18 @@ impl Home {
             thermostat.stuck = None;
             thermostat.cold_contact = Contact::Sound;
             thermostat.hot_contact = Contact::Sound;
+            thermostat.cold_spot = Spot::default();
+            thermostat.hot_spot = Spot::default();
+            thermostat.seated = true;
+            thermostat.grip = 1.0;
+            thermostat.drift = Kelvins(0.0);
         }
         plant.limit.tripped = false;
         plant.limit.poles = [Contact::Sound; 2];
+        plant.limit.spots = [Spot::default(); 2];
+        plant.limit.welded = [false; 2];
+        plant.limit.seated = true;
+        plant.limit.grip = 1.0;
         for end in End::all() {
             let joint = plant.wiring.joint_mut(end);
             joint.resistance = SOUND_JOINT;

@@ -141,7 +141,7 @@ impl Run {
                     }
                 }
                 Happening::LimitTripped { .. } => self.week.limit_trips += 1,
-                Happening::JointBurnt { .. } => self.week.burnt_smell = true,
+                Happening::JointBurnt { .. } | Happening::ContactBurnt { .. } => self.week.burnt_smell = true,
                 _ => {}
             }
         }

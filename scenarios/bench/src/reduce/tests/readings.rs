@@ -10,7 +10,8 @@ fn display(session: &mut Session, action: &Action) -> Display {
     }
 }
 
-/// Trade sheet 2.1 (published): 4500 W at 240 V is 12.8 ohms; leads 0.3 unless zeroed (2.2).
+/// Trade sheet 2.1 (published): 4500 W at 240 V is 12.8 ohms at work, 2 % less cold; leads 0.3
+/// unless zeroed (2.2).
 #[test]
 fn an_element_with_its_wires_off() {
     let mut session = solo(home());
@@ -18,9 +19,9 @@ fn an_element_with_its_wires_off() {
     let lift = |wire| Action::Lift { end: end(wire, 1) };
     doing(&mut session, &[lift(Wire::UpperSwitched), lift(Wire::UpperPermanent)]);
     let read = meter(Ohms, Screw::UEa, Screw::UEb);
-    assert_eq!(display(&mut session, &read), Display::Ohms { ohms: quantity::Ohms(13.1) });
-    doing(&mut session, &[Action::ZeroLeads]);
     assert_eq!(display(&mut session, &read), Display::Ohms { ohms: quantity::Ohms(12.8) });
+    doing(&mut session, &[Action::ZeroLeads]);
+    assert_eq!(display(&mut session, &read), Display::Ohms { ohms: quantity::Ohms(12.5) });
     assert_eq!(display(&mut session, &meter(Ohms, Screw::UEa, Screw::Shell)), Display::Over);
     let tone = display(&mut session, &meter(Continuity, Screw::UEa, Screw::UEb));
     assert_eq!(tone, Display::Tone { on: true });

@@ -100,22 +100,23 @@ fn several_bridges_at_once() {
     assert_eq!(live.bridge_amps(9).get(), 0.0);
 }
 
-/// Trade sheet 10.2 (common practice, no source): leads off, 12.8 Ω; leads on, parallel paths. A sound
-/// element is open to the shell on an ohmmeter.
+/// Trade sheet 10.2 (common practice, no source): leads off, 12.8 Ω less the 2 % of a cold coil (2.2,
+/// published); leads on, parallel paths. A sound element is open to the shell on an ohmmeter.
 #[test]
 fn ohms_with_leads_on_and_off() {
     let mut plant = stiff();
     plant.panel.breakers[0].handle = Handle::Off;
     blades(&mut plant, false, true);
     let ohms = |plant: &Plant, a: Screw, b: Screw| plant.resistance(a.into(), b.into()).unwrap().get();
-    near(ohms(&plant, UEa, UEb), 12.8, 0.01);
-    near(ohms(&plant, H1, H3), 12.8, 0.03);
+    let cold = 0.98 * 12.8;
+    near(ohms(&plant, UEa, UEb), cold, 0.01);
+    near(ohms(&plant, H1, H3), cold, 0.03);
     plant.wiring.joint_mut(End { wire: Wire::Transfer, side: 0 }).on = Some(U2);
-    near(ohms(&plant, UEa, UEb), 6.4, 0.01);
+    near(ohms(&plant, UEa, UEb), 0.5 * cold, 0.01);
     assert!(ohms(&plant, UEa, Shell) > 40e6);
     lift(&mut plant, Wire::UpperSwitched, UEa);
     lift(&mut plant, Wire::UpperPermanent, UEb);
-    near(ohms(&plant, UEa, UEb), 12.8, 0.01);
+    near(ohms(&plant, UEa, UEb), cold, 0.01);
     plant.elements[0].open = true;
     assert!(ohms(&plant, UEa, UEb) > 1e9);
     assert!(ohms(&plant, Shell, G) < 0.1, "bonded");
