@@ -24,12 +24,12 @@ pub fn perfect() -> Work {
     work.insulated(UEa, Shell);
     work.acts(land_element(Level::Upper));
     work.acts(lift_element(Level::Lower));
-    let whole = work.ohms(LEa, LEb, 12.8, 0.1);
-    let a = work.ohms(LEa, Shell, 6.4, 0.1);
-    let b = work.ohms(LEb, Shell, 6.4, 0.1);
+    let whole = work.ohms(LEa, LEb, 12.54, 0.1);
+    let a = work.ohms(LEa, Shell, 6.27, 0.1);
+    let b = work.ohms(LEb, Shell, 6.27, 0.1);
     work.finds(&[whole, a, b]);
     work.fits_drained(PartKind::LowerElement);
-    work.ohms(LEa, LEb, 12.8, 0.1);
+    work.ohms(LEa, LEb, 12.54, 0.1);
     work.insulated(LEa, Shell);
     work.acts(land_element(Level::Lower));
     work.reset_limit();

@@ -1,5 +1,5 @@
 //! An element grounded near one end of its coil.
-//! Trade sheet, section 9, F14: common practice, no source; resistances computed from the place along 12.8 Ω.
+//! Trade sheet, section 9, F14: common practice, no source; resistances computed from the place along 12.54 Ω (12.8 Ω, 2 % less cold).
 
 use bench::Sight;
 use drill::Order;
@@ -35,15 +35,15 @@ fn worked(spot: Spot) -> Work {
     work.make_dead(&[UEa, UEb, LEa, LEb]);
     let [a, b] = screws(level);
     let (near_end, far_end) = if permanent { (b, a) } else { (a, b) };
-    let depth = DEPTH * 12.8;
+    let depth = DEPTH * 12.54;
     work.acts(lift_element(level));
-    let whole = work.ohms(a, b, 12.8, 0.1);
+    let whole = work.ohms(a, b, 12.54, 0.1);
     let short = work.ohms(near_end, Shell, depth + OHMS, 0.1);
-    let long = work.ohms(far_end, Shell, 12.8 - depth + OHMS, 0.1);
+    let long = work.ohms(far_end, Shell, 12.54 - depth + OHMS, 0.1);
     work.finds(&[whole, short, long]);
     let kind = if level == Level::Lower { PartKind::LowerElement } else { PartKind::UpperElement };
     work.fits_drained(kind);
-    work.ohms(a, b, 12.8, 0.1);
+    work.ohms(a, b, 12.54, 0.1);
     work.insulated(a, Shell);
     work.acts(land_element(level));
     if work.look(Place::UpperCompartment).contains(&Sight::Button { proud: true }) {

@@ -141,9 +141,13 @@ impl Element {
             // Cooling may go in strides; after ten minutes of either all is settled.
             let fine = if watts > 1.0 { FINE.get().get() } else { COOLING.get().get() };
             let stride = if done > SETTLED.get().get() { total - done } else { fine.min(total - done) };
-            let loss = self.loss(sheath, room);
-            let end = room + watts / loss;
-            let next = end + (sheath - end) * det::exp(-stride * loss / capacity);
+            let toward = |at: f64, time: f64| {
+                let loss = self.loss(at, room);
+                let end = room + watts / loss;
+                end + (sheath - end) * det::exp(-time * loss / capacity)
+            };
+            // The loss halfway: second order.
+            let next = toward(toward(sheath, stride / 2.0), stride);
             if failed.is_none() && !self.open && watts > 1.0 && next >= FAILS_AT.get().get() {
                 let part = ((FAILS_AT.get().get() - sheath) / (next - sheath)).clamp(0.0, 1.0) * stride;
                 done += part;
