@@ -10,8 +10,11 @@ use plant::household::HouseholdKind;
 use plant::{Breaker, Circuit, Contact, ContactAt, Element, End, HeaterModel, Level, Plant, Setting, Wire};
 use quantity::{Amps, Ohms, Seconds, Temperature, Volts, Watts};
 
-/// On and off times in seconds, and the step they are cut into.
-const HISTORIES: [(&str, &[(bool, f64)], f64); 3] = [
+/// A name, on and off times in seconds, and the step they are cut into.
+type History = (&'static str, &'static [(bool, f64)], f64);
+
+/// The load histories.
+const HISTORIES: [History; 3] = [
     ("step", &[(true, 3600.0), (false, 1800.0)], 300.0),
     ("long-steps", &[(true, 900.0), (false, 300.0), (true, 2400.0), (false, 7200.0)], 900.0),
     (
