@@ -70,7 +70,8 @@ fn a_runaway_opens_the_limit() {
     assert!(dead.leg_current(0).get() < 1e-3 && dead.leg_current(1).get() < 1e-3, "both legs");
     assert!(!plant.limit.press() && plant.limit.tripped, "held in while hot it makes nothing");
     plant.limit.body = f(119.0);
-    assert!(plant.limit.tripped && plant.limit.press() && !plant.limit.tripped);
+    assert!(plant.limit.press(), "cool it latches");
+    assert!(!plant.limit.tripped);
 }
 
 /// A limit as sold trips between 160 and 235 °F (trade sheet 3.4, published: control bulletin).
