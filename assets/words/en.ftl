@@ -4,6 +4,7 @@
 
 place-customer = the customer
 place-load-center = the load center
+place-in-line-box = the box in the line
 place-junction-box = the heater’s junction box
 place-heater-top = the top of the heater
 place-upper-compartment = the upper compartment
@@ -17,6 +18,12 @@ heater-short-30 = 30 gal short, 3500 W, 240 V
 heater-plain-40 = 40 gal, 4500 W, 240 V
 heater-tall-50-208 = 50 gal tall, 4500 W, 208 V
 heater-wide-80 = 80 gal, 5500 W, 240 V
+heater-small-20 = 20 gal, one element, 1500 W, 120 V
+heater-tall-50-277 = 50 gal tall, 4500 W, 277 V
+heater-both-50 = 50 gal, both elements at once, 4500 W each, 240 V
+heater-off-peak-80 = 80 gal, lower element off-peak, 4500 W, 240 V
+heater-board-50 = 50 gal, electronic control, 4500 W, 240 V
+heater-large-120 = 120 gal, 5500 W, 240 V
 
 household-single = one person
 household-couple = a couple
@@ -38,6 +45,7 @@ tap-shower = shower
 
 circuit-heater = Water heater
 circuit-second-source = Load control
+circuit-off-peak = Water heater, off-peak
 circuit-range = Range
 circuit-dryer = Dryer
 
@@ -85,9 +93,16 @@ screw-G = ground bar
 
 wire-cable-a = branch cable, leg 1
 wire-cable-b = branch cable, leg 2 (re-identified white)
+wire-cable-n = branch cable, neutral
 wire-cable-g = equipment ground
 wire-second-a = second cable, leg 1
 wire-second-b = second cable, leg 2
+wire-off-peak-a = off-peak cable, leg 1
+wire-off-peak-b = off-peak cable, leg 2
+wire-to-box-a = cable to the box, leg 1
+wire-to-box-b = cable to the box, leg 2
+wire-whip-a = cable from the box, leg 1
+wire-whip-b = cable from the box, leg 2
 wire-feed-a = lead to H1
 wire-feed-b = lead to H3
 wire-bond = bond to the shell
@@ -97,6 +112,15 @@ wire-upper-permanent = wire H4 to UEb
 wire-transfer = wire U4 to D1
 wire-lower-switched = wire D2 to LEa
 wire-lower-permanent = wire H4 to LEb
+wire-lower-feed = wire H2 to D1
+wire-off-peak-feed-a = lead to H5
+wire-off-peak-feed-b = lead to H7
+wire-interlock = wire H6 to U3
+wire-off-peak-permanent = wire H8 to LEb
+wire-board-line = wire H2 to K1
+wire-board-return = wire H4 to K2
+wire-board-upper = wire K3 to UEa
+wire-board-lower = wire K4 to LEa
 wire-end = { $wire }, at { $screw }
 
 part-upper-element = upper element

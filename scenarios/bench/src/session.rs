@@ -117,7 +117,7 @@ pub struct Technician {
     /// Points read at 0 V since, each with the step that did it.
     pub read_dead: BTreeMap<Point, u32>,
     /// When leg to leg was last read at 0 V, all sources locked, as a step number.
-    pub legs_dead: Option<u32>,
+    pub legs_dead: [Option<u32>; 2],
     /// Grounds proved good: a live leg read 120 V to them, or they had continuity to the panel's ground.
     pub grounds: BTreeSet<Screw>,
     /// Dead by the whole procedure, and since which step.
@@ -170,7 +170,7 @@ impl Technician {
             },
             meter_proved: None,
             read_dead: BTreeMap::new(),
-            legs_dead: None,
+            legs_dead: [None; 2],
             grounds: BTreeSet::new(),
             proved_dead: None,
             household_told: false,

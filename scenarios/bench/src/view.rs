@@ -143,8 +143,13 @@ pub struct View {
 /// From this much the floor is seen to be wet. Model: no source.
 const SEEN: Volume = Volume::litres(0.05);
 /// Places with bare metal behind covers.
-const METAL: [Place; 4] =
-    [Place::LoadCenter, Place::JunctionBox, Place::UpperCompartment, Place::LowerCompartment];
+const METAL: [Place; 5] = [
+    Place::LoadCenter,
+    Place::InLineBox,
+    Place::JunctionBox,
+    Place::UpperCompartment,
+    Place::LowerCompartment,
+];
 
 impl Session {
     /// What is in sight now.
@@ -290,7 +295,7 @@ impl Session {
             fill: plant.fill(),
             layers: senses::layers(plant, SLICES),
             watts: [Level::Upper, Level::Lower].map(|level| live.element_watts(level)),
-            legs: [plant::Wire::CableA, plant::Wire::CableB].map(|wire| live.amps(wire)),
+            legs: plant.wiring.feeders().map(|wire| live.amps(wire)),
             calling: plant.thermostats.map(|t| t.blade_calls()),
             limit_tripped: plant.limit.tripped,
             pressure: plant.plumbing.pressure,

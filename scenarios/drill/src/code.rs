@@ -238,7 +238,7 @@ mod tests {
     fn any(draw: &mut Draw) -> Order {
         let mut order = Order::chance(draw.word() as u32, MODES[draw.index(3)]);
         order.licence = LICENCES[draw.index(4)];
-        order.heater = draw.chance(0.5).then(|| HeaterModel::ALL[draw.index(4)]);
+        order.heater = draw.chance(0.5).then(|| HeaterModel::ALL[draw.index(HeaterModel::ALL.len())]);
         order.household = draw.chance(0.5).then(|| HouseholdKind::ALL[draw.index(4)]);
         order.climate = draw.chance(0.5).then(|| Climate::ALL[draw.index(4)]);
         let all = FaultId::ALL;

@@ -2,8 +2,8 @@
 
 use bench::Session;
 use plant::Handle;
+use plant::Plant;
 use plant::fault::FaultId;
-use plant::{Circuit, Plant};
 
 /// Power locked off at every source, covers on where it is not, and no water running where it should not.
 pub(crate) fn safe(session: &Session, fault: FaultId) -> bool {
@@ -16,7 +16,7 @@ pub(crate) fn safe(session: &Session, fault: FaultId) -> bool {
 
 /// Every breaker that truly feeds the heater is off or tripped, with a lock on it.
 fn locked_off(plant: &Plant) -> bool {
-    let feeds = |b: &&plant::Breaker| matches!(b.feeds, Circuit::Heater | Circuit::SecondSource);
+    let feeds = |b: &&plant::Breaker| b.feeds_heater();
     plant.panel.breakers.iter().filter(feeds).all(|b| b.handle != Handle::On && b.locked)
 }
 

@@ -5,8 +5,8 @@ use plant::climate::Climate;
 use plant::fault::{FaultCase, FaultId, Parameters};
 use plant::home::{Home, Setting};
 use plant::household::{self, HouseholdKind, Life, Week};
-use plant::{Breaker, Circuit, Contact, Handle, HeaterModel};
-use quantity::{Amps, Draw, Volts};
+use plant::{Breaker, Circuit, HeaterModel};
+use quantity::{Amps, Draw};
 use serde::{Deserialize, Serialize};
 
 use crate::order::{Order, OrderError, Wanted};
@@ -83,6 +83,8 @@ const LONGEST_DAYS: u16 = 7;
 /// Leg voltage of an ordinary evening, within the published service range (trade sheet 10.11: 5 %; drawn
 /// well inside it).
 const LEG_VOLTS: (f64, f64) = (118.0, 123.0);
+/// What the house has on besides, of its usual resistance (invented).
+const LOADS: (f64, f64) = (0.5, 2.0);
 /// Cold resistance of a sound element over the nominal one (trade sheet 2.2: +5/-10 % of the wattage).
 const TOLERANCE: (f64, f64) = (0.96, 1.08);
 /// Stray coupling of a long cable beside a live one: 300 pF (model; reads about 90 V on 10 megohms).
@@ -119,7 +121,8 @@ pub fn settle(order: &Order) -> Result<(Setting, FaultCase), OrderError> {
         if !fits(order, &home, id) {
             return Err(plant::fault::FaultError::DoesNotFit { id }.into());
         }
-        let parameters = id.fault().complete(given, &mut numbers(seed, id))?;
+        let mut parameters = id.fault().complete(given, &mut numbers(seed, id))?;
+        plant::fault::place_in(&mut parameters, &home);
         Ok(FaultCase { id, parameters })
     };
     let none = Parameters::new();
@@ -178,7 +181,14 @@ fn house(order: &Order, setting: Setting) -> Home {
     let seed = u64::from(order.seed);
     let mut home = Home::sound(setting);
     let drawn = Draw::new(seed, "service").between(LEG_VOLTS.0, LEG_VOLTS.1);
-    home.plant.service.leg = Volts(order.leg_volts.unwrap_or(drawn));
+    // An order speaks of 120 V legs; those of another service stand in proportion.
+    let nominal = home.plant.service.kind.leg();
+    home.plant.service.leg =
+        nominal * (order.leg_volts.unwrap_or(drawn) / plant::supply::LEG_120.get().get());
+    let mut evening = Draw::new(seed, "loads");
+    for load in home.plant.service.loads.each_mut() {
+        *load = *load * evening.between(LOADS.0, LOADS.1);
+    }
     let mut tolerance = Draw::new(seed, "tolerance");
     for element in &mut home.plant.elements {
         element.tolerance = tolerance.between(TOLERANCE.0, TOLERANCE.1);
@@ -191,6 +201,7 @@ fn house(order: &Order, setting: Setting) -> Home {
 
 /// Lays the traps that live in the house; the others live in the kit and the people.
 fn lay(trap: Trap, home: &mut Home) {
+    let second = takes_second(&home.plant);
     let breakers = &mut home.plant.panel.breakers;
     match trap {
         Trap::MislabelledBreaker => {
@@ -202,25 +213,26 @@ fn lay(trap: Trap, home: &mut Home) {
                 };
             }
         }
+        // It joins two legs to two legs; nobody ties it to a neutral, nor to screws an off-peak circuit has.
+        Trap::SecondSource if !second => {}
         Trap::SecondSource => {
             home.plant.wiring.second_source = true;
             if !breakers.iter().any(|b| b.feeds == Circuit::SecondSource) {
                 breakers.push(Breaker {
-                    feeds: Circuit::SecondSource,
                     // The directory never heard of it: an old circuit pressed into service.
                     label: Circuit::Range,
-                    rating: Amps(30.0),
-                    handle: Handle::On,
-                    poles: [Contact::Sound; 2],
-                    heat: [0.0; 2],
-                    locked: false,
-                    tagged: false,
+                    ..Breaker::sound(Circuit::SecondSource, Amps(30.0))
                 });
             }
         }
         Trap::GhostVolts => home.plant.cable_coupling = GHOSTLY,
         Trap::BrokenLead | Trap::SomebodyResets | Trap::WornLead | Trap::WrongJack | Trap::WeakBattery => {}
     }
+}
+
+/// A second cable can be tied in.
+fn takes_second(plant: &plant::Plant) -> bool {
+    !plant.wiring.hot_neutral && plant.plate.layout != plant::Layout::OffPeak
 }
 
 /// Lives in the house until somebody calls. Where these people would never notice, and the order leaves open
@@ -293,9 +305,11 @@ mod tests {
                 *seen.entry(name.to_owned()).or_default() += 1;
             }
         }
-        assert_eq!(seen.len(), 3 + 4 + 4 + 4);
+        assert_eq!(seen.len(), 3 + HeaterModel::ALL.len() + 4 + 4);
         for (name, count) in seen {
-            let expected = if name.starts_with('F') { 1000.0 } else { 750.0 };
+            let of =
+                if HeaterModel::ALL.iter().any(|h| h.name() == name) { HeaterModel::ALL.len() } else { 4 };
+            let expected = if name.starts_with('F') { 1000.0 } else { 3000.0 / of as f64 };
             assert!((f64::from(count) - expected).abs() < 4.0 * f64::sqrt(expected), "{name} {count}");
         }
     }

@@ -1,14 +1,23 @@
 //! A sound house: every part fitted as the plate asks, tank settled, nothing wrong anywhere.
 
-use quantity::{Amps, Joules, Kilograms, Ohms, Pressure, Seconds, Temperature, Volts, Volume};
+use quantity::{Amps, Constant, Joules, Kilograms, Pressure, Seconds, Tag, Temperature, Volume};
 
 use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
-use crate::heater::HeaterModel;
 use crate::home::{Home, Setting};
 use crate::parts::{Element, Limit, Thermostat, Wiring};
-use crate::supply::{Breaker, Circuit, Panel, Service, ServiceKind};
+use crate::supply::{Breaker, Circuit, Panel, Service};
 use crate::waterworks::{DipTube, Ledger, Plumbing, ReliefValve, Store, Vessel};
-use crate::{Plant, thermal};
+use crate::{Layout, Plant, branch, thermal};
+
+quantity::constants! {
+    /// The range's breaker.
+    const RANGE: Constant<Amps> = Constant::of("breaker of the range", Amps(50.0), Tag::CommonPractice);
+    /// The dryer's breaker.
+    const DRYER: Constant<Amps> = Constant::of("breaker of the dryer", Amps(30.0), Tag::CommonPractice);
+    /// The largest breaker a heater gets.
+    const LARGEST: Constant<Amps> =
+        Constant::of("largest breaker of a heater", Amps(60.0), Tag::Memory("NEC 422.11(F), as in trade sheet 6.1"));
+}
 
 /// Air around the heater: 68 °F (invented basement; the rating test takes 67.5 °F, trade sheet 4.5).
 const ROOM: Temperature = Temperature::fahrenheit(68.0);
@@ -30,25 +39,30 @@ impl Plant {
     /// Heater, supply and plumbing of a setting with nothing wrong, settled at its dials.
     pub fn sound(setting: Setting) -> Self {
         let plate = setting.heater.plate();
-        let kind = match setting.heater {
-            HeaterModel::Tall50At208 => ServiceKind::Wye208,
-            _ => ServiceKind::Split240,
+        let kind = plate.supply();
+        let rating = branch::fitted(plate.current()).unwrap_or(LARGEST.get());
+        let fed = |feeds| match kind.hot_neutral() {
+            true => Breaker::single(feeds, rating),
+            false => Breaker::sound(feeds, rating),
         };
+        let mut breakers = vec![
+            Breaker::sound(Circuit::Range, RANGE.get()),
+            Breaker::sound(Circuit::Dryer, DRYER.get()),
+            fed(Circuit::Heater),
+        ];
+        let off_peak = plate.layout == Layout::OffPeak;
+        if off_peak {
+            breakers.push(fed(Circuit::OffPeak));
+        }
         let mut plant = Self {
             plate,
-            // 10 milliohms a leg: short cable from a near transformer (model).
-            service: Service { kind, leg: Volts(120.0), impedance: Ohms(0.010) },
-            panel: Panel {
-                breakers: vec![
-                    Breaker::sound(Circuit::Range, Amps(50.0)),
-                    Breaker::sound(Circuit::Dryer, Amps(30.0)),
-                    Breaker::sound(Circuit::Heater, breaker_rating(setting.heater)),
-                ],
-            },
-            wiring: Wiring::factory(false),
+            service: Service::sound(kind),
+            panel: Panel { breakers },
+            wiring: Wiring::factory(plate.layout, kind.hot_neutral()),
             elements: [Element::sound(plate.element); 2],
             thermostats: [UPPER_DIFFERENTIAL, LOWER_DIFFERENTIAL].map(|d| Thermostat::sound(DIAL, d)),
             limit: Limit::sound(ROOM),
+            lower_limit: off_peak.then(|| Limit::sound(ROOM)),
             insulated: [true; 2],
             cable_coupling: COUPLING,
             vessel: Vessel { dip_tube: DipTube::Whole, shell_hole: 0.0, sediment: Volume(0.0) },
@@ -73,15 +87,6 @@ impl Plant {
             element.sheath = self.room;
         }
     }
-}
-
-/// Rating of the branch breaker (trade sheet 6.3, computed from the code's rules): at least 125 % of the
-/// heater's current, at most the next standard size above 150 %; of the sizes allowed the one usually fitted.
-fn breaker_rating(heater: HeaterModel) -> Amps {
-    Amps(match heater {
-        HeaterModel::Short30 => 20.0,
-        HeaterModel::Plain40 | HeaterModel::Tall50At208 | HeaterModel::Wide80 => 30.0,
-    })
 }
 
 fn plumbing(setting: Setting) -> Plumbing {
@@ -115,21 +120,9 @@ fn plumbing(setting: Setting) -> Plumbing {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::HeaterModel;
     use crate::climate::Climate;
     use crate::household::HouseholdKind;
-
-    /// Trade sheet 6.1 and 6.3: every breaker lies between 125 % of the load and the next size above 150 %.
-    #[test]
-    fn breakers_suit_their_heaters() {
-        const SIZES: [f64; 9] = [15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0];
-        for &heater in HeaterModel::ALL {
-            let rating = heater.plate().element;
-            let amps = rating.watts.get() / rating.volts.get();
-            let most = SIZES.iter().copied().find(|s| *s >= 1.5 * amps).unwrap();
-            let fitted = breaker_rating(heater).get();
-            assert!(SIZES.contains(&fitted) && fitted >= 1.25 * amps && fitted <= most, "{heater}");
-        }
-    }
 
     #[test]
     fn a_sound_house_stands_still() {

@@ -1,9 +1,12 @@
 //! The heater as its rating plate describes it, and the models there are.
 
-use quantity::{Metres, Ohms, Pressure, Volts, Volume, Watts};
+use quantity::{Amps, Constant, Metres, Ohms, Pressure, Tag, Volts, Volume, Watts};
 use serde::{Deserialize, Serialize};
 
+use crate::layout::Layout;
 use crate::named::named;
+use crate::parts::Level;
+use crate::supply::ServiceKind;
 
 named! {
     /// The heaters of the practice yard. Invented; sizes and ratings are those of the trade.
@@ -16,6 +19,18 @@ named! {
         Tall50At208 = "tall-50-208",
         /// 80 gallons, 5500 W at 240 V.
         Wide80 = "wide-80",
+        /// 20 gallons, one element, 1500 W at 120 V.
+        Small20 = "small-20",
+        /// 50 gallons, 4500 W at 277 V.
+        Tall50At277 = "tall-50-277",
+        /// 50 gallons, both elements at once, 4500 W each at 240 V.
+        Both50 = "both-50",
+        /// 80 gallons, lower element off-peak, 4500 W at 240 V.
+        OffPeak80 = "off-peak-80",
+        /// 50 gallons, electronic control, 4500 W at 240 V.
+        Board50 = "board-50",
+        /// 120 gallons, 5500 W at 240 V.
+        Large120 = "large-120",
     }
 }
 
@@ -41,6 +56,8 @@ impl Rating {
 pub struct Plate {
     /// The model.
     pub model: HeaterModel,
+    /// How its parts are wired.
+    pub layout: Layout,
     /// Nominal storage.
     pub nominal: Volume,
     /// Both elements carry this rating.
@@ -57,25 +74,86 @@ pub struct Plate {
     pub energy_factor: f64,
 }
 
+/// A row of the models' table: gallons, watts, volts, height of the water space.
+type Row = (f64, f64, f64, f64);
+
+quantity::constants! {
+    /// The models, in the order of their list.
+    const MODELS: Constant<[Row; 10]> = Constant::new(
+        "heaters of the practice yard: gallons, watts, volts, height in m",
+        [
+            (30.0, 3500.0, 240.0, 0.72),
+            (40.0, 4500.0, 240.0, 1.10),
+            (50.0, 4500.0, 208.0, 1.22),
+            (80.0, 5500.0, 240.0, 1.32),
+            (20.0, 1500.0, 120.0, 0.62),
+            (50.0, 4500.0, 277.0, 1.22),
+            (50.0, 4500.0, 240.0, 1.22),
+            (80.0, 4500.0, 240.0, 1.32),
+            (50.0, 4500.0, 240.0, 1.22),
+            (120.0, 5500.0, 240.0, 1.52),
+        ],
+        "",
+        Tag::Invented("sizes and ratings as the trade has them"),
+    );
+    /// Heights of upper and lower element as shares of the water space.
+    const ELEMENTS_AT: Constant<[f64; 2]> =
+        Constant::new("heights of the elements", [0.767, 0.167], "", Tag::Published("NREL OpenStudio-HPXML, waterheater.rb"));
+    /// Height of a single element as a share of the water space.
+    const SINGLE_AT: Constant =
+        Constant::new("height of a single element", 0.25, "", Tag::Model("low, so that it heats most of the tank"));
+    /// Energy factor, and what each gallon takes from it.
+    const ENERGY_FACTOR: Constant<[f64; 2]> = Constant::new(
+        "energy factor of an empty tank, and its fall for each gallon",
+        [0.97, 0.00132],
+        "",
+        Tag::Published("NREL OpenStudio-HPXML, waterheater.rb"),
+    );
+    /// Working pressure.
+    const WORKING_PRESSURE: Constant<Pressure> =
+        Constant::of("working pressure", Pressure::psi(150.0), Tag::Memory("trade sheet 5.2"));
+    /// True water content of the nominal one.
+    const CONTENT: Constant = Constant::new("water content, of the nominal", 0.90, "", Tag::Published("NREL OpenStudio-HPXML, waterheater.rb"));
+    /// Voltages between which supplies are told by the plate.
+    const BETWEEN: Constant<[f64; 3]> = Constant::new(
+        "plate voltages between 120, 208, 240 and 277 V",
+        [160.0, 224.0, 258.0],
+        "V",
+        Tag::Model("midway"),
+    );
+}
+
 impl HeaterModel {
-    /// Its rating plate. Element heights at 0.767 and 0.167 of the height (trade sheet 4.13, published);
-    /// energy factor 0.97 - 0.00132 V (4.10, published); 150 psi (5.2, from memory).
+    /// Its rating plate.
     pub fn plate(self) -> Plate {
-        let (gallons, watts, volts, height) = match self {
-            Self::Short30 => (30.0, 3500.0, 240.0, 0.72),
-            Self::Plain40 => (40.0, 4500.0, 240.0, 1.10),
-            Self::Tall50At208 => (50.0, 4500.0, 208.0, 1.22),
-            Self::Wide80 => (80.0, 5500.0, 240.0, 1.32),
+        let (gallons, watts, volts, height) = MODELS.get()[self as usize];
+        let layout = match self {
+            Self::Small20 => Layout::SingleElement,
+            Self::Both50 => Layout::Simultaneous,
+            Self::OffPeak80 => Layout::OffPeak,
+            Self::Board50 => Layout::Electronic,
+            Self::Short30
+            | Self::Plain40
+            | Self::Tall50At208
+            | Self::Wide80
+            | Self::Tall50At277
+            | Self::Large120 => Layout::NonSimultaneous,
         };
+        let [upper, lower] = match layout {
+            Layout::SingleElement => [SINGLE_AT.get(); 2],
+            _ => ELEMENTS_AT.get(),
+        };
+        let [most, each] = ENERGY_FACTOR.get();
         Plate {
             model: self,
+            layout,
             nominal: Volume::gallons(gallons),
             element: Rating { watts: Watts(watts), volts: Volts(volts) },
-            working_pressure: Pressure::psi(150.0),
+            working_pressure: WORKING_PRESSURE.get(),
             height: Metres(height),
-            upper_element: Metres(height * 0.767),
-            lower_element: Metres(height * 0.167),
-            energy_factor: 0.97 - 0.00132 * gallons,
+            upper_element: Metres(height * upper),
+            lower_element: Metres(height * lower),
+            energy_factor: most - each * gallons,
         }
     }
 }
@@ -83,6 +161,29 @@ impl HeaterModel {
 impl Plate {
     /// True water content, 0.90 of the nominal (trade sheet 4.4, published).
     pub fn content(&self) -> Volume {
-        self.nominal * 0.90
+        self.nominal * CONTENT.get()
+    }
+
+    /// Whether there is an element, a control and a compartment at a level.
+    pub const fn has(&self, level: Level) -> bool {
+        self.layout.has(level)
+    }
+
+    /// The supply it is made for.
+    pub fn supply(&self) -> ServiceKind {
+        let volts = self.element.volts.get();
+        let [low, wye, high] = BETWEEN.get();
+        match () {
+            () if volts < low => ServiceKind::Single120,
+            () if volts < wye => ServiceKind::Wye208,
+            () if volts < high => ServiceKind::Split240,
+            () => ServiceKind::Wye277,
+        }
+    }
+
+    /// The most current its branch circuit carries: every element that may run at once.
+    pub fn current(&self) -> Amps {
+        let elements = f64::from(self.layout.at_once());
+        Amps(elements * self.element.watts.get() / self.element.volts.get())
     }
 }

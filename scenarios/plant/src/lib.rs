@@ -2,6 +2,7 @@
 //!
 //! Knows parts, wires, water and people at home. Knows nothing of the technician, of screens or of scores.
 
+pub mod branch;
 mod build;
 pub mod climate;
 pub mod controls;
@@ -10,6 +11,7 @@ pub mod fault;
 pub mod heater;
 pub mod home;
 pub mod household;
+pub mod layout;
 pub mod named;
 pub mod parts;
 pub mod points;
@@ -18,14 +20,17 @@ pub mod state;
 pub mod supply;
 pub mod thermal;
 pub mod waterworks;
+pub mod wire;
 
 pub use fault::FaultId;
 pub use heater::{HeaterModel, Plate};
 pub use home::{Home, Setting};
+pub use layout::Layout;
 pub use parts::*;
-pub use points::{End, Place, Point, Screw, Wire};
+pub use points::{End, Place, Point, Screw};
 pub use sources::sources;
 pub use state::Happening;
 pub use state::Plant;
-pub use supply::{Breaker, Circuit, Handle, Panel, Service};
+pub use supply::{Breaker, Circuit, Handle, Panel, Service, ServiceKind, Stab};
 pub use waterworks::{DipTube, ExpansionTank, Ledger, Plumbing, ReliefValve, Store, Tap, Vessel};
+pub use wire::Wire;

@@ -6,6 +6,7 @@ mod element;
 use quantity::{Constant, Kelvins, Metres, Ohms, Tag};
 use serde::{Deserialize, Serialize};
 
+use crate::layout::Layout;
 use crate::named::named;
 use crate::points::{End, Screw};
 
@@ -71,13 +72,19 @@ pub struct Joint {
 pub struct Wiring {
     joints: Vec<[Joint; 2]>,
     lengths: Vec<Metres>,
+    /// How the heater is wired inside.
+    pub layout: Layout,
+    /// One leg and the neutral feed it: `cable-n` in place of `cable-b`.
+    pub hot_neutral: bool,
+    /// A box stands in the line: `to-box-*` and `whip-*` in place of `cable-a` and `cable-b`.
+    pub boxed: bool,
     /// Whether the second cable (`second-a`, `second-b`) exists.
     pub second_source: bool,
 }
 
 impl Wiring {
     /// As the factory and a careful installer left it.
-    pub fn factory(second_source: bool) -> Self {
+    pub fn factory(layout: Layout, hot_neutral: bool) -> Self {
         let joints = crate::Wire::ALL
             .iter()
             .map(|wire| {
@@ -92,7 +99,7 @@ impl Wiring {
             })
             .collect();
         let lengths = crate::Wire::ALL.iter().map(|wire| wire.usual_length()).collect();
-        Self { joints, lengths, second_source }
+        Self { joints, lengths, layout, hot_neutral, boxed: false, second_source: false }
     }
 
     /// The joint at a wire's end.
@@ -112,7 +119,48 @@ impl Wiring {
 
     /// Whether a wire is there at all.
     pub fn exists(&self, wire: crate::Wire) -> bool {
-        self.second_source || !matches!(wire, crate::Wire::SecondA | crate::Wire::SecondB)
+        use crate::Wire;
+        match wire {
+            Wire::CableA => !self.boxed,
+            Wire::CableB => !self.boxed && !self.hot_neutral,
+            Wire::CableN => self.hot_neutral,
+            Wire::CableG => true,
+            Wire::BoxA | Wire::WhipA => self.boxed,
+            Wire::BoxB | Wire::WhipB => self.boxed && !self.hot_neutral,
+            Wire::SecondA | Wire::SecondB => self.second_source,
+            Wire::OffPeakA | Wire::OffPeakB => self.layout == Layout::OffPeak,
+            _ => self.layout.has_lead(wire),
+        }
+    }
+
+    /// Whether a screw is there at all.
+    pub fn has_screw(&self, screw: Screw) -> bool {
+        match screw {
+            Screw::S1 | Screw::S2 => self.second_source || self.layout == Layout::OffPeak,
+            Screw::B2 => !self.hot_neutral,
+            Screw::X1 | Screw::X3 => self.boxed,
+            Screw::X2 | Screw::X4 => self.boxed && !self.hot_neutral,
+            _ => self.layout.has_screw(screw),
+        }
+    }
+
+    /// Whether a point is there at all.
+    pub fn has(&self, point: crate::Point) -> bool {
+        match point {
+            crate::Point::Screw(screw) => self.has_screw(screw),
+            crate::Point::End(end) => self.exists(end.wire),
+        }
+    }
+
+    /// The wires that carry the heater's main circuit into its junction box.
+    pub fn feeders(&self) -> [crate::Wire; 2] {
+        use crate::Wire;
+        match (self.boxed, self.hot_neutral) {
+            (false, false) => [Wire::CableA, Wire::CableB],
+            (false, true) => [Wire::CableA, Wire::CableN],
+            (true, false) => [Wire::WhipA, Wire::WhipB],
+            (true, true) => [Wire::WhipA, Wire::CableN],
+        }
     }
 
     /// The joint at a wire's end, to change it.

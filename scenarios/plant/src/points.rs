@@ -6,10 +6,10 @@
 use std::fmt;
 use std::str::FromStr;
 
-use quantity::Metres;
 use serde::{Deserialize, Serialize};
 
 use crate::named::{UnknownName, named};
+use crate::wire::Wire;
 
 named! {
     /// A screw, splice, lug or piece of bare metal that a wire can be landed on or a lead set on.
@@ -30,10 +30,22 @@ named! {
         S1 = "S1",
         /// Load screw, pole 2, of that second breaker.
         S2 = "S2",
+        /// Line screw, leg 1, of the box between breaker and heater, where there is one.
+        X1 = "X1",
+        /// Line screw, leg 2, of that box.
+        X2 = "X2",
+        /// Load screw, leg 1, of that box.
+        X3 = "X3",
+        /// Load screw, leg 2, of that box.
+        X4 = "X4",
         /// Splice of leg 1 in the heater's junction box.
         Ja = "JA",
         /// Splice of leg 2 in the heater's junction box.
         Jb = "JB",
+        /// Splice of leg 1 of the off-peak circuit, where there is one.
+        Jc = "JC",
+        /// Splice of leg 2 of the off-peak circuit.
+        Jd = "JD",
         /// Ground screw of the heater's junction box.
         Jg = "JG",
         /// Limit, line screw of leg 1.
@@ -44,10 +56,20 @@ named! {
         H3 = "H3",
         /// Limit, load screw of leg 2.
         H4 = "H4",
+        /// Lower limit of an off-peak heater, line screw of leg 1.
+        H5 = "H5",
+        /// Lower limit, load screw of leg 1.
+        H6 = "H6",
+        /// Lower limit, line screw of leg 2.
+        H7 = "H7",
+        /// Lower limit, load screw of leg 2.
+        H8 = "H8",
         /// Upper thermostat, common.
         U1 = "U1",
         /// Upper thermostat, contact made while the top is cold.
         U2 = "U2",
+        /// Upper thermostat, line of an interlock contact of its own (off-peak).
+        U3 = "U3",
         /// Upper thermostat, contact made once the top is hot.
         U4 = "U4",
         /// Lower thermostat, line.
@@ -62,90 +84,26 @@ named! {
         LEa = "LEa",
         /// Lower element, permanently connected screw.
         LEb = "LEb",
+        /// Control board, line.
+        K1 = "K1",
+        /// Control board, return.
+        K2 = "K2",
+        /// Control board, relay output to the upper element.
+        K3 = "K3",
+        /// Control board, relay output to the lower element.
+        K4 = "K4",
+        /// Plug of the upper sensor, first pin.
+        T1 = "T1",
+        /// Plug of the upper sensor, second pin.
+        T2 = "T2",
+        /// Plug of the lower sensor, first pin.
+        T3 = "T3",
+        /// Plug of the lower sensor, second pin.
+        T4 = "T4",
         /// Bare metal of the tank.
         Shell = "shell",
         /// Bare metal of the cold water pipe, bonded at the service.
         Pipe = "pipe",
-    }
-}
-
-named! {
-    /// A conductor, named by what it joins as the factory or the installer left it.
-    Wire {
-        /// Branch cable, leg 1: B1 to JA.
-        CableA = "cable-a",
-        /// Branch cable, leg 2 (white, re-identified): B2 to JB.
-        CableB = "cable-b",
-        /// Equipment ground of the branch cable: G to JG.
-        CableG = "cable-g",
-        /// Second cable, leg 1: S1 to JA, where there is one.
-        SecondA = "second-a",
-        /// Second cable, leg 2: S2 to JB.
-        SecondB = "second-b",
-        /// Heater lead, leg 1: JA to H1.
-        FeedA = "feed-a",
-        /// Heater lead, leg 2: JB to H3.
-        FeedB = "feed-b",
-        /// Bond from the junction box to the tank: JG to shell.
-        Bond = "bond",
-        /// Metal strap H2 to U1.
-        Strap = "strap",
-        /// U2 to UEa.
-        UpperSwitched = "upper-switched",
-        /// H4 to UEb.
-        UpperPermanent = "upper-permanent",
-        /// U4 to D1.
-        Transfer = "transfer",
-        /// D2 to LEa.
-        LowerSwitched = "lower-switched",
-        /// H4 to LEb.
-        LowerPermanent = "lower-permanent",
-    }
-}
-
-impl Wire {
-    /// The two screws it belongs on.
-    pub const fn home(self) -> [Screw; 2] {
-        match self {
-            Self::CableA => [Screw::B1, Screw::Ja],
-            Self::CableB => [Screw::B2, Screw::Jb],
-            Self::CableG => [Screw::G, Screw::Jg],
-            Self::SecondA => [Screw::S1, Screw::Ja],
-            Self::SecondB => [Screw::S2, Screw::Jb],
-            Self::FeedA => [Screw::Ja, Screw::H1],
-            Self::FeedB => [Screw::Jb, Screw::H3],
-            Self::Bond => [Screw::Jg, Screw::Shell],
-            Self::Strap => [Screw::H2, Screw::U1],
-            Self::UpperSwitched => [Screw::U2, Screw::UEa],
-            Self::UpperPermanent => [Screw::H4, Screw::UEb],
-            Self::Transfer => [Screw::U4, Screw::D1],
-            Self::LowerSwitched => [Screw::D2, Screw::LEa],
-            Self::LowerPermanent => [Screw::H4, Screw::LEb],
-        }
-    }
-
-    /// Its usual length (model: a branch run of 10 m as in the ghost-voltage row of trade sheet 6.13;
-    /// inside the jacket, as far apart as the parts of a 40-gallon heater are).
-    pub const fn usual_length(self) -> Metres {
-        Metres(match self {
-            Self::CableA | Self::CableB | Self::CableG | Self::SecondA | Self::SecondB => 10.0,
-            Self::FeedA | Self::FeedB => 0.5,
-            Self::Bond => 0.3,
-            Self::Strap => 0.03,
-            Self::UpperSwitched | Self::UpperPermanent | Self::LowerSwitched => 0.15,
-            Self::Transfer => 0.8,
-            Self::LowerPermanent => 0.9,
-        })
-    }
-
-    /// Whether it is a conductor of a cable from the load center, not a lead of the heater.
-    pub const fn is_cable(self) -> bool {
-        matches!(self, Self::CableA | Self::CableB | Self::CableG | Self::SecondA | Self::SecondB)
-    }
-
-    /// Its place in `Wire::ALL` and in every table by wire.
-    pub const fn index(self) -> usize {
-        self as usize
     }
 }
 
@@ -161,17 +119,29 @@ impl Screw {
             Self::M1 | Self::M2 | Self::N | Self::G | Self::B1 | Self::B2 | Self::S1 | Self::S2 => {
                 Place::LoadCenter
             }
-            Self::Ja | Self::Jb | Self::Jg => Place::JunctionBox,
+            Self::X1 | Self::X2 | Self::X3 | Self::X4 => Place::InLineBox,
+            Self::Ja | Self::Jb | Self::Jc | Self::Jd | Self::Jg => Place::JunctionBox,
             Self::H1
             | Self::H2
             | Self::H3
             | Self::H4
             | Self::U1
             | Self::U2
+            | Self::U3
             | Self::U4
+            | Self::K1
+            | Self::K2
+            | Self::K3
+            | Self::K4
+            | Self::T1
+            | Self::T2
+            | Self::T3
+            | Self::T4
             | Self::UEa
             | Self::UEb => Place::UpperCompartment,
-            Self::D1 | Self::D2 | Self::LEa | Self::LEb => Place::LowerCompartment,
+            Self::D1 | Self::D2 | Self::H5 | Self::H6 | Self::H7 | Self::H8 | Self::LEa | Self::LEb => {
+                Place::LowerCompartment
+            }
             Self::Shell | Self::Pipe => Place::HeaterTop,
         }
     }
@@ -184,6 +154,8 @@ named! {
         Customer = "customer",
         /// Load center with its breakers.
         LoadCenter = "load-center",
+        /// Box in the line between breaker and heater: switch, timer or relay.
+        InLineBox = "in-line-box",
         /// Junction box on top of the heater.
         JunctionBox = "junction-box",
         /// Top of the heater: nipples, cold valve, bare metal.

@@ -2,11 +2,19 @@
 
 use quantity::Listed;
 
-use crate::{climate, controls, fault, household, named, parts};
+use crate::{branch, build, climate, controls, fault, heater, household, named, parts, supply, wire};
 
 /// The lists of the modules, folder by folder.
 const FOLDERS: &[&[&[Listed]]] = &[
-    &[named::CONSTANTS, climate::CONSTANTS],
+    &[
+        named::CONSTANTS,
+        branch::CONSTANTS,
+        build::CONSTANTS,
+        climate::CONSTANTS,
+        heater::CONSTANTS,
+        supply::CONSTANTS,
+        wire::CONSTANTS,
+    ],
     parts::SOURCES,
     controls::SOURCES,
     household::SOURCES,

@@ -25,6 +25,8 @@ pub struct Plant {
     pub thermostats: [Thermostat; 2],
     /// The high limit.
     pub limit: Limit,
+    /// The limit of the off-peak circuit, H5 to H8.
+    pub lower_limit: Option<Limit>,
     /// Insulation lies over the upper and the lower control: without it they feel the room.
     pub insulated: [bool; 2],
     /// Stray coupling of the branch cable to a live neighbour, in farads; what makes ghost volts.

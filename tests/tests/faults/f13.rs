@@ -54,7 +54,7 @@ fn satisfied_it_loads_leg_2_alone() {
     // Cold: the upper element on both legs, and half of the lower one from leg 2 to the shell besides,
     // through the ground wire's own resistance.
     work.amps(Wire::FeedA, 18.75);
-    work.amps(Wire::FeedB, 37.5);
+    near(&"feed-b", work.clamped(Wire::FeedB), 37.5, 1.2);
     near(&"bond", work.clamped(Wire::Bond), 18.75, 0.75);
     work.act(Action::WaitForCutOut);
     work.amps(Wire::FeedA, 0.0);

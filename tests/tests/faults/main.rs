@@ -70,20 +70,28 @@ fn every_fault_has_its_job() {
     }
 }
 
-/// In every heater, with every number and person left to chance: the wrong part leaves the fault where it is.
+/// In every heater that the sequences are written for, with every number and person left to chance: the wrong part leaves the fault where it is.
 #[test]
 fn in_any_house_the_wrong_part_is_in_vain() {
-    let mut tried = 0;
-    for (&fault, &heater) in FaultId::ALL.iter().flat_map(|f| HeaterModel::ALL.iter().map(move |h| (f, h))) {
+    let (mut tried, mut refused) = (0, Vec::new());
+    // The sequences name the wires of a heater on two legs, its thermostats between limit and elements, and wait
+    // for as long as 80 gallons take to drain.
+    let usual = |heater: &HeaterModel| {
+        let plate = heater.plate();
+        let small = plate.nominal <= quantity::Volume::gallons(80.1);
+        small && plate.layout == plant::Layout::NonSimultaneous && !plate.supply().hot_neutral()
+    };
+    let heaters: Vec<_> = HeaterModel::ALL.iter().copied().filter(usual).collect();
+    for (fault, heater) in FaultId::ALL.iter().flat_map(|f| heaters.iter().map(|h| (*f, *h))) {
         let order = Order {
             heater: Some(heater),
             fault: Wanted::One(fault),
             licence: Licence::Plumber,
             ..Order::chance(7 + tried, Mode::Solo)
         };
-        // A 240 V heater on 208 V is none of 208 V.
+        // Not every fault can live in every heater.
         if drill::make(&order).is_err() {
-            assert_eq!((fault, heater), (FaultId::F27, HeaterModel::Tall50At208));
+            refused.push((fault, heater));
             continue;
         }
         let (work, verdict) = in_vain::changed_in_error(&order);
@@ -93,7 +101,9 @@ fn in_any_house_the_wrong_part_is_in_vain() {
         assert_eq!(verdict.cure.is_right(), fault == FaultId::F50, "{name}: {:?}", verdict.cure);
         tried += 1;
     }
-    assert_eq!(tried, 22 * 4 - 1);
+    assert_eq!(tried as usize + refused.len(), FaultId::ALL.len() * heaters.len());
+    // A 240 V heater on 208 V is none of 208 V.
+    assert_eq!(refused, [(FaultId::F27, HeaterModel::Tall50At208)]);
 }
 
 #[test]

@@ -36,7 +36,6 @@ const UNFINISHED_PLANT: &[&str] = &[
     "electrical/mod.rs",
     "electrical/nodes.rs",
     "electrical/plans.rs",
-    "heater.rs",
     "points.rs",
     "thermal/advance.rs",
     "thermal/books.rs",

@@ -54,6 +54,15 @@ const UPPER: &[Fixed] = &[
     fixed(Screw::U2, (170.0, 208.0), (16.0, 5.0)),
     fixed(Screw::UEa, (116.0, 296.0), (-46.0, 5.0)),
     fixed(Screw::UEb, (222.0, 296.0), (16.0, 20.0)),
+    fixed(Screw::U3, (200.0, 150.0), (16.0, -8.0)),
+    fixed(Screw::K1, (66.0, 190.0), (-40.0, 5.0)),
+    fixed(Screw::K2, (280.0, 195.0), (16.0, 5.0)),
+    fixed(Screw::K3, (140.0, 215.0), (-40.0, 5.0)),
+    fixed(Screw::K4, (200.0, 215.0), (16.0, 5.0)),
+    fixed(Screw::T1, (120.0, 140.0), (-8.0, -16.0)),
+    fixed(Screw::T2, (165.0, 140.0), (-8.0, -16.0)),
+    fixed(Screw::T3, (210.0, 140.0), (-8.0, -16.0)),
+    fixed(Screw::T4, (255.0, 146.0), (16.0, 5.0)),
     fixed(Screw::Shell, (34.0, 252.0), (-22.0, -16.0)),
 ];
 
@@ -62,13 +71,26 @@ const LOWER: &[Fixed] = &[
     fixed(Screw::D2, (250.0, 92.0), (-38.0, 5.0)),
     fixed(Screw::LEa, (116.0, 250.0), (-18.0, 32.0)),
     fixed(Screw::LEb, (222.0, 250.0), (-14.0, 32.0)),
+    fixed(Screw::H5, (60.0, 30.0), (-8.0, -16.0)),
+    fixed(Screw::H6, (130.0, 30.0), (-8.0, -16.0)),
+    fixed(Screw::H7, (200.0, 30.0), (-8.0, -16.0)),
+    fixed(Screw::H8, (270.0, 30.0), (-8.0, -16.0)),
     fixed(Screw::Shell, (34.0, 214.0), (-22.0, -16.0)),
 ];
 
 const BOX: &[Fixed] = &[
     fixed(Screw::Ja, (84.0, 150.0), (-42.0, 5.0)),
     fixed(Screw::Jb, (176.0, 180.0), (16.0, -12.0)),
+    fixed(Screw::Jc, (84.0, 240.0), (-42.0, 5.0)),
+    fixed(Screw::Jd, (176.0, 264.0), (16.0, -12.0)),
     fixed(Screw::Jg, (266.0, 150.0), (16.0, -12.0)),
+];
+
+const IN_LINE: &[Fixed] = &[
+    fixed(Screw::X1, (90.0, 80.0), (18.0, 5.0)),
+    fixed(Screw::X2, (250.0, 80.0), (-38.0, 5.0)),
+    fixed(Screw::X3, (90.0, 250.0), (18.0, 5.0)),
+    fixed(Screw::X4, (250.0, 250.0), (-38.0, 5.0)),
 ];
 
 const TOP: &[Fixed] =
@@ -91,6 +113,7 @@ pub const fn screws(place: Place) -> &'static [Fixed] {
         Place::UpperCompartment => UPPER,
         Place::LowerCompartment => LOWER,
         Place::JunctionBox => BOX,
+        Place::InLineBox => IN_LINE,
         Place::HeaterTop => TOP,
         Place::LoadCenter => PANEL,
         _ => &[],
@@ -105,12 +128,24 @@ const UPPER_WIRES: &[Strand] = &[
     within(Wire::UpperPermanent, &[(286.0, 140.0), (300.0, 200.0), (290.0, 270.0)], "red"),
     leaving(Wire::LowerPermanent, 0, &[(304.0, 96.0), (324.0, 150.0), (324.0, 330.0)], "red"),
     leaving(Wire::Transfer, 0, &[(264.0, 220.0), (270.0, 330.0)], "blue"),
+    leaving(Wire::LowerFeed, 0, &[(48.0, 140.0), (48.0, 330.0)], "black"),
+    leaving(Wire::Interlock, 1, &[(222.0, 220.0), (262.0, 330.0)], "black"),
+    within(Wire::BoardLine, &[(60.0, 140.0)], "black"),
+    within(Wire::BoardReturn, &[(296.0, 150.0)], "red"),
+    within(Wire::BoardUpper, &[(124.0, 250.0)], "black"),
+    leaving(Wire::BoardLower, 0, &[(240.0, 250.0), (270.0, 330.0)], "blue"),
 ];
 
 const LOWER_WIRES: &[Strand] = &[
     leaving(Wire::Transfer, 1, &[(70.0, 50.0), (64.0, 0.0)], "blue"),
     within(Wire::LowerSwitched, &[(246.0, 150.0), (140.0, 190.0)], "black"),
     leaving(Wire::LowerPermanent, 1, &[(262.0, 224.0), (312.0, 150.0), (312.0, 0.0)], "red"),
+    leaving(Wire::LowerFeed, 1, &[(70.0, 50.0), (64.0, 0.0)], "black"),
+    leaving(Wire::OffPeakFeedA, 1, &[(34.0, 20.0), (30.0, 0.0)], "black"),
+    leaving(Wire::OffPeakFeedB, 1, &[(180.0, 16.0), (176.0, 0.0)], "red"),
+    leaving(Wire::Interlock, 0, &[(152.0, 16.0), (156.0, 0.0)], "black"),
+    within(Wire::OffPeakPermanent, &[(306.0, 120.0), (290.0, 210.0)], "red"),
+    leaving(Wire::BoardLower, 1, &[(80.0, 150.0), (64.0, 0.0)], "blue"),
 ];
 
 const BOX_WIRES: &[Strand] = &[
@@ -119,6 +154,13 @@ const BOX_WIRES: &[Strand] = &[
     leaving(Wire::CableG, 1, &[(258.0, 100.0), (196.0, 50.0), (186.0, 0.0)], "green"),
     leaving(Wire::SecondA, 1, &[(50.0, 122.0), (0.0, 100.0)], "black"),
     leaving(Wire::SecondB, 1, &[(130.0, 150.0), (60.0, 70.0), (0.0, 66.0)], "red"),
+    leaving(Wire::CableN, 1, &[(178.0, 110.0), (172.0, 0.0)], "white"),
+    leaving(Wire::OffPeakA, 1, &[(40.0, 220.0), (0.0, 200.0)], "black"),
+    leaving(Wire::OffPeakB, 1, &[(120.0, 290.0), (0.0, 240.0)], "red"),
+    leaving(Wire::OffPeakFeedA, 0, &[(96.0, 290.0), (130.0, 330.0)], "black"),
+    leaving(Wire::OffPeakFeedB, 0, &[(190.0, 300.0), (216.0, 330.0)], "red"),
+    leaving(Wire::WhipA, 1, &[(96.0, 96.0), (150.0, 40.0), (158.0, 0.0)], "black"),
+    leaving(Wire::WhipB, 1, &[(178.0, 110.0), (172.0, 0.0)], "red"),
     leaving(Wire::FeedA, 0, &[(76.0, 220.0), (110.0, 330.0)], "black"),
     leaving(Wire::FeedB, 0, &[(182.0, 240.0), (196.0, 330.0)], "red"),
     leaving(Wire::Bond, 0, &[(276.0, 220.0), (262.0, 330.0)], "green"),
@@ -132,6 +174,18 @@ const PANEL_WIRES: &[Strand] = &[
     leaving(Wire::CableG, 0, &[(200.0, 306.0), (334.0, 300.0), (334.0, 0.0)], "green"),
     leaving(Wire::SecondA, 0, &[(262.0, 82.0), (278.0, 40.0), (278.0, 0.0)], "black"),
     leaving(Wire::SecondB, 0, &[(270.0, 126.0), (292.0, 60.0), (292.0, 0.0)], "red"),
+    leaving(Wire::CableN, 0, &[(20.0, 240.0), (16.0, 0.0)], "white"),
+    leaving(Wire::OffPeakA, 0, &[(262.0, 82.0), (278.0, 40.0), (278.0, 0.0)], "black"),
+    leaving(Wire::OffPeakB, 0, &[(270.0, 126.0), (292.0, 60.0), (292.0, 0.0)], "red"),
+    leaving(Wire::BoxA, 0, &[(280.0, 190.0), (306.0, 100.0), (306.0, 0.0)], "black"),
+    leaving(Wire::BoxB, 0, &[(290.0, 240.0), (320.0, 140.0), (320.0, 0.0)], "red"),
+];
+
+const IN_LINE_WIRES: &[Strand] = &[
+    leaving(Wire::BoxA, 1, &[(96.0, 40.0), (120.0, 0.0)], "black"),
+    leaving(Wire::BoxB, 1, &[(244.0, 40.0), (220.0, 0.0)], "red"),
+    leaving(Wire::WhipA, 0, &[(96.0, 300.0), (120.0, 330.0)], "black"),
+    leaving(Wire::WhipB, 0, &[(244.0, 300.0), (220.0, 330.0)], "red"),
 ];
 
 /// The wires of a detail.
@@ -140,6 +194,7 @@ pub const fn wires(place: Place) -> &'static [Strand] {
         Place::UpperCompartment => UPPER_WIRES,
         Place::LowerCompartment => LOWER_WIRES,
         Place::JunctionBox => BOX_WIRES,
+        Place::InLineBox => IN_LINE_WIRES,
         Place::HeaterTop => TOP_WIRES,
         Place::LoadCenter => PANEL_WIRES,
         _ => &[],
@@ -187,8 +242,9 @@ mod tests {
 
     #[test]
     fn screws_lie_far_enough_apart_to_be_hit() {
-        for &place in Place::ALL {
-            let all = screws(place);
+        for (&place, layout) in Place::ALL.iter().flat_map(|p| plant::Layout::ALL.iter().map(move |l| (p, l)))
+        {
+            let all: Vec<_> = screws(place).iter().filter(|one| layout.has_screw(one.screw)).collect();
             for (i, a) in all.iter().enumerate() {
                 for b in &all[i + 1..] {
                     let d = ((a.at.0 - b.at.0).powi(2) + (a.at.1 - b.at.1).powi(2)).sqrt();

@@ -83,7 +83,7 @@ fn links(props: &Props, slot: u32, x: f64, y: f64, height: f64) -> Html {
     let feeds = props.session.home.plant.panel.breakers.get(slot as usize).map(|one| one.feeds);
     let screws = match feeds {
         Some(Circuit::Heater) => [Screw::B1, Screw::B2],
-        Some(Circuit::SecondSource) => [Screw::S1, Screw::S2],
+        Some(Circuit::SecondSource | Circuit::OffPeak) => [Screw::S1, Screw::S2],
         _ => return html! {},
     };
     let lines = screws.into_iter().zip([0.3, 0.7]).filter_map(|(screw, part)| {

@@ -91,7 +91,7 @@ mod tests {
 
     #[test]
     fn a_lifted_end_lies_off_its_screw_and_a_landed_one_on_it() {
-        let mut wiring = Wiring::factory(false);
+        let mut wiring = Wiring::factory(plant::Layout::NonSimultaneous, false);
         let place = Place::UpperCompartment;
         let strand = wires(place).iter().find(|one| one.wire == Wire::UpperSwitched).unwrap();
         let drawn = draw(place, strand, &wiring).unwrap();

@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use bench::Session;
-use plant::{Place, Point, Screw};
+use plant::{Place, Point};
 use yew::prelude::*;
 
 use super::layout::{At, screws, wires};
@@ -26,7 +26,6 @@ pub struct Props {
 #[component]
 pub fn Points(props: &Props) -> Html {
     let Props { session, place } = props;
-    let second = session.home.plant.wiring.second_source;
     let ends = wires(*place)
         .iter()
         .filter(|one| is_there(one.wire, session))
@@ -38,7 +37,7 @@ pub fn Points(props: &Props) -> Html {
         });
     let screws = screws(*place)
         .iter()
-        .filter(|one| second || !matches!(one.screw, Screw::S1 | Screw::S2))
+        .filter(|one| session.home.plant.wiring.has_screw(one.screw))
         .map(|one| html! { <Dot point={Point::Screw(one.screw)} at={one.at} name={one.name} /> });
     html! { <g>{ for screws }{ for ends }</g> }
 }

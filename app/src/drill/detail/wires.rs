@@ -23,7 +23,7 @@ pub struct Props {
 
 /// Whether a wire is there at all.
 pub fn is_there(wire: Wire, session: &Session) -> bool {
-    !matches!(wire, Wire::SecondA | Wire::SecondB) || session.home.plant.wiring.second_source
+    session.home.plant.wiring.exists(wire)
 }
 
 /// The wires.

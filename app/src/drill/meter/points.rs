@@ -5,7 +5,8 @@ use plant::{End, Place, Point, Screw, Wire};
 
 /// Whether a wire end is there and could be seen by now.
 pub fn end_is_there(session: &Session, end: End) -> bool {
-    !matches!(end.wire, Wire::SecondA | Wire::SecondB) || second_seen(session, end.home().place())
+    let second = matches!(end.wire, Wire::SecondA | Wire::SecondB);
+    session.home.plant.wiring.exists(end.wire) && (!second || second_seen(session, end.home().place()))
 }
 
 fn second_seen(session: &Session, place: Place) -> bool {
@@ -18,11 +19,10 @@ fn second_seen(session: &Session, place: Place) -> bool {
 
 /// The points of a place, screws first.
 pub fn points_of(session: &Session, place: Place) -> Vec<Point> {
-    let screws = Screw::ALL
-        .iter()
-        .copied()
-        .filter(|screw| screw.place() == place)
-        .filter(|screw| !matches!(screw, Screw::S1 | Screw::S2) || second_seen(session, place));
+    let screws = Screw::ALL.iter().copied().filter(|screw| screw.place() == place).filter(|screw| {
+        let second = matches!(screw, Screw::S1 | Screw::S2) && session.home.plant.wiring.second_source;
+        session.home.plant.wiring.has_screw(*screw) && (!second || second_seen(session, place))
+    });
     let shell = matches!(place, Place::UpperCompartment | Place::LowerCompartment).then_some(Screw::Shell);
     let ends = End::all().filter(|end| end.home().place() == place && end_is_there(session, *end));
     screws.chain(shell).map(Point::Screw).chain(ends.map(Point::End)).collect()

@@ -52,7 +52,7 @@ pub fn groups(place: Place, session: &Session, known: &Known, units: Units) -> V
         Place::Relief => water::relief(session),
         Place::Drain => water::drain(session),
         Place::Taps => water::taps(session, units),
-        Place::Customer | Place::Van => Vec::new(),
+        Place::Customer | Place::Van | Place::InLineBox => Vec::new(),
     };
     if !matches!(place, Place::Customer | Place::Van) {
         groups.insert(0, senses(place));

@@ -1,6 +1,6 @@
 //! The places as a row of buttons: the same as on the drawing, for whoever likes a list better.
 
-use plant::Place;
+use plant::{Level, Place};
 use yew::prelude::*;
 
 use super::go;
@@ -29,10 +29,17 @@ pub fn Places() -> Html {
             </button>
         }
     };
+    // Most houses have no box in the line, and a small heater has one compartment.
+    let plant = work.session().map(|session| &session.home.plant);
+    let is_there = |place: Place| match place {
+        Place::InLineBox => plant.is_some_and(|plant| plant.wiring.boxed),
+        Place::LowerCompartment => plant.is_none_or(|plant| plant.plate.has(Level::Lower)),
+        _ => true,
+    };
     html! {
         <nav class="places" aria-label={text::GO_TO}>
             <h2>{ text::GO_TO }</h2>
-            <div class="acts">{ for Place::ALL.iter().map(button) }</div>
+            <div class="acts">{ for Place::ALL.iter().filter(|place| is_there(**place)).map(button) }</div>
         </nav>
     }
 }

@@ -13,7 +13,7 @@ use crate::shown::{Refusal, Shown};
 pub(super) fn clamp(turn: &mut Turn, around: Clamped, time: Seconds) -> Answered {
     let wires = match around {
         Clamped::Wire { wire } => vec![wire],
-        Clamped::BothLegs => vec![Wire::CableA, Wire::CableB],
+        Clamped::BothLegs => turn.s.home.plant.wiring.feeders().to_vec(),
         Clamped::Pair { first, second } => vec![first, second],
     };
     if !wires.iter().all(|wire| senses::exists(&turn.s.home.plant, *wire)) {

@@ -11,6 +11,10 @@ use crate::shown::{Refusal, Shown};
 /// Takes a cover off or puts it back. What is in front of it has to be off either way; leaving something
 /// out behind it is possible, as it is on the job.
 pub(super) fn cover(turn: &mut Turn, which: Cover, off: bool, time: Seconds) -> Answered {
+    let lower = matches!(which, Cover::Lower | Cover::LowerInsulation | Cover::LowerShield);
+    if lower && !turn.s.home.plant.plate.has(Level::Lower) {
+        return Err(Refusal::NotHere);
+    }
     if turn.s.access.off.contains(&which) == off {
         return Err(Refusal::AlreadySo);
     }

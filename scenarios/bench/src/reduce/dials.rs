@@ -26,7 +26,11 @@ pub(super) fn dial(turn: &mut Turn, level: Level, to: Temperature, time: Seconds
 /// Presses the button. It latches only when the limit is tripped and has cooled.
 pub(super) fn press_reset(turn: &mut Turn, time: Seconds) -> Answered {
     reach::control(&turn.s, Level::Upper)?;
-    let clicks = turn.s.home.plant.limit.press();
+    let mut clicks = turn.s.home.plant.limit.press();
+    // An off-peak heater has a second button below.
+    if reach::control(&turn.s, Level::Lower).is_ok() {
+        clicks |= turn.s.home.plant.lower_limit.as_mut().is_some_and(plant::Limit::press);
+    }
     turn.pass(time);
     let sight = if clicks { Sight::Clicked } else { Sight::NoClick };
     Ok(Shown::DoneWith { sights: vec![sight] })

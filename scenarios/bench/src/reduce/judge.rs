@@ -83,9 +83,9 @@ fn expansion_right(plant: &Plant, tank: &ExpansionTank) -> bool {
 /// Smallest and largest breaker of the heater: 125 % for a continuous load, 150 % and the next standard
 /// size up (trade sheet 6.1, published).
 fn breaker_span(plant: &Plant) -> (f64, f64) {
-    let amps = plant.plate.element.watts.get() / plant.plate.element.volts.get();
-    let most = STANDARD.into_iter().find(|s| *s >= 1.5 * amps).unwrap_or(60.0);
-    (1.25 * amps, most)
+    let current = plant.plate.current();
+    let most = plant::branch::allowed(current).map_or(60.0, |(_, most)| most.get());
+    (plant::branch::CONTINUOUS.get() * current.get(), most)
 }
 
 fn breaker_right(plant: &Plant, rating: Amps) -> bool {

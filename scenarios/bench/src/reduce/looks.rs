@@ -30,7 +30,9 @@ pub(super) fn read(turn: &mut Turn, what: Writing, time: Seconds) -> Answered {
         Writing::StampLower => reach::place(&turn.s, Place::LowerCompartment)?,
         Writing::Dials => {
             reach::control(&turn.s, Level::Upper)?;
-            reach::control(&turn.s, Level::Lower)?;
+            if turn.s.home.plant.plate.has(Level::Lower) {
+                reach::control(&turn.s, Level::Lower)?;
+            }
         }
         Writing::Diagram | Writing::Plate | Writing::Directory => {}
     }
@@ -58,7 +60,7 @@ pub(super) fn look(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
     turn.pass(time);
     let mut sights = match at {
         Place::LoadCenter => load_center(&turn.s),
-        Place::JunctionBox => joints(&turn.s, at),
+        Place::JunctionBox | Place::InLineBox => joints(&turn.s, at),
         Place::HeaterTop => heater_top(&turn.s),
         Place::UpperCompartment => upper(&turn.s),
         Place::LowerCompartment => lower(&turn.s),

@@ -15,12 +15,44 @@ use crate::shown::{Display, Fact, Shown};
 
 /// A display up to this counts as no voltage.
 const DEAD: Volts = Volts(0.5);
-/// A leg to a sound ground reads between these (trade sheet 6.14, from memory: 110 to 126 V).
-const LEG: (Volts, Volts) = (Volts(100.0), Volts(135.0));
+/// A leg to a sound ground reads between these shares of its nominal voltage (trade sheet 6.14, from memory: 110
+/// to 126 V of 120 V).
+const LEG: (f64, f64) = (100.0 / 120.0, 135.0 / 120.0);
 /// Two grounds with at most this between them are one (common practice, no source).
 const BONDED: f64 = 1.0;
-/// Pairs that show leg to leg.
-const PAIRS: [[Screw; 2]; 3] = [[Screw::H1, Screw::H3], [Screw::Ja, Screw::Jb], [Screw::B1, Screw::B2]];
+/// Pairs that show the two conductors of the heater's circuit to each other.
+const PAIRS: &[[Screw; 2]] = &[
+    [Screw::H1, Screw::H3],
+    [Screw::Ja, Screw::Jb],
+    [Screw::B1, Screw::B2],
+    [Screw::B1, Screw::N],
+    [Screw::X1, Screw::X2],
+    [Screw::X3, Screw::X4],
+];
+/// The same of an off-peak circuit.
+const OFF_PEAK_PAIRS: &[[Screw; 2]] =
+    &[[Screw::H5, Screw::H7], [Screw::Jc, Screw::Jd], [Screw::S1, Screw::S2]];
+
+/// The pairs of each circuit that a plant has, main circuit first.
+fn circuits(plant: &Plant) -> impl Iterator<Item = (usize, &'static [[Screw; 2]])> {
+    let off_peak = plant.plate.layout == plant::Layout::OffPeak;
+    [PAIRS, OFF_PEAK_PAIRS].into_iter().enumerate().take(1 + usize::from(off_peak))
+}
+
+/// Whether a pair's screws are there and it shows both conductors of the circuit.
+fn shows(plant: &Plant, pair: &[Screw; 2]) -> bool {
+    let neutral = pair.contains(&Screw::N);
+    neutral == (plant.wiring.hot_neutral && pair.contains(&Screw::B1))
+        && pair.iter().all(|screw| plant.wiring.has_screw(*screw))
+}
+
+/// Whether a voltage to ground is that of a live leg of this supply.
+fn is_leg(plant: &Plant, volts: Volts) -> bool {
+    let leg = plant.service.kind.leg();
+    let high = plant.service.kind == plant::ServiceKind::Delta240High;
+    let nominal = [Some(leg), high.then_some(leg * plant::supply::ROOT_3.get())];
+    nominal.into_iter().flatten().any(|n| (n * LEG.0..=n * LEG.1).contains(&volts))
+}
 
 /// Everything that feeds the heater is off, with the technician's own lock and tag.
 fn locked_out(plant: &Plant) -> bool {
@@ -35,7 +67,7 @@ fn locked_out(plant: &Plant) -> bool {
 /// Power came back, a lock came off, or the meter failed: what was proved is proved no more.
 pub(super) fn forget(me: &mut Technician) {
     me.read_dead.clear();
-    me.legs_dead = None;
+    me.legs_dead = [None; 2];
     me.proved_dead = None;
 }
 
@@ -61,7 +93,7 @@ pub(super) fn reading(turn: &mut Turn, function: MeterFunction, points: [Point; 
     let points = points.map(|p| senses::metal(plant, p));
     match (function, *display) {
         (MeterFunction::Volts | MeterFunction::LowVolts, Display::Volts { volts }) => {
-            if (LEG.0..=LEG.1).contains(&volts) {
+            if is_leg(plant, volts) {
                 leg_read(turn, points);
             } else if volts <= DEAD {
                 dead_read(turn, points);
@@ -104,11 +136,16 @@ fn dead_read(turn: &mut Turn, [a, b]: [Point; 2]) {
         return;
     }
     let step = turn.step;
-    if PAIRS.iter().any(|[x, y]| {
+    let plant = &turn.s.home.plant;
+    let is_pair = |[x, y]: &[Screw; 2]| {
         let pair = (Point::Screw(*x), Point::Screw(*y));
         pair == (a, b) || pair == (b, a)
-    }) {
-        turn.s.me.legs_dead = Some(step);
+    };
+    let read = circuits(plant).find(|(_, pairs)| pairs.iter().any(|p| shows(plant, p) && is_pair(p)));
+    if let Some((circuit, _)) = read {
+        if let Some(entry) = turn.s.me.legs_dead.get_mut(circuit) {
+            *entry = Some(step);
+        }
         return;
     }
     let point = match (senses::ground(a), senses::ground(b)) {
@@ -124,17 +161,22 @@ fn dead_read(turn: &mut Turn, [a, b]: [Point; 2]) {
 fn complete(session: &Session) -> bool {
     let me = &session.me;
     let dead = |screw: Screw| me.read_dead.contains_key(&Point::Screw(screw));
-    me.legs_dead.is_some()
-        && me.household_told
-        && locked_out(&session.home.plant)
-        && PAIRS.iter().any(|[a, b]| dead(*a) && dead(*b))
+    let plant = &session.home.plant;
+    // The neutral bar is itself a ground: nothing is left to read it against.
+    let proved = |screw: Screw| screw == Screw::N || dead(screw);
+    me.household_told
+        && locked_out(plant)
+        && circuits(plant).all(|(circuit, pairs)| {
+            me.legs_dead.get(circuit).is_some_and(Option::is_some)
+                && pairs.iter().any(|pair| shows(plant, pair) && pair.iter().all(|screw| proved(*screw)))
+        })
 }
 
 /// Reads a known source: before, so that a 0 means something, and after, so that it still does.
 pub(super) fn meter(turn: &mut Turn, on: KnownSource, time: Seconds) -> Answered {
     turn.pass(time);
     let source = match on {
-        KnownSource::Receptacle => turn.s.home.plant.service.leg,
+        KnownSource::Receptacle => receptacle(&turn.s.home.plant),
         KnownSource::ProvingUnit => PROVING_UNIT,
     };
     let display = super::meter::known(turn, source, on == KnownSource::Receptacle, time);
@@ -154,6 +196,13 @@ pub(super) fn meter(turn: &mut Turn, on: KnownSource, time: Seconds) -> Answered
 
 /// A meter that shows a known source within this share of it is taken for sound. Common practice, no source.
 const AS_KNOWN: f64 = 0.1;
+
+/// A receptacle on another circuit of leg 1, as the network stands; in a 480Y/277 building behind a transformer.
+fn receptacle(plant: &Plant) -> Volts {
+    let (leg, neutral) = (Point::Screw(Screw::M1), Point::Screw(Screw::N));
+    let ratio = plant::supply::LEG_120.get() / plant.service.kind.leg();
+    plant.energise(&[]).volts(leg, neutral) * ratio
+}
 
 /// What the proving unit gives. Model: ours gives 240 V.
 const PROVING_UNIT: Volts = Volts(240.0);

@@ -60,16 +60,25 @@ pub(super) fn point(session: &Session, point: Point) -> Result<(), Refusal> {
 
 /// The bare metal of a place can be reached.
 pub(super) fn place(session: &Session, place: Place) -> Result<(), Refusal> {
+    if !senses::place_there(&session.home.plant, place) {
+        return Err(Refusal::NotHere);
+    }
     off(session, before_metal(place))
 }
 
 /// A dial, a button or the bare shell beside a control can be reached.
 pub(super) fn control(session: &Session, level: Level) -> Result<(), Refusal> {
+    if !session.home.plant.plate.has(level) {
+        return Err(Refusal::NotHere);
+    }
     off(session, before_control(level))
 }
 
 /// A place can be seen into.
 pub(super) fn sight(session: &Session, place: Place) -> Result<(), Refusal> {
+    if !senses::place_there(&session.home.plant, place) {
+        return Err(Refusal::NotHere);
+    }
     match place {
         Place::UpperCompartment => control(session, Level::Upper),
         Place::LowerCompartment => control(session, Level::Lower),

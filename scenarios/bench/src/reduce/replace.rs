@@ -223,8 +223,10 @@ fn fit(turn: &mut Turn, part: &NewPart) {
             }
         }
         NewPart::Limit => {
-            let body = turn.s.home.plant.limit.body;
-            turn.s.home.plant.limit = Limit::sound(body);
+            let plant = &mut turn.s.home.plant;
+            plant.limit = Limit::sound(plant.limit.body);
+            // An off-peak heater's limits are changed together.
+            plant.lower_limit = plant.lower_limit.map(|limit| Limit::sound(limit.body));
         }
         NewPart::Breaker { rating } => {
             let breakers = &mut turn.s.home.plant.panel.breakers;
@@ -288,7 +290,9 @@ fn remade(turn: &mut Turn, screws: &[Screw]) {
 fn new_heater(turn: &mut Turn, nominal: Volume, rating: plant::heater::Rating) {
     let plant = &mut turn.s.home.plant;
     let off = |model: &HeaterModel| (model.plate().nominal.get() - nominal.get()).abs();
-    let nearest = HeaterModel::ALL.iter().min_by(|a, b| off(a).total_cmp(&off(b)));
+    // Wired as the old one was: the leads and the branch circuits stay.
+    let alike = HeaterModel::ALL.iter().filter(|model| model.plate().layout == plant.plate.layout);
+    let nearest = alike.min_by(|a, b| off(a).total_cmp(&off(b)));
     let mut plate = nearest.map_or(plant.plate, |model| model.plate());
     plate.element = rating;
     plant.plate = plate;
@@ -296,6 +300,7 @@ fn new_heater(turn: &mut Turn, nominal: Volume, rating: plant::heater::Rating) {
     plant.thermostats =
         [Level::Upper, Level::Lower].map(|level| Thermostat::sound(NEW_DIAL, differential(level)));
     plant.limit = Limit::sound(plant.room);
+    plant.lower_limit = plant.lower_limit.map(|_| Limit::sound(plant.room));
     plant.vessel.dip_tube = DipTube::Whole;
     plant.vessel.shell_hole = 0.0;
     plant.vessel.sediment = Volume(0.0);

@@ -1,8 +1,7 @@
 //! Questions to the plant that more than one act asks.
 
 use plant::electrical::Bridge;
-use plant::supply::ServiceKind;
-use plant::{Breaker, Circuit, End, Handle, Level, Place, Plant, Point, Screw, Tap, Wire};
+use plant::{Breaker, End, Handle, Level, Place, Plant, Point, Screw, Tap, Wire};
 use quantity::{Flow, Ohms, Temperature, Volts};
 
 /// Below this share the tank counts as not full: expansion and layers move the last half per cent.
@@ -41,18 +40,14 @@ pub(crate) fn flange(plant: &Plant, level: Level) -> f64 {
     }
 }
 
-/// Nominal voltage leg to leg.
+/// Voltage of the supply across the heater, unloaded.
 pub(crate) fn nominal(plant: &Plant) -> Volts {
-    let factor = match plant.service.kind {
-        ServiceKind::Split240 => 2.0,
-        ServiceKind::Wye208 => 3f64.sqrt(),
-    };
-    plant.service.leg * factor
+    plant.service.across()
 }
 
 /// A breaker that truly feeds the heater.
 pub(crate) fn feeds_heater(breaker: &Breaker) -> bool {
-    matches!(breaker.feeds, Circuit::Heater | Circuit::SecondSource)
+    breaker.feeds_heater()
 }
 
 /// Some breaker that feeds the heater is on.
@@ -72,10 +67,15 @@ pub(crate) fn exists(plant: &Plant, wire: Wire) -> bool {
 
 /// The point is there in this house.
 pub(crate) fn there(plant: &Plant, point: Point) -> bool {
-    match point {
-        Point::Screw(Screw::S1 | Screw::S2) => plant.wiring.second_source,
-        Point::Screw(_) => true,
-        Point::End(end) => exists(plant, end.wire),
+    plant.wiring.has(point)
+}
+
+/// The place is there in this house.
+pub(crate) fn place_there(plant: &Plant, place: Place) -> bool {
+    match place {
+        Place::LowerCompartment => plant.plate.has(Level::Lower),
+        Place::InLineBox => plant.wiring.boxed,
+        _ => true,
     }
 }
 

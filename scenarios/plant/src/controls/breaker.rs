@@ -3,7 +3,7 @@
 use quantity::{Amps, Constant, Seconds, Tag, det};
 
 use crate::Contact;
-use crate::supply::{Breaker, Circuit, Handle};
+use crate::supply::{Breaker, Circuit, Handle, Stab};
 
 quantity::constants! {
     /// Multiple of its rating that a pole carries for ever, just.
@@ -53,10 +53,16 @@ impl Breaker {
             rating,
             handle: Handle::On,
             poles: [Contact::Sound; 2],
+            stabs: [Some(Stab::One), Some(Stab::Two)],
             heat: [0.0; 2],
             locked: false,
             tagged: false,
         }
+    }
+
+    /// A sound one of a single pole, on leg 1.
+    pub fn single(feeds: Circuit, rating: Amps) -> Self {
+        Self { stabs: [Some(Stab::One), None], ..Self::sound(feeds, rating) }
     }
 
     /// Heat a pole settles at under a current, 1 being what trips it. The third power stands for a bimetal

@@ -4,7 +4,7 @@ use quantity::{Amps, Constant, Kelvins, Ohms, Seconds, Tag, Watts, det};
 
 use super::joint::{CHARS_AT, COLD, OPENS_AT, time_to};
 use crate::electrical::Live;
-use crate::{Contact, ContactAt, Happening, Plant, Spot};
+use crate::{Contact, ContactAt, Happening, Layout, Plant, Spot};
 
 quantity::constants! {
     /// Temperature rise of a contact for each watt in it.
@@ -78,7 +78,11 @@ impl Plant {
         match at {
             ContactAt::UpperCold => self.thermostats[0].blade_calls(),
             ContactAt::UpperHot => !self.thermostats[0].blade_calls(),
-            ContactAt::LowerCold => self.thermostats[1].blade_calls(),
+            // A board closes one relay at a time, the upper element's first.
+            ContactAt::LowerCold => {
+                let waits = self.wiring.layout == Layout::Electronic && self.thermostats[0].blade_calls();
+                self.thermostats[1].blade_calls() && !waits
+            }
             ContactAt::LimitOne => self.limit.closed(0),
             ContactAt::LimitTwo => self.limit.closed(1),
         }

@@ -36,11 +36,13 @@ pub(crate) const SOURCES: &[&[Listed]] = &[
 
 const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
 
-/// Lets every blade jump whose body stands past its point. `water` is what lies beside the limit.
-pub fn snap(plant: &mut Plant, water: Temperature) -> Vec<Happening> {
+/// Lets every blade jump whose body stands past its point. `water` and `beside_lower` are what lies
+/// beside the limit and beside that of an off-peak circuit.
+pub fn snap(plant: &mut Plant, water: Temperature, beside_lower: Temperature) -> Vec<Happening> {
     let mut happened = Vec::new();
+    let layout = plant.plate.layout;
     for (level, thermostat) in LEVELS.into_iter().zip(&mut plant.thermostats) {
-        if thermostat.snap() {
+        if layout.has(level) && thermostat.snap() {
             if thermostat.blade_calls() {
                 contact::wear(&mut thermostat.hot_contact, &thermostat.hot_spot);
             } else {
@@ -51,6 +53,9 @@ pub fn snap(plant: &mut Plant, water: Temperature) -> Vec<Happening> {
     }
     if plant.limit.snap() {
         happened.push(Happening::LimitTripped { water });
+    }
+    if plant.lower_limit.as_mut().is_some_and(|limit| limit.snap()) {
+        happened.push(Happening::LimitTripped { water: beside_lower });
     }
     happened
 }

@@ -66,6 +66,14 @@ pub const NIPPLE_WATER: Constant = Constant::new(
     Tag::Model("two nipples of 75 mm and 15 mm bore with water of 0.02 S/m"),
 );
 
+/// What a control board itself draws.
+pub const BOARD_LOAD: Constant = Constant::new(
+    "supply of a control board",
+    30e3,
+    "Ω",
+    Tag::Model("2 W at 240 V: a small supply that idles"),
+);
+
 /// The least resistance taken for anything, so that nothing is an ideal short.
 pub const LEAST_RESISTANCE: Constant = Constant::new(
     "least resistance",
@@ -75,7 +83,7 @@ pub const LEAST_RESISTANCE: Constant = Constant::new(
 );
 
 /// Every constant of the lowering, for the list of sources.
-pub const ALL: [Constant; 9] = [
+pub const ALL: [Constant; 10] = [
     SOUND_CONTACT,
     SURFACE_LEAKAGE,
     LEAD_STRAY,
@@ -84,5 +92,6 @@ pub const ALL: [Constant; 9] = [
     AWG_12,
     SERVICE_BOND,
     NIPPLE_WATER,
+    BOARD_LOAD,
     LEAST_RESISTANCE,
 ];

@@ -1,6 +1,6 @@
 //! A number that changes whenever the network would.
 
-use crate::supply::{Circuit, Handle, ServiceKind};
+use crate::supply::Handle;
 use crate::{Contact, ContactAt, End, Plant, Wire};
 
 /// Runs of the multiply-and-add kind: order matters, so equal values in other places differ.
@@ -32,23 +32,35 @@ impl Plant {
     /// A fingerprint of everything the network is made of: while it stays the same, so does every solution
     /// with the same bridges. Far cheaper than a solution.
     pub fn electrical_state(&self) -> u64 {
-        let mut mix = Mix(u64::from(self.service.kind == ServiceKind::Wye208));
-        mix.number(self.service.leg.get());
-        mix.number(self.service.impedance.get());
+        let service = &self.service;
+        let mut mix = Mix(service.kind as u64);
+        mix.number(service.leg.get());
+        let on = service.loads;
+        let ohms = [service.neutral, service.electrode, on.one, on.two, on.both];
+        let ohms = service.impedance.iter().chain(&ohms);
+        ohms.for_each(|ohms| mix.number(ohms.get()));
         mix.number(self.cable_coupling);
         for breaker in &self.panel.breakers {
-            if matches!(breaker.feeds, Circuit::Heater | Circuit::SecondSource) {
+            if breaker.feeds_heater() {
+                breaker.stabs.iter().for_each(|stab| mix.add(stab.map_or(2, |stab| stab as u64)));
                 mix.add(breaker.feeds as u64);
                 breaker.poles.iter().for_each(|pole| mix.contact(*pole, breaker.handle == Handle::On));
             }
         }
-        mix.add(u64::from(self.wiring.second_source));
+        let wiring = &self.wiring;
+        mix.add(wiring.layout as u64);
+        [wiring.second_source, wiring.hot_neutral, wiring.boxed]
+            .iter()
+            .for_each(|on| mix.add(u64::from(*on)));
         for end in End::all() {
             let joint = self.wiring.joint(end);
             mix.add(joint.on.map_or(u64::MAX, |screw| screw.index() as u64));
             mix.number(joint.resistance.get());
         }
         Wire::ALL.iter().for_each(|wire| mix.number(self.wiring.length(*wire).get()));
+        if let Some(limit) = &self.lower_limit {
+            limit.poles.iter().enumerate().for_each(|(i, pole)| mix.contact(*pole, limit.closed(i)));
+        }
         ContactAt::ALL.iter().for_each(|&at| mix.contact(self.contact(at).0, self.makes(at)));
         for (&level, element) in crate::Level::ALL.iter().zip(&self.elements) {
             mix.number(element.insulation().get());

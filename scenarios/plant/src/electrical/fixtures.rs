@@ -19,7 +19,9 @@ pub(crate) fn plant() -> Plant {
     let heater = HeaterModel::Plain40;
     let household = HouseholdKind::Couple;
     let mut plant = Plant::sound(Setting { heater, household, climate: Climate::MillValley, day: 100 });
-    plant.service.impedance = Ohms(0.02);
+    plant.service.impedance = [Ohms(0.02); 2];
+    plant.service.neutral = Ohms(0.02);
+    plant.service.loads = crate::supply::Loads::NONE;
     plant.panel = Panel { breakers: vec![Breaker::sound(Circuit::Heater, Amps(30.0))] };
     plant.cable_coupling = 0.0;
     plant.thermostats.iter_mut().for_each(|t| *t = Thermostat::sound(t.dial, t.differential));
@@ -34,7 +36,8 @@ pub(crate) fn plant() -> Plant {
 /// sheet's computed tables, where only the heater's own contacts have their 5 mΩ.
 pub(crate) fn stiff() -> Plant {
     let mut plant = plant();
-    plant.service.impedance = Ohms(0.0);
+    plant.service.impedance = [Ohms(0.0); 2];
+    plant.service.neutral = Ohms(0.0);
     Wire::ALL.iter().for_each(|wire| *plant.wiring.length_mut(*wire) = Metres(0.0));
     End::all().for_each(|end| plant.wiring.joint_mut(end).resistance = Ohms(0.0));
     plant.panel.breakers[0].poles = [Contact::Worn(Ohms(0.0)); 2];

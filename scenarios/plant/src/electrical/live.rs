@@ -52,7 +52,7 @@ impl Live {
 
     /// Current that a clamp around both legs of the branch cable shows: their phasor sum.
     pub fn both_legs(&self) -> Amps {
-        self.clamp(&[Wire::CableA, Wire::CableB])
+        self.clamp(&[Wire::CableA, Wire::CableB, Wire::CableN, Wire::WhipA, Wire::WhipB])
     }
 
     /// Current that a leg of the service delivers: 0 for leg 1, 1 for leg 2.

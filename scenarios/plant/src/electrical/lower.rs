@@ -4,13 +4,13 @@ use quantity::{Ohms, Volts};
 use solver::network::{Complex, Network};
 
 use super::constants::{
-    AWG_10, AWG_12, CABLE_STRAY, LEAD_STRAY, LEAST_RESISTANCE, NIPPLE_WATER, SERVICE_BOND, SOUND_CONTACT,
-    SURFACE_LEAKAGE,
+    AWG_10, AWG_12, BOARD_LOAD, CABLE_STRAY, LEAD_STRAY, LEAST_RESISTANCE, NIPPLE_WATER, SERVICE_BOND,
+    SOUND_CONTACT, SURFACE_LEAKAGE,
 };
 use super::nodes::{LEGS, NEUTRAL, Nodes};
 use super::{Bridge, HERTZ};
-use crate::supply::{Circuit, Handle, ServiceKind};
-use crate::{Contact, ContactAt, End, Level, Plant, Screw, Wire};
+use crate::supply::{Circuit, Handle, Stab};
+use crate::{Contact, ContactAt, End, Layout, Level, Plant, Screw, Wire};
 
 /// Where a part of the plant lies in the list of branches.
 pub(super) type Place = Option<usize>;
@@ -46,6 +46,30 @@ pub(super) enum Supply {
     /// Direct current: capacitances left out.
     Direct,
 }
+
+/// Screws of the heater whose bases leak to the shell: one of every group that could float.
+const LEAKY: [Screw; 20] = [
+    Screw::Ja,
+    Screw::Jb,
+    Screw::Jg,
+    Screw::H1,
+    Screw::H3,
+    Screw::U1,
+    Screw::D1,
+    Screw::Jc,
+    Screw::Jd,
+    Screw::H5,
+    Screw::H7,
+    Screw::U3,
+    Screw::K1,
+    Screw::K2,
+    Screw::K3,
+    Screw::K4,
+    Screw::T1,
+    Screw::T2,
+    Screw::T3,
+    Screw::T4,
+];
 
 /// Conductance of a resistance; one that is no resistance at all is an open circuit.
 fn conductance(r: Ohms) -> Complex {
@@ -97,14 +121,16 @@ pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowere
     this
 }
 
-/// The screws that each contact joins, in the order of [`ContactAt::ALL`].
-const CONTACT_SCREWS: [[Screw; 2]; ContactAt::ALL.len()] = [
-    [Screw::U1, Screw::U2],
-    [Screw::U1, Screw::U4],
-    [Screw::D1, Screw::D2],
-    [Screw::H1, Screw::H2],
-    [Screw::H3, Screw::H4],
-];
+/// The screws that each contact joins, in the order of [`ContactAt::ALL`]. A board's relays stand in for the
+/// thermostats' contacts, and what is not there joins screws that are not there.
+fn contact_screws(layout: Layout) -> [[Screw; 2]; ContactAt::ALL.len()] {
+    let [upper, hot, lower] = match layout {
+        Layout::Electronic => [[Screw::K1, Screw::K3], [Screw::U1, Screw::U4], [Screw::K1, Screw::K4]],
+        Layout::OffPeak => [[Screw::U1, Screw::U2], [Screw::U3, Screw::U4], [Screw::D1, Screw::D2]],
+        _ => [[Screw::U1, Screw::U2], [Screw::U1, Screw::U4], [Screw::D1, Screw::D2]],
+    };
+    [upper, hot, lower, [Screw::H1, Screw::H2], [Screw::H3, Screw::H4]]
+}
 
 impl Lowered {
     /// Adds a branch between two nodes that are there.
@@ -121,42 +147,52 @@ impl Lowered {
     fn service(&mut self, plant: &Plant) {
         let service = plant.service;
         let Volts(leg) = service.leg;
-        // Phase angles: trade sheet 1.8.
-        let angle = match service.kind {
-            ServiceKind::Split240 => 180.0,
-            ServiceKind::Wye208 => -120.0,
-        };
+        let (times, angle) = service.kind.second();
         self.network.fix(NEUTRAL, Complex::ZERO);
         self.network.fix(LEGS[0], Complex::real(leg));
-        self.network.fix(LEGS[1], Complex::polar(leg, angle));
-        let line = conductance(service.impedance);
-        for ((place, from), to) in [0, 1].into_iter().zip(LEGS).zip([Screw::M1, Screw::M2]) {
+        self.network.fix(LEGS[1], Complex::polar(leg * times, angle));
+        for (place, (from, to)) in LEGS.into_iter().zip([Screw::M1, Screw::M2]).enumerate() {
+            let line = service.impedance.get(place).map_or(Complex::ZERO, |ohms| conductance(*ohms));
             let branch = self.join(Some(from), self.nodes.screw(to), line);
             if let Some(entry) = self.legs.get_mut(place) {
                 *entry = branch;
             }
         }
-        self.join(Some(NEUTRAL), self.nodes.screw(Screw::N), line);
+        self.join(Some(NEUTRAL), self.nodes.screw(Screw::N), conductance(service.neutral));
+        self.join(Some(NEUTRAL), self.nodes.screw(Screw::G), conductance(service.electrode));
         let bond = conductance(Ohms(SERVICE_BOND.get()));
         self.screws(Screw::N, Screw::G, bond);
         self.screws(Screw::N, Screw::Pipe, bond);
         self.screws(Screw::Shell, Screw::Pipe, conductance(Ohms(NIPPLE_WATER.get())));
+        let on = service.loads;
+        let loads =
+            [(Screw::M1, Screw::N, on.one), (Screw::M2, Screw::N, on.two), (Screw::M1, Screw::M2, on.both)];
+        for (a, b, ohms) in loads {
+            if ohms.get().is_finite() {
+                self.screws(a, b, conductance(ohms));
+            }
+        }
     }
 
-    /// Breaker poles from the bus to the screws they feed.
+    /// Breaker poles from the stabs they sit on to the screws they feed.
     fn breakers(&mut self, plant: &Plant) {
         for breaker in &plant.panel.breakers {
             let load = match breaker.feeds {
                 Circuit::Heater => Some([Screw::B1, Screw::B2]),
-                Circuit::SecondSource => Some([Screw::S1, Screw::S2]),
+                Circuit::SecondSource | Circuit::OffPeak => Some([Screw::S1, Screw::S2]),
                 Circuit::Range | Circuit::Dryer => None,
             };
             let on = breaker.handle == Handle::On;
-            let [one, two] = breaker.poles.map(|pole| contact(pole, on));
-            let places = match load {
-                Some([b1, b2]) => [self.screws(Screw::M1, b1, one), self.screws(Screw::M2, b2, two)],
-                None => [None; 2],
-            };
+            let mut places = [None; 2];
+            let poles = breaker.stabs.into_iter().zip(breaker.poles).zip(load.into_iter().flatten());
+            for (place, ((stab, pole), screw)) in places.iter_mut().zip(poles) {
+                let bus = match stab {
+                    Some(Stab::One) => Screw::M1,
+                    Some(Stab::Two) => Screw::M2,
+                    None => continue,
+                };
+                *place = self.screws(bus, screw, contact(pole, on));
+            }
             self.poles.push(places);
         }
     }
@@ -183,18 +219,28 @@ impl Lowered {
         }
     }
 
-    /// Limit and thermostats, and what leaks over their bases.
+    /// Limits, thermostats and relays, and what leaks over their bases.
     fn controls(&mut self, plant: &Plant) {
-        for (&at, [a, b]) in ContactAt::ALL.iter().zip(CONTACT_SCREWS) {
+        for (&at, [a, b]) in ContactAt::ALL.iter().zip(contact_screws(plant.wiring.layout)) {
             let place = self.screws(a, b, contact(plant.contact(at).0, plant.makes(at)));
             if let Some(entry) = self.contacts.get_mut(at.index()) {
                 *entry = place;
             }
         }
-        for screw in [Screw::Ja, Screw::Jb, Screw::Jg, Screw::H1, Screw::H3, Screw::U1, Screw::D1] {
+        if let Some(limit) = &plant.lower_limit {
+            let screws = [(Screw::H5, Screw::H6), (Screw::H7, Screw::H8)];
+            for (i, ((line, load), pole)) in screws.into_iter().zip(limit.poles).enumerate() {
+                self.screws(line, load, contact(pole, limit.closed(i)));
+            }
+        }
+        if plant.wiring.layout == Layout::Electronic {
+            self.screws(Screw::K1, Screw::K2, conductance(Ohms(BOARD_LOAD.get())));
+        }
+        for screw in LEAKY {
             self.screws(screw, Screw::Shell, Complex::real(SURFACE_LEAKAGE.get()));
         }
-        for screw in [Screw::B1, Screw::B2, Screw::S1, Screw::S2] {
+        for screw in [Screw::B1, Screw::B2, Screw::S1, Screw::S2, Screw::X1, Screw::X2, Screw::X3, Screw::X4]
+        {
             self.screws(screw, Screw::G, Complex::real(SURFACE_LEAKAGE.get()));
         }
     }
@@ -225,9 +271,11 @@ impl Lowered {
             }
             _ => [self.join(a, b, if element.open { broken } else { sound(1.0) }), None, None],
         };
-        let insulation = conductance(element.insulation());
-        self.join(a, shell, insulation);
-        self.join(b, shell, insulation);
+        if a.is_some() {
+            let insulation = conductance(element.insulation());
+            self.join(a, shell, insulation);
+            self.join(b, shell, insulation);
+        }
         if let Some(entry) = self.elements.get_mut(level.index()) {
             *entry = pieces;
         }
@@ -245,7 +293,10 @@ impl Lowered {
             let node = self.nodes.end(End { wire, side: 0 });
             if wire.is_cable() {
                 self.join(node, Some(NEUTRAL), cable);
-                if coupling > 0.0 && coupling < 1.0 && matches!(wire, Wire::CableA | Wire::CableB) {
+                if coupling > 0.0
+                    && coupling < 1.0
+                    && matches!(wire, Wire::CableA | Wire::CableB | Wire::WhipA | Wire::WhipB)
+                {
                     self.join(node, Some(LEGS[0]), Complex::capacitor(coupling, HERTZ));
                 }
                 continue;

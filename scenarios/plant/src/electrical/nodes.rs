@@ -32,13 +32,13 @@ impl Nodes {
                 NONE
             }
         };
-        let second = plant.wiring.second_source || plant.panel.slot_of(Circuit::SecondSource).is_some() || {
-            // A wire may have been landed on the screws of a breaker that is gone.
-            End::all().any(|end| matches!(plant.wiring.joint(end).on, Some(Screw::S1 | Screw::S2)))
-        };
+        // A breaker, or a wire landed on its screws, may have outlived the second cable.
+        let second = plant.panel.slot_of(Circuit::SecondSource).is_some()
+            || End::all().any(|end| matches!(plant.wiring.joint(end).on, Some(Screw::S1 | Screw::S2)));
         let mut screws = [NONE; Screw::ALL.len()];
         for (node, screw) in screws.iter_mut().zip(Screw::ALL) {
-            *node = next(second || !matches!(screw, Screw::S1 | Screw::S2));
+            let there = plant.wiring.has_screw(*screw);
+            *node = next(there || (second && matches!(screw, Screw::S1 | Screw::S2)));
         }
         let mut ends = [[NONE; 2]; Wire::ALL.len()];
         for (pair, wire) in ends.iter_mut().zip(Wire::ALL) {

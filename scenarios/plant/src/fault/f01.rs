@@ -19,8 +19,8 @@ pub const FAULT: Fault = Fault {
     tempting: PartKind::LowerThermostat,
 };
 
-fn fits(_: &Home) -> bool {
-    true
+fn fits(home: &Home) -> bool {
+    home.plant.plate.has(Level::Lower)
 }
 
 fn apply(_: &Parameters, home: &mut Home) {

@@ -18,8 +18,8 @@ pub const FAULT: Fault = Fault {
     tempting: PartKind::LowerElement,
 };
 
-fn fits(_: &Home) -> bool {
-    true
+fn fits(home: &Home) -> bool {
+    home.plant.plate.layout.transfers()
 }
 
 fn apply(_: &Parameters, home: &mut Home) {

@@ -18,8 +18,8 @@ pub const FAULT: Fault = Fault {
     tempting: PartKind::UpperElement,
 };
 
-fn fits(_: &Home) -> bool {
-    true
+fn fits(home: &Home) -> bool {
+    home.plant.plate.layout.has_thermostats()
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {

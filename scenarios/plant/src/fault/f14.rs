@@ -4,7 +4,7 @@
 use quantity::{Ohms, Tag};
 
 use super::{
-    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, level_of, parameter, weight,
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, level_in, parameter, weight,
 };
 use crate::home::Home;
 use crate::parts::SheathFault;
@@ -32,13 +32,13 @@ pub const FAULT: Fault = Fault {
     tempting: PartKind::Breaker,
 };
 
-fn fits(_: &Home) -> bool {
-    true
+fn fits(home: &Home) -> bool {
+    !home.plant.wiring.hot_neutral
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {
     let depth = parameter(parameters, "depth");
     let fraction = if chosen(parameters, "end") { 1.0 - depth } else { depth };
     let resistance = Ohms(parameter(parameters, "ohms"));
-    home.plant.elements[level_of(parameters).index()].leak = Some(SheathFault { fraction, resistance });
+    home.plant.elements[level_in(parameters, home).index()].leak = Some(SheathFault { fraction, resistance });
 }

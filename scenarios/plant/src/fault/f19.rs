@@ -19,8 +19,8 @@ pub const FAULT: Fault = Fault {
     tempting: PartKind::UpperElement,
 };
 
-fn fits(_: &Home) -> bool {
-    true
+fn fits(home: &Home) -> bool {
+    !home.plant.wiring.hot_neutral
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {

@@ -7,7 +7,8 @@ use quantity::{Ohms, Tag};
 use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, parameter, weight};
 use crate::home::Home;
 use crate::parts::BURNT_OFF;
-use crate::points::{End, Wire};
+use crate::points::End;
+use crate::wire::Wire;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
@@ -34,8 +35,8 @@ pub const FAULT: Fault = Fault {
     tempting: PartKind::UpperThermostat,
 };
 
-fn fits(_: &Home) -> bool {
-    true
+fn fits(home: &Home) -> bool {
+    !home.plant.wiring.hot_neutral && !home.plant.wiring.boxed
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {

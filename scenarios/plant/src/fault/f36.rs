@@ -29,8 +29,8 @@ pub const FAULT: Fault = Fault {
     tempting: PartKind::LowerElement,
 };
 
-fn fits(_: &Home) -> bool {
-    true
+fn fits(home: &Home) -> bool {
+    home.plant.plate.has(Level::Lower)
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {

@@ -2,7 +2,7 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_of, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -31,7 +31,7 @@ fn fits(_: &Home) -> bool {
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {
-    let gasket = &mut home.plant.elements[level_of(parameters).index()].gasket;
+    let gasket = &mut home.plant.elements[level_in(parameters, home).index()].gasket;
     gasket.leak_diameter = parameter(parameters, "diameter");
     gasket.seat_dirty = true;
 }

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::home::Home;
 use crate::parts::{Contact, Level, SOUND_JOINT};
-use crate::points::{End, Wire};
+use crate::points::End;
 use crate::supply::{Circuit, Handle};
 use crate::waterworks::DipTube;
 
@@ -120,7 +120,7 @@ impl Home {
 
     fn inspect_elements(&self, found: &mut Vec<Defect>) {
         let plant = &self.plant;
-        let supply = leg_to_leg(self);
+        let supply = plant.service.across().get();
         for level in [Level::Upper, Level::Lower] {
             let element = &plant.elements[level.index()];
             let stamp = element.stamp;
@@ -160,13 +160,14 @@ impl Home {
             }
         }
         let [upper, lower] = plant.thermostats.map(|t| t.dial);
+        let limits = || std::iter::once(&plant.limit).chain(&plant.lower_limit);
         for (there, what) in [
             (upper.above(lower).abs() > ALIKE.get(), Defect::DialsUnequal),
             (
-                plant.limit.poles.iter().any(|p| worn(*p)) || plant.limit.welded.contains(&true),
+                limits().any(|l| l.poles.iter().any(|p| worn(*p)) || l.welded.contains(&true)),
                 Defect::LimitPole,
             ),
-            (plant.limit.tripped, Defect::LimitTripped),
+            (limits().any(|l| l.tripped), Defect::LimitTripped),
         ] {
             if there {
                 found.push(what);
@@ -177,7 +178,7 @@ impl Home {
     fn inspect_wiring(&self, found: &mut Vec<Defect>) {
         let wiring = &self.plant.wiring;
         for end in End::all() {
-            if matches!(end.wire, Wire::SecondA | Wire::SecondB) && !wiring.second_source {
+            if !wiring.exists(end.wire) {
                 continue;
             }
             let joint = wiring.joint(end);
@@ -214,29 +215,20 @@ impl Home {
     fn inspect_supply(&self, found: &mut Vec<Defect>) {
         let sound = Self::sound(self.setting);
         let rating = sound.plant.panel.feeding(Circuit::Heater).map(|b| b.rating);
-        let feeding = |b: &&crate::Breaker| matches!(b.feeds, Circuit::Heater | Circuit::SecondSource);
-        let mut on = false;
-        for breaker in self.plant.panel.breakers.iter().filter(feeding) {
-            on |= breaker.handle == Handle::On;
+        let mut on = [false; 2];
+        for breaker in self.plant.panel.breakers.iter().filter(|b| b.feeds_heater()) {
+            on[usize::from(breaker.feeds == Circuit::OffPeak)] |= breaker.handle == Handle::On;
             if breaker.poles.iter().any(|p| *p != Contact::Sound) {
                 found.push(Defect::BreakerPole);
             }
-            if breaker.feeds == Circuit::Heater && rating.is_some_and(|r| r != breaker.rating) {
+            if breaker.feeds != Circuit::SecondSource && rating.is_some_and(|r| r != breaker.rating) {
                 found.push(Defect::BreakerRating);
             }
         }
-        if !on {
+        let off_peak = self.plant.panel.feeding(Circuit::OffPeak).is_some();
+        if !on[0] || (off_peak && !on[1]) {
             found.push(Defect::PowerOff);
         }
-    }
-}
-
-/// Voltage between the legs: opposite on a split phase, a third of a turn apart on a wye (times the root of 3).
-fn leg_to_leg(home: &Home) -> f64 {
-    let service = &home.plant.service;
-    match service.kind {
-        crate::supply::ServiceKind::Split240 => 2.0 * service.leg.0,
-        crate::supply::ServiceKind::Wye208 => service.leg.0 * (1.0_f64 + 2.0).sqrt(),
     }
 }
 

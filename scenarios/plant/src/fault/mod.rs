@@ -28,8 +28,8 @@ mod sound;
 
 pub use inspect::Defect;
 pub(crate) use numbers::sources;
-pub use numbers::{Parameter, Parameters, level_of};
-use numbers::{chosen, is_second, parameter, weight};
+pub use numbers::{Parameter, Parameters, level_of, place_in};
+use numbers::{chosen, is_second, level_in, parameter, weight};
 
 use quantity::{Constant, Draw, Listed};
 use serde::{Deserialize, Serialize};
@@ -89,7 +89,7 @@ named! {
 }
 
 /// The lists of this folder.
-pub(crate) const SOURCES: &[&[Listed]] = &[inspect::CONSTANTS, sound::CONSTANTS, f27::CONSTANTS];
+pub(crate) const SOURCES: &[&[Listed]] = &[inspect::CONSTANTS, sound::CONSTANTS];
 
 /// What has to be done about a fault by somebody whose licence allows it.
 #[derive(Clone, Copy, PartialEq, Debug)]

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use quantity::{Constant, Draw, Figure, Listed, Shown, Tag};
 
 use super::FaultId;
+use crate::home::Home;
 use crate::parts::Level;
 
 /// A number a fault is drawn with.
@@ -97,6 +98,18 @@ pub(crate) fn sources() -> Vec<Listed> {
 /// Which of the two parts of a kind, read from a parameter named `level`: 0 upper, 1 lower.
 pub fn level_of(parameters: &Parameters) -> Level {
     if chosen(parameters, "level") { Level::Lower } else { Level::Upper }
+}
+
+/// The same in a house that may have an upper one only.
+pub(super) fn level_in(parameters: &Parameters, home: &Home) -> Level {
+    if home.plant.plate.has(Level::Lower) { level_of(parameters) } else { Level::Upper }
+}
+
+/// Sets a parameter named `level` to a part the house has.
+pub fn place_in(parameters: &mut Parameters, home: &Home) {
+    if let Some(level) = parameters.get_mut("level").filter(|_| !home.plant.plate.has(Level::Lower)) {
+        *level = 0.0;
+    }
 }
 
 /// One number of a fault; 0 when a hand-made case lacks it, which `Fault::complete` never leaves so.

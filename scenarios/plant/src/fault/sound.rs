@@ -1,11 +1,11 @@
 //! Taking a fault out of a house again, so that another can be tried in its place.
 
-use quantity::{Constant, Kelvins, Tag, Temperature, Volts};
+use quantity::{Constant, Kelvins, Tag, Temperature};
 
 use crate::home::Home;
-use crate::parts::{Contact, Gasket, SOUND_JOINT, Spot};
+use crate::parts::{Contact, Gasket, Limit, SOUND_JOINT, Spot};
 use crate::points::End;
-use crate::supply::{Circuit, Handle, ServiceKind};
+use crate::supply::{Handle, Service, Stab};
 use crate::waterworks::DipTube;
 
 quantity::constants! {
@@ -15,12 +15,9 @@ quantity::constants! {
         Temperature::fahrenheit(120.0),
         Tag::Published("two owner's manuals of storage water heaters, thermostat setting"),
     );
-    /// Leg to leg on two legs of a wye service.
-    const WYE: Constant<Volts> = Constant::of(
-        "leg to leg on two legs of a wye service",
-        Volts(208.0),
-        Tag::Published("ANSI C84.1, nominal system voltages: 208Y/120 V"),
-    );
+    /// A supply further off the plate than this is another supply.
+    const FAR_OFF: Constant =
+        Constant::new("supply of another kind, off the plate", 0.10, "", Tag::Model("208 V is 13 % below 240 V"));
 }
 
 impl Home {
@@ -53,20 +50,33 @@ impl Home {
         plant.limit.welded = [false; 2];
         plant.limit.seated = true;
         plant.limit.grip = 1.0;
+        if let Some(limit) = &mut plant.lower_limit {
+            *limit = Limit::sound(limit.body);
+        }
         for end in End::all() {
             let joint = plant.wiring.joint_mut(end);
             joint.resistance = SOUND_JOINT;
             joint.charred = false;
             joint.torqued = true;
         }
-        for breaker in plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater) {
+        for breaker in plant.panel.breakers.iter_mut().filter(|b| b.feeds_heater()) {
             breaker.handle = Handle::On;
             breaker.poles = [Contact::Sound; 2];
         }
         plant.vessel.dip_tube = DipTube::Whole;
         plant.vessel.shell_hole = 0.0;
-        let at_208 = plant.plate.element.volts.near(WYE.get(), Volts(1.0));
-        plant.service.kind = if at_208 { ServiceKind::Wye208 } else { ServiceKind::Split240 };
+        let service = &mut plant.service;
+        let (across, plate) = (service.across().get(), plant.plate.element.volts.get());
+        // A supply the plate does not name: the house would have been wired for the plate.
+        if (across - plate).abs() > FAR_OFF.get() * plate {
+            service.kind = plant.plate.supply();
+        }
+        let sound = Service::sound(service.kind);
+        service.impedance = sound.impedance;
+        service.neutral = sound.neutral;
+        for breaker in plant.panel.breakers.iter_mut().filter(|b| b.feeds_heater() && !b.is_single()) {
+            breaker.stabs = [Some(Stab::One), Some(Stab::Two)];
+        }
         plant.plumbing.closed = false;
     }
 }

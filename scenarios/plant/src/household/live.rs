@@ -274,7 +274,7 @@ impl Run {
 }
 
 fn feeds_heater(circuit: Circuit) -> bool {
-    matches!(circuit, Circuit::Heater | Circuit::SecondSource)
+    matches!(circuit, Circuit::Heater | Circuit::SecondSource | Circuit::OffPeak)
 }
 
 /// A joint that is charred and not burnt off gives itself away by smell whenever it carries current.

@@ -20,7 +20,7 @@ impl Plant {
             let thermostat = &mut self.thermostats[i];
             thermostat.body = thermostat.settled(wall, self.insulated[i], self.room);
             // At rest below the dial but above the cut-in a blade may stand either way: satisfied.
-            thermostat.calling = thermostat.body <= thermostat.cut_in();
+            thermostat.calling = self.plate.has(level) && thermostat.body <= thermostat.cut_in();
             self.elements[i].sheath = wall;
         }
         let room = self.room.to_celsius();
@@ -28,6 +28,10 @@ impl Plant {
         let beside = at(vessel::limit_height(&self.plate));
         let beside = quantity::Temperature::celsius(beside);
         self.limit.body = self.limit.settled(beside, self.insulated[0], self.room);
+        let beside = quantity::Temperature::celsius(at(vessel::lower_limit_height(&self.plate)));
+        if let Some(limit) = &mut self.lower_limit {
+            limit.body = limit.settled(beside, self.insulated[1], self.room);
+        }
         self.tank.probes.clear();
     }
 

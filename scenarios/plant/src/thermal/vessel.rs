@@ -53,6 +53,11 @@ pub(super) fn limit_height(plate: &Plate) -> f64 {
     control_height(plate, Level::Upper) + 0.04
 }
 
+/// Height of an off-peak circuit's limit: just above the lower thermostat.
+pub(super) fn lower_limit_height(plate: &Plate) -> f64 {
+    limit_height(plate) - plate.upper_element.get() + plate.lower_element.get()
+}
+
 /// Height of the relief valve's probe: in the top 6 in of the tank (trade sheet 5.1, published).
 pub(super) fn relief_height(plate: &Plate) -> f64 {
     plate.height.get() - 0.10

@@ -13,6 +13,7 @@ const UPPER: u32 = 0;
 const LOWER: u32 = 1;
 const LIMIT: u32 = 2;
 const RELIEF: u32 = 3;
+const LOWER_LIMIT: u32 = 4;
 
 /// Lag of the relief valve's probe, s (model: a wax capsule in the water).
 const RELIEF_LAG: f64 = 15.0;
@@ -54,22 +55,40 @@ impl Plant {
             bias: 0.0,
             celsius: kept.unwrap_or(water),
         });
+        if let Some(limit) = &self.lower_limit {
+            let settled = limit.settled(one_above, self.insulated[1], self.room);
+            probes.push(Probe {
+                height: vessel::lower_limit_height(&self.plate),
+                lag: thermostat::BODY_LAG.get(),
+                coupling: settled.get() - self.room.get(),
+                bias: 0.0,
+                celsius: limit.body.to_celsius(),
+            });
+        }
         self.tank.probes = probes;
     }
 
     pub(super) fn read_probes(&mut self) {
         let at = |i: u32| self.tank.probes.get(i as usize).map(|p| Temperature::celsius(p.celsius));
         let (upper, lower, limit) = (at(UPPER), at(LOWER), at(LIMIT));
+        let lower_limit = at(LOWER_LIMIT);
         for (thermostat, body) in self.thermostats.iter_mut().zip([upper, lower]) {
             thermostat.body = body.unwrap_or(thermostat.body);
         }
         self.limit.body = limit.unwrap_or(self.limit.body);
+        if let (Some(limit), Some(body)) = (&mut self.lower_limit, lower_limit) {
+            limit.body = body;
+        }
     }
 
     /// Levels at which the tank has to stop.
     pub(super) fn watch(&self) -> Vec<Cross> {
         let mut watch = Vec::with_capacity(4);
-        for (probe, thermostat) in [UPPER, LOWER].into_iter().zip(&self.thermostats) {
+        for (probe, level) in [UPPER, LOWER].into_iter().zip(LEVELS) {
+            let Some(thermostat) = self.thermostats.get(level.index()).filter(|_| self.plate.has(level))
+            else {
+                continue;
+            };
             let cross = if thermostat.calling {
                 Cross { probe, rising: Some(thermostat.cut_out().to_celsius()), falling: None }
             } else {
@@ -79,6 +98,9 @@ impl Plant {
         }
         if !self.limit.tripped {
             watch.push(Cross { probe: LIMIT, rising: Some(self.limit.trip.to_celsius()), falling: None });
+        }
+        if let Some(limit) = self.lower_limit.filter(|limit| !limit.tripped) {
+            watch.push(Cross { probe: LOWER_LIMIT, rising: Some(limit.trip.to_celsius()), falling: None });
         }
         let relief = &self.plumbing.relief;
         watch.push(if relief.open {
@@ -93,7 +115,8 @@ impl Plant {
     pub(super) fn snap(&mut self) -> Vec<Happening> {
         let beside = self.tank.temperature_at(vessel::limit_height(&self.plate));
         let water = beside.map_or(self.room, Temperature::celsius);
-        controls::snap(self, water)
+        let low = self.tank.temperature_at(vessel::lower_limit_height(&self.plate));
+        controls::snap(self, water, low.map_or(self.room, Temperature::celsius))
     }
 
     /// The same, noted. Returns whether one moved.

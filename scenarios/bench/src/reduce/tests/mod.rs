@@ -7,6 +7,7 @@ mod judging;
 mod proving;
 mod readings;
 mod safety;
+mod supplies;
 mod work;
 
 use plant::climate::Climate;

@@ -10,4 +10,4 @@ use quantity::{Amps, Ohms, Temperature, Volts};
 use super::Bridge;
 use super::fixtures::{LOW, METER, blades, ideal, lift, near, plant, reading, stiff};
 use crate::supply::{Breaker, Circuit, ServiceKind};
-use crate::{Contact, Element, End, Plant, Screw, Wire, Wiring};
+use crate::{Contact, Element, End, Plant, Screw, Wire};

@@ -33,7 +33,7 @@ fn breaker_off_is_dead_everywhere() {
 #[test]
 fn second_source_keeps_it_live() {
     let mut plant = plant();
-    plant.wiring = Wiring::factory(true);
+    plant.wiring.second_source = true;
     plant.panel.breakers.push(Breaker::sound(Circuit::SecondSource, Amps(30.0)));
     plant.panel.breakers[0].handle = Handle::Off;
     blades(&mut plant, true, false);
@@ -146,7 +146,7 @@ fn fingerprint_follows_what_conducts_and_nothing_else() {
 #[test]
 fn netlist_names_every_node_and_lists_our_solution() {
     let mut plant = plant();
-    plant.wiring = Wiring::factory(true);
+    plant.wiring.second_source = true;
     plant.elements[1].leak = Some(crate::SheathFault { fraction: 0.5, resistance: Ohms(1e5) });
     lift(&mut plant, Wire::Bond, Jg);
     let meter = Bridge::ohms(H1.into(), H3.into(), METER);
