@@ -15,6 +15,8 @@ pub fn stiff() -> Plant {
     let (household, climate) = (HouseholdKind::Couple, Climate::MillValley);
     let mut plant = Plant::sound(Setting { heater: HeaterModel::Plain40, household, climate, day: 100 });
     plant.service.impedance = [Ohms(0.0); 2];
+    plant.service.neutral = Ohms(0.0);
+    plant.service.loads = plant::supply::Loads::NONE;
     Wire::ALL.iter().for_each(|wire| *plant.wiring.length_mut(*wire) = Metres(0.0));
     End::all().for_each(|end| plant.wiring.joint_mut(end).resistance = Ohms(0.0));
     let ideal = Contact::Worn(Ohms(0.0));

@@ -55,9 +55,10 @@ impl Live {
         self.clamp(&[Wire::CableA, Wire::CableB, Wire::CableN, Wire::WhipA, Wire::WhipB])
     }
 
-    /// Current that a leg of the service delivers: 0 for leg 1, 1 for leg 2.
+    /// Current that the heater's breakers take from a leg of the bus: 0 for leg 1, 1 for leg 2.
     pub fn leg_current(&self, leg: usize) -> Amps {
-        Amps(self.current(self.lowered.legs.get(leg).copied().flatten()).norm())
+        let poles = self.lowered.feeding.iter().filter(|(on, _)| *on == leg);
+        Amps(poles.fold(Complex::ZERO, |sum, (_, place)| sum + self.current(*place)).norm())
     }
 
     /// Current through a breaker's pole, by its slot.

@@ -22,8 +22,8 @@ pub(super) struct Lowered {
     pub nodes: Nodes,
     /// The network.
     pub network: Network,
-    /// Each leg of the service up to the bus.
-    pub legs: [Place; 2],
+    /// Poles of the heater's breakers, each with the leg it sits on.
+    pub feeding: Vec<(usize, Place)>,
     /// Poles of each breaker, by slot.
     pub poles: Vec<[Place; 2]>,
     /// Each wire's own copper.
@@ -95,7 +95,7 @@ pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowere
     let mut this = Lowered {
         nodes,
         network,
-        legs: [None; 2],
+        feeding: Vec::with_capacity(4),
         poles: Vec::with_capacity(plant.panel.breakers.len()),
         wires: [None; Wire::ALL.len()],
         joints: [[None; 2]; Wire::ALL.len()],
@@ -153,10 +153,7 @@ impl Lowered {
         self.network.fix(LEGS[1], Complex::polar(leg * times, angle));
         for (place, (from, to)) in LEGS.into_iter().zip([Screw::M1, Screw::M2]).enumerate() {
             let line = service.impedance.get(place).map_or(Complex::ZERO, |ohms| conductance(*ohms));
-            let branch = self.join(Some(from), self.nodes.screw(to), line);
-            if let Some(entry) = self.legs.get_mut(place) {
-                *entry = branch;
-            }
+            self.join(Some(from), self.nodes.screw(to), line);
         }
         self.join(Some(NEUTRAL), self.nodes.screw(Screw::N), conductance(service.neutral));
         self.join(Some(NEUTRAL), self.nodes.screw(Screw::G), conductance(service.electrode));
@@ -186,12 +183,13 @@ impl Lowered {
             let mut places = [None; 2];
             let poles = breaker.stabs.into_iter().zip(breaker.poles).zip(load.into_iter().flatten());
             for (place, ((stab, pole), screw)) in places.iter_mut().zip(poles) {
-                let bus = match stab {
-                    Some(Stab::One) => Screw::M1,
-                    Some(Stab::Two) => Screw::M2,
+                let (leg, bus) = match stab {
+                    Some(Stab::One) => (0, Screw::M1),
+                    Some(Stab::Two) => (1, Screw::M2),
                     None => continue,
                 };
                 *place = self.screws(bus, screw, contact(pole, on));
+                self.feeding.push((leg, *place));
             }
             self.poles.push(places);
         }
