@@ -17,6 +17,8 @@ const KELVINS: (f64, f64) = (1.0, 0.0);
 const PASCALS: (f64, f64) = (20_000.0, 0.0);
 /// Flow timed into a bucket. Common practice, no source.
 const FLOW: (f64, f64) = (0.0, 0.12);
+/// Volume drawn before the water turned cold: two gallons, and the tank as it stood. Common practice, no source.
+const DRAWN: (f64, f64) = (0.0076, 0.15);
 /// Insulation readings within this factor of each other tell nothing. Common practice, no source.
 const INSULATION_FACTOR: f64 = 3.0;
 
@@ -87,7 +89,15 @@ fn buckets_alike(a: &Bucket, b: &Bucket) -> bool {
         && same_temperature(a.last, b.last)
         && near(a.flow.get(), b.flow.get(), FLOW)
         && a.spat == b.spat
-        && a.fell_after.is_some() == b.fell_after.is_some()
+        && fell_alike(a, b)
+}
+
+/// How much ran before it turned cold is read off the bucket.
+fn fell_alike(a: &Bucket, b: &Bucket) -> bool {
+    match (a.fell_after, b.fell_after) {
+        (Some(a), Some(b)) => near(a.get(), b.get(), DRAWN),
+        (a, b) => a.is_some() == b.is_some(),
+    }
 }
 
 /// Sights are alike when the same things are seen; how much of each is judged by eye and tells nothing.

@@ -6,7 +6,7 @@ use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
 use crate::home::{Home, Setting};
 use crate::parts::{Element, Limit, Thermostat, Wiring};
 use crate::supply::{Breaker, Circuit, Panel, Service};
-use crate::waterworks::{DipTube, Ledger, Plumbing, ReliefValve, Store, Vessel};
+use crate::waterworks::{DipTube, Fixture, HeatTraps, Ledger, Plumbing, ReliefValve, Store, Vessel};
 use crate::{Layout, Plant, branch, thermal};
 
 quantity::constants! {
@@ -92,26 +92,33 @@ impl Plant {
 fn plumbing(setting: Setting) -> Plumbing {
     Plumbing {
         main: MAIN,
+        regulator: None,
         closed: false,
         inlet: setting.climate.mains(setting.day),
         cold_valve: 1.0,
+        traps: HeatTraps::SOUND,
+        reversed: false,
+        mixing: None,
+        recirculation: None,
         taps: [0.0; 4],
+        cold_taps: [0.0; 4],
+        fixtures: [Fixture::default(); 4],
         drain_valve: 0.0,
         hose: false,
-        relief: ReliefValve {
-            // Trade sheet 5.1, published: 150 psi, 210 °F.
-            opens_at: Pressure::psi(150.0),
-            opens_hot: Temperature::fahrenheit(210.0),
-            open: false,
-            lever: false,
-            weep: 0.0,
-        },
+        drain_grit: 0.0,
+        drain_drip: 0.0,
+        nipple_leak: 0.0,
+        hot_leak: 0.0,
+        // Trade sheet 5.1, published: 150 psi, 210 °F.
+        relief: ReliefValve::sound(Pressure::psi(150.0), Temperature::fahrenheit(210.0)),
         expansion: None,
         pressure: MAIN,
         peak: MAIN,
         on_floor: Volume(0.0),
         air: Joules(0.0),
         line_air: [Volume(0.0); 4],
+        hydrogen: Volume(0.0),
+        dew_point: thermal::dew_point(setting.climate, setting.day),
         cold_side: Store { mass: Kilograms(0.0), heat: Joules(0.0) },
         ledger: Ledger::default(),
     }

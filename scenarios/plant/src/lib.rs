@@ -32,5 +32,8 @@ pub use sources::sources;
 pub use state::Happening;
 pub use state::Plant;
 pub use supply::{Breaker, Circuit, Handle, Panel, Service, ServiceKind, Stab};
-pub use waterworks::{DipTube, ExpansionTank, Ledger, Plumbing, ReliefValve, Store, Tap, Vessel};
+pub use waterworks::{
+    DipTube, ExpansionTank, Fixture, HeatTraps, Ledger, MixingValve, Plumbing, Recirculation, Regulator,
+    ReliefValve, Store, Tap, Vessel,
+};
 pub use wire::Wire;

@@ -2,7 +2,10 @@
 
 use quantity::Listed;
 
-use crate::{branch, build, climate, controls, fault, heater, household, named, parts, supply, wire};
+use crate::{
+    branch, build, climate, controls, fault, heater, household, named, parts, supply, thermal, waterworks,
+    wire,
+};
 
 /// The lists of the modules, folder by folder.
 const FOLDERS: &[&[&[Listed]]] = &[
@@ -19,6 +22,8 @@ const FOLDERS: &[&[&[Listed]]] = &[
     controls::SOURCES,
     household::SOURCES,
     fault::SOURCES,
+    thermal::SOURCES,
+    waterworks::SOURCES,
 ];
 
 /// Every tagged constant of the plant, module by module.

@@ -37,16 +37,7 @@ const UNFINISHED_PLANT: &[&str] = &[
     "electrical/nodes.rs",
     "electrical/plans.rs",
     "points.rs",
-    "thermal/advance.rs",
-    "thermal/books.rs",
-    "thermal/plan.rs",
-    "thermal/pressure.rs",
-    "thermal/queries.rs",
-    "thermal/settle.rs",
     "thermal/vessel.rs",
-    "thermal/wall.rs",
-    "thermal/ways.rs",
-    "waterworks.rs",
 ];
 
 /// A sound test of the sound rule: what is caught, and what is let through.

@@ -97,7 +97,7 @@ pub(super) fn feel(turn: &mut Turn, at: &Touchable, time: Seconds) -> Answered {
             }
             turn.attended = true;
             turn.pass(time);
-            let temperature = turn.s.home.plant.outlet();
+            let temperature = turn.s.home.plant.tap_temperature(tap);
             scald::own(turn, Exposure::water(temperature, Seconds(crate::person::burn::REFLEX.get())));
             Ok(Shown::Sights {
                 at: Place::Taps,

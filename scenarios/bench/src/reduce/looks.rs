@@ -176,10 +176,10 @@ fn leaks(plant: &Plant, fitting: Fitting) -> bool {
         !tight && senses::wetted(plant, level)
     };
     match fitting {
-        Fitting::Nipples => false,
+        Fitting::Nipples => plant.leaks().nipples.get() > 0.0,
         Fitting::UpperElement => gasket(Level::Upper),
         Fitting::LowerElement => gasket(Level::Lower),
-        Fitting::DrainValve => plant.plumbing.drain_valve > 0.0,
+        Fitting::DrainValve => plant.plumbing.drain_valve > 0.0 || plant.leaks().drain.get() > 0.0,
         Fitting::ReliefValve => plant.relief_flow().get() > 0.0,
         Fitting::BottomRim => plant.vessel.shell_hole > 0.0 && plant.fill() > 0.02,
     }
@@ -289,13 +289,10 @@ pub(super) fn thermometer(turn: &mut Turn, at: &Probe, time: Seconds) -> Answere
     turn.pass(time);
     let plant = &turn.s.home.plant;
     let true_one = match *at {
-        Probe::Tap { .. } => plant.outlet(),
+        Probe::Tap { tap } => plant.tap_temperature(tap),
         Probe::Shell { level } => plant.wall(level),
         Probe::Metal { point } => plant.metal(point),
-        Probe::ColdPipe => {
-            let flows = Tap::ALL.iter().any(|t| plant.tap_flow(*t).get() > 0.0);
-            if flows { plant.plumbing.inlet } else { plant.room }
-        }
+        Probe::ColdPipe => plant.cold_pipe(),
         Probe::ReliefPipe => relief_pipe(plant),
         Probe::Drain => plant.drain_temperature(),
     };

@@ -24,12 +24,13 @@ const RELIEF_FLOW: Flow = Flow::gpm(5.0);
 /// Looks whether water hot enough to burn runs with nobody warned, each time time has passed.
 pub(super) fn watch(turn: &mut Turn) {
     let plant = &turn.s.home.plant;
-    let outlet = plant.outlet();
-    let tap = !turn.attended && senses::open_tap(plant).is_some();
+    let outlet = plant.crown();
+    let open = senses::open_tap(plant).filter(|_| !turn.attended);
+    let (tap, at_tap) = (open.is_some(), open.map_or(outlet, |tap| plant.tap_temperature(tap)));
     let relief = !turn.open && senses::relief_runs(plant);
     let drain = !turn.open && plant.drain_flow().get() > 0.0;
     let mut hottest = None::<Temperature>;
-    let sources = [(tap || relief, outlet), (drain, plant.drain_temperature())];
+    let sources = [(tap, at_tap), (relief, outlet), (drain, plant.drain_temperature())];
     for temperature in sources.into_iter().filter(|(runs, _)| *runs).map(|(_, t)| t) {
         hottest = Some(hottest.map_or(temperature, |h| if temperature > h { temperature } else { h }));
     }

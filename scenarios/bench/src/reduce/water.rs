@@ -115,7 +115,7 @@ fn run(turn: &mut Turn, tap: Tap, volume: Volume) -> Bucket {
         spat |= senses::spits(&turn.s.home.plant, tap);
         turn.pass(Seconds(piece.get() / flow.get()));
         drawn += piece;
-        let now = turn.s.home.plant.outlet();
+        let now = turn.s.home.plant.tap_temperature(tap);
         if drawn >= FLUSH || drawn >= volume {
             let hot = *first.get_or_insert(now);
             if fell_after.is_none() && now.get() < hot.get() - FALL.get() {
@@ -123,7 +123,7 @@ fn run(turn: &mut Turn, tap: Tap, volume: Volume) -> Bucket {
             }
         }
     }
-    let last = turn.s.home.plant.outlet();
+    let last = turn.s.home.plant.tap_temperature(tap);
     let took = (turn.s.clock - began).get();
     let flow = if took > 0.0 { Flow(drawn.get() / took) } else { Flow(0.0) };
     let read = |t| looks::on_thermometer(&turn.s, t);

@@ -160,7 +160,7 @@ impl Run {
         let began = self.now;
         let felt = wish.purpose != Use::Laundry;
         let inlet = home.plant.plumbing.inlet;
-        let outlet = home.plant.outlet();
+        let outlet = home.plant.hottest_at(wish.tap);
         let mut drawn = Drawn {
             at: began,
             tap: wish.tap,
@@ -173,7 +173,7 @@ impl Run {
         };
         let mut left = wish.volume;
         while left > LAST_DROP.get() {
-            let hot = home.plant.outlet();
+            let hot = home.plant.hottest_at(wish.tap);
             let rise = hot.above(inlet).0;
             let share = if rise > TELLING.get().0 {
                 (wish.wanted.above(inlet).0 / rise).clamp(0.0, 1.0)
@@ -189,7 +189,7 @@ impl Run {
             self.pass(home, step);
             drawn.ran += step;
             left -= Volume(wish.flow.0 * step.0);
-            let hot = home.plant.outlet();
+            let hot = home.plant.hottest_at(wish.tap);
             let at_tap = if hot < wish.wanted { hot } else { wish.wanted };
             drawn.hottest = if hot > drawn.hottest { hot } else { drawn.hottest };
             drawn.coldest = if at_tap < drawn.coldest { at_tap } else { drawn.coldest };

@@ -1,12 +1,15 @@
 //! The loop that moves time.
 
-use quantity::Seconds;
-use solver::tank::{Inputs, Mixing, Source, Tank};
+use quantity::{Constant, Seconds, Tag};
+use solver::tank::{Filling, Inputs, Mixing, Port, Source, Tank};
 use solver::water;
 
-use super::plan::{Plan, Relief, SHORTEST};
+use super::figures as f;
+use super::flows::WaysOut;
+use super::junctions::Headers;
+use super::plan::{Plan, Relief, SHORTEST, ajar};
+use super::pressure::Before;
 use super::vessel::{self, HALF_COIL};
-use super::ways::Ways;
 use crate::controls;
 use crate::controls::limit::{NOTABLE, WARMING};
 use crate::electrical::Live;
@@ -29,17 +32,34 @@ impl Fineness {
 
 pub(super) const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
 
-/// Most steps of one call: a guard that no ordinary call comes near.
-const MOST_STEPS: u32 = 4_000_000;
-/// Longest step while an element glows in air, s.
-const GLOWING: f64 = 1.0;
-/// Growth of water at 90 °C for each joule, m³/J: the fastest met below boiling (IAPWS-97: 7.0e-4 /K over
-/// 965 kg/m³ and 4205 J/(kg·K), computed).
-const FASTEST_GROWTH: f64 = 1.7e-10;
-
-/// The jet of a stub beside the outlet stirs all of the top (model: the outlet falls by 15 °F and more within
-/// 5 to 10 gallons, F37 of the trade sheet).
-const STUB: Mixing = Mixing { strength: 1.5, decay: 0.25 };
+quantity::constants! {
+    /// Most steps of one call: a guard that no ordinary call comes near.
+    const MOST_STEPS: Constant<u32> = Constant::new("most steps of one call", 4_000_000, "", Tag::Model("a guard"));
+    /// Longest step while an element glows in air.
+    const GLOWING: Constant = Constant::new("longest step while an element glows", 1.0, "s", Tag::Model("step"));
+    /// Longest step where accuracy is checked with finer ones.
+    const FINE: Constant = Constant::new("longest fine step, before its factor", 600.0, "s", Tag::Model("step"));
+    /// Growth of water for each joule at the fastest met below boiling.
+    const FASTEST_GROWTH: Constant = Constant::new(
+        "fastest growth of water by heat",
+        1.7e-10,
+        "m3/J",
+        Tag::Computed("IAPWS-97 at 90 C: 7.0e-4 /K over 965 kg/m3 and 4205 J/(kg K)"),
+    );
+    /// The jet of a stub beside the outlet stirs all of the top.
+    const STUB: Constant<[f64; 2]> = Constant::new(
+        "eddy of a stub's jet, and its reach (m)",
+        [1.5, 0.25],
+        "m2/s per m3/s",
+        Tag::Model("the outlet falls by 15 F and more within 5 to 10 gallons, F37 of the trade sheet"),
+    );
+    /// Power that counts as none.
+    const NO_POWER: Constant = Constant::new("power that counts as none", 1e-3, "W", Tag::Model("leakage"));
+    /// Step of enthalpy over which growth is taken.
+    const SMALL_HEAT: Constant = Constant::new("step of enthalpy", 500.0, "J/kg", Tag::Model("0.1 K"));
+    /// Longest step while a burst clears the drain.
+    const CLEARING: Constant = Constant::new("longest step while the drain clears", 2.0, "s", Tag::Model("step"));
+}
 
 /// One call under way.
 pub(super) struct Run {
@@ -73,9 +93,9 @@ impl Plant {
         let jumped = self.snap().into_iter().map(|what| (Seconds(0.0), what)).collect();
         let mut run = Run { at: 0.0, happened: jumped, live: self.energise(&[]), watts: [0.0; 2] };
         self.power(&mut run);
-        for _ in 0..MOST_STEPS {
+        for _ in 0..MOST_STEPS.get() {
             let left = total - run.at;
-            if left <= 1e-9 {
+            if left <= f::SPECK.get() {
                 break;
             }
             self.step(&tank, &mut run, left, fineness.steps);
@@ -87,25 +107,32 @@ impl Plant {
     /// Takes the powers of the network as it was solved.
     fn power(&self, run: &mut Run) {
         // What leaks through an open contact heats nothing.
-        let heats = |watts: f64| if watts > 1e-3 { watts } else { 0.0 };
+        let heats = |watts: f64| if watts > NO_POWER.get() { watts } else { 0.0 };
         run.watts = LEVELS.map(|level| heats(run.live.element_watts(level).get()));
     }
 
     fn step(&mut self, tank: &Tank, run: &mut Run, left: f64, fineness: f64) {
-        let ways = Ways::of(self);
-        let before = self.plumbing.pressure.get();
+        self.wash_seat();
+        let mut ways = self.laid();
+        let pressure = self.plumbing.pressure.get();
+        let before = Before { level: ways.level, air: ways.air, ran: ways.drain_at(pressure) };
         let wetted = LEVELS.map(|level| self.wetted(level));
-        let mut most = left.min(self.horizon(run, wetted).max(SHORTEST));
+        let mut most = left.min(self.horizon(run, wetted).max(SHORTEST.get()));
         if fineness < 1.0 {
-            most = most.min(600.0 * fineness);
+            most = most.min(FINE.get() * fineness);
+        }
+        if self.plumbing.drain_grit > 0.0 && ajar(self.plumbing.drain_valve) {
+            most = most.min(CLEARING.get());
         }
         let growth = self.growth(run);
         let valve = &self.plumbing.relief;
-        let fastest = FASTEST_GROWTH * (run.watts[0] + run.watts[1]);
-        let relief = Relief { open: valve.open, opens_at: valve.opens_at.get(), growth: fastest };
-        let mut plan = ways.plan(most, growth, before, relief, self.cold_side_is_warm());
+        let fastest = FASTEST_GROWTH.get() * (run.watts[0] + run.watts[1]);
+        let relief =
+            Relief { open: valve.open || valve.blocked, opens_at: valve.opens_at.get(), growth: fastest };
+        let mut plan = ways.plan(most, growth, pressure, relief, self.cold_side_is_warm());
         plan.time = plan.time.min(most);
-        let inputs = self.inputs(run, &plan);
+        let headers = self.headers(&plan.flows, self.line_enthalpy());
+        let inputs = self.inputs(run, &plan, &headers);
         let watch = self.watch();
         let Ok(report) = tank.advance(&mut self.tank, &inputs, plan.time, &watch) else {
             // Only numbers that are not finite can bring this about; time still passes.
@@ -114,13 +141,14 @@ impl Plant {
         };
         self.book(&plan, &report, run.watts);
         run.at += report.elapsed;
-        self.settle_pressure(tank, &plan, report.elapsed);
+        self.settle_pressure(tank, &mut ways, &plan, report.elapsed);
         self.carry_air(&ways, &plan, report.elapsed);
+        self.carry_grit(&ways, &plan, report.elapsed);
         let mut again = self.burn(run, report.elapsed, wetted);
         self.read_probes();
         again |= self.switch(run);
         self.relieve(run, &plan);
-        self.water_news(run, &ways, &plan, before);
+        self.water_news(run, before, &mut ways, &plan);
         if again {
             run.live = self.energise(&[]);
             self.power(run);
@@ -132,7 +160,7 @@ impl Plant {
         let soonest = controls::horizon(self, &run.live, wetted).get();
         let glows = (0..2).any(|i| !wetted[i] && run.watts[i] > 1.0 && !self.elements[i].open);
         // Water that rises over an element, or leaves it, is followed closely enough by the flow's own steps.
-        let soonest = if glows { soonest.min(GLOWING) } else { soonest };
+        let soonest = if glows { soonest.min(GLOWING.get()) } else { soonest };
         // A limit beside a hot screw is warmed by it as the screw warms.
         if self.heat_beside_limit() > NOTABLE.get() { soonest.min(WARMING.get().get()) } else { soonest }
     }
@@ -141,7 +169,7 @@ impl Plant {
     fn growth(&self, run: &Run) -> f64 {
         let rate = |celsius: f64| {
             let h = water::enthalpy(celsius);
-            (water::specific_volume(h + 500.0) - water::specific_volume(h)) / 500.0
+            (water::specific_volume(h + SMALL_HEAT.get()) - water::specific_volume(h)) / SMALL_HEAT.get()
         };
         let mut growth = 0.0;
         for level in LEVELS {
@@ -153,13 +181,19 @@ impl Plant {
             }
         }
         if let Some(mean) = self.tank.mean() {
-            growth -= rate(mean) * vessel::standby_loss(&self.plate) * (mean - self.room.to_celsius());
+            growth -= rate(mean) * self.loss() * (mean - self.room.to_celsius());
         }
         growth
     }
 
-    fn inputs(&self, run: &Run, plan: &Plan) -> Inputs {
-        let mut inputs = Inputs::idle(self.room.to_celsius(), vessel::standby_loss(&self.plate));
+    /// Heat loss of the full tank, W/K.
+    fn loss(&self) -> f64 {
+        let rising = if self.plumbing.traps.fitted { 0.0 } else { f::NO_TRAP_LOSS.get() };
+        vessel::standby_loss(&self.plate) + rising
+    }
+
+    fn inputs(&self, run: &Run, plan: &Plan, headers: &Headers) -> Inputs {
+        let mut inputs = Inputs::idle(self.room.to_celsius(), self.loss());
         inputs.sources = LEVELS
             .iter()
             .filter(|level| run.watts[level.index()] > 0.0)
@@ -169,13 +203,29 @@ impl Plant {
                 watts: run.watts[level.index()],
             })
             .collect();
-        inputs.draw = plan.flows.top();
-        inputs.drain = plan.flows.bottom();
-        inputs.filling = plan.filling;
-        inputs.inlet_height = vessel::inlet_height(&self.plate, self.vessel.dip_tube).get();
-        inputs.inlet_celsius = water::temperature(self.inlet_enthalpy(plan));
-        if self.vessel.dip_tube != DipTube::Whole {
-            inputs.mixing = STUB;
+        let flows = &plan.flows;
+        let tube = vessel::inlet_height(&self.plate, self.vessel.dip_tube).get();
+        let top = self.plate.height.get();
+        let (inlet, outlet) = if self.plumbing.reversed { (top, tube) } else { (tube, top) };
+        let ways_out = WaysOut::of(flows);
+        (inputs.draw, inputs.drain) = (ways_out.draw, ways_out.drain);
+        inputs.outlet_height = self.plumbing.reversed.then_some(tube);
+        inputs.ports = [(outlet, -ways_out.line), (top, -flows.vents()), (0.0, -ways_out.bottom)]
+            .into_iter()
+            .map(|(height, flow)| Port { height, flow, celsius: 0.0 })
+            .collect();
+        // Water pushed back through the outlet nipple comes in there.
+        let (pushed, celsius) = (flows.pushed_back(), water::temperature(headers.hot));
+        inputs.ports.push(Port { height: outlet, flow: pushed, celsius });
+        inputs.filling = match plan.filling {
+            Filling::Flow(all) => Filling::Flow(all - pushed),
+            Filling::KeepFull => Filling::KeepFull,
+        };
+        inputs.inlet_height = inlet;
+        inputs.inlet_celsius = water::temperature(self.inlet_enthalpy(plan, headers));
+        if self.vessel.dip_tube != DipTube::Whole || self.plumbing.reversed {
+            let [strength, decay] = STUB.get();
+            inputs.mixing = Mixing { strength, decay };
         }
         inputs
     }

@@ -1,25 +1,35 @@
 //! The books of water and heat, and the water on the cold side.
 
-use quantity::Joules;
+use quantity::{Constant, Joules, Tag, det};
 use solver::tank::Report;
 use solver::water;
 
+use super::figures as f;
+use super::junctions::{Headers, Sources};
 use super::plan::Plan;
 use crate::Plant;
 use crate::waterworks::Store;
 
-/// Water less than this is too little to have a temperature, kg.
-const TRACE: f64 = 0.01;
+quantity::constants! {
+    /// Water less than this is too little to have a temperature.
+    const TRACE: Constant =
+        Constant::new("water without a temperature of its own", 0.01, "kg", Tag::Model("a sip"));
+    /// Cold side this far off the main's temperature has to be followed: 15 K.
+    const WARM: Constant = Constant::new("cold side far from the main", 6.0e4, "J/kg", Tag::Model("15 K"));
+    /// Turnover of the cold side that counts as none.
+    const NO_TURN: Constant = Constant::new("turnover that counts as none", 1e-6, "", Tag::Model("rounding"));
+}
 
 impl Plant {
+    /// Enthalpy of the water in the main, J/kg.
+    fn main_enthalpy(&self) -> f64 {
+        water::enthalpy(self.plumbing.inlet.to_celsius())
+    }
+
     /// Enthalpy of the water on the cold side, J/kg.
-    fn cold_enthalpy(&self) -> f64 {
+    pub(super) fn cold_enthalpy(&self) -> f64 {
         let cold = &self.plumbing.cold_side;
-        if cold.mass.get() > TRACE {
-            cold.heat.get() / cold.mass.get()
-        } else {
-            water::enthalpy(self.plumbing.inlet.to_celsius())
-        }
+        if cold.mass.get() > TRACE.get() { cold.heat.get() / cold.mass.get() } else { self.main_enthalpy() }
     }
 
     /// Volume of the water on the cold side, m³.
@@ -27,29 +37,43 @@ impl Plant {
         self.plumbing.cold_side.mass.get() * water::specific_volume(self.cold_enthalpy())
     }
 
-    /// Whether the cold side is noticeably off the main's temperature.
+    /// Whether the cold side is far off the main's temperature.
     pub(super) fn cold_side_is_warm(&self) -> bool {
-        let main = water::enthalpy(self.plumbing.inlet.to_celsius());
-        (self.cold_enthalpy() - main).abs() > 2_000.0
+        (self.cold_enthalpy() - self.main_enthalpy()).abs() > WARM.get()
+    }
+
+    /// Enthalpies at the headers with the tank giving water of this enthalpy.
+    pub(super) fn headers(&self, plan: &super::flows::Flows, tank: f64) -> Headers {
+        Headers::of(plan, Sources { main: self.main_enthalpy(), cold: self.cold_enthalpy(), tank })
+    }
+
+    /// Enthalpy of what comes back round the loop, J/kg: cooled on its way towards the room.
+    pub(super) fn returned(&self, hot: f64, flow: f64) -> f64 {
+        let room = water::enthalpy(self.room.to_celsius());
+        if flow <= 0.0 {
+            return room;
+        }
+        let carried = flow / water::specific_volume(hot) * water::heat_capacity(self.room.to_celsius());
+        room + (hot - room) * det::exp(-f::LOOP_LOSS.get() / carried)
     }
 
     /// Mean enthalpy of what the cold side gives to the tank during a stretch: stirred, refilled from the
-    /// main while it empties.
-    pub(super) fn inlet_enthalpy(&self, plan: &Plan) -> f64 {
-        let main = water::enthalpy(self.plumbing.inlet.to_celsius());
+    /// house and the loop while it empties.
+    pub(super) fn inlet_enthalpy(&self, plan: &Plan, headers: &Headers) -> f64 {
         let here = self.cold_enthalpy();
-        let through = plan.flows.supply.max(0.0) * plan.time * 1000.0;
-        let turns = through / self.plumbing.cold_side.mass.get().max(TRACE);
-        if turns < 1e-6 {
+        let (fresh, round) = (plan.flows.heater.max(0.0), plan.flows.circuit.max(0.0));
+        let both = fresh + round;
+        let turns = both * plan.time * f::DENSITY.get() / self.plumbing.cold_side.mass.get().max(TRACE.get());
+        if turns < NO_TURN.get() {
             return here;
         }
-        main + (here - main) * (1.0 - quantity::det::exp(-turns)) / turns
+        let come = (fresh * headers.house + round * self.returned(headers.hot, round)) / both;
+        come + (here - come) * (1.0 - det::exp(-turns)) / turns
     }
 
     /// Brings a volume from the main to the cold side, or back when negative.
     pub(super) fn exchange_with_main(&mut self, volume: f64) {
-        let inlet = water::enthalpy(self.plumbing.inlet.to_celsius());
-        let enthalpy = if volume >= 0.0 { inlet } else { self.cold_enthalpy() };
+        let enthalpy = if volume >= 0.0 { self.main_enthalpy() } else { self.cold_enthalpy() };
         let mass = volume / water::specific_volume(enthalpy);
         self.plumbing.cold_side.add(mass, mass * enthalpy);
         let side = if mass >= 0.0 { &mut self.plumbing.ledger.main } else { &mut self.plumbing.ledger.back };
@@ -60,41 +84,131 @@ impl Plant {
     pub(super) fn book(&mut self, plan: &Plan, report: &Report, watts: [f64; 2]) {
         let time = report.elapsed;
         let flows = &plan.flows;
-        self.exchange_with_main(flows.supply * time);
-        // Cold side and tank.
-        self.plumbing
-            .cold_side
-            .add(report.expelled - report.filled, report.expelled_energy - report.filled_energy);
-        // Out at the top: taps, relief valve, upper gasket, by their shares of the flow.
+        // Out of the tank: the hot line, the top, the bottom, each by its own way (see `inputs`).
+        let [line, vents, bottom, _] = report.ports.map(|port| Store::of(-port.mass, -port.energy));
+        let to_line = Store::of(report.drawn, report.drawn_energy).and(line);
+        let top = Shares { all: vents, of: flows.vents() };
+        let bottom =
+            Shares { all: Store::of(report.drained, report.drained_energy).and(bottom), of: flows.bottom() };
+        let tank = if to_line.mass.get() > 0.0 {
+            to_line.heat.get() / to_line.mass.get()
+        } else {
+            self.line_enthalpy()
+        };
+        let headers = self.headers(flows, tank);
         let ledger = &mut self.plumbing.ledger;
-        let part = |flow: f64, of: f64, whole: f64| if of > 0.0 { whole * flow / of } else { 0.0 };
-        let top = flows.top();
-        let take = |store: &mut Store, flow: f64| {
-            store.add(part(flow, top, report.drawn), part(flow, top, report.drawn_energy));
-        };
-        for (store, flow) in ledger.taps.iter_mut().zip(flows.taps) {
-            take(store, flow);
+        let leaks = [
+            top.part(flows.union),
+            top.part(flows.gaskets[0]),
+            bottom.part(flows.gaskets[1]),
+            bottom.part(flows.hole),
+            bottom.part(flows.drip),
+        ];
+        let drained = bottom.part(flows.drain);
+        let mut spilt = if self.plumbing.hose { 0.0 } else { drained.mass.get() };
+        for leak in leaks {
+            ledger.leaks.take(leak);
+            spilt += leak.mass.get();
         }
-        take(&mut ledger.relief, flows.relief);
-        take(&mut ledger.leaks, flows.gaskets[0]);
-        // Out at the bottom: drain valve, lower gasket, hole in the shell.
-        let bottom = flows.bottom();
-        let take = |store: &mut Store, flow: f64| {
-            store.add(part(flow, bottom, report.drained), part(flow, bottom, report.drained_energy));
-        };
-        take(&mut ledger.drain, flows.drain);
-        take(&mut ledger.leaks, flows.gaskets[1]);
-        take(&mut ledger.leaks, flows.hole);
+        ledger.drain.take(drained);
+        ledger.relief.take(top.part(flows.relief));
         // Heat.
         ledger.electric += Joules((watts[0] + watts[1]) * time);
         ledger.dry += Joules(report.dry);
         ledger.lost += Joules(report.lost);
-        // The floor.
-        let mut spilt = part(flows.gaskets[0], top, report.drawn);
-        spilt += part(flows.gaskets[1] + flows.hole, bottom, report.drained);
-        if !self.plumbing.hose {
-            spilt += part(flows.drain, bottom, report.drained);
+        // The cold side and the tank.
+        let back = self.book_lines(plan, time, to_line, &headers);
+        let [.., pushed] = report.ports;
+        self.plumbing.cold_side.add(
+            report.expelled - report.filled + back.mass.get() - pushed.mass,
+            report.expelled_energy - report.filled_energy + back.heat.get() - pushed.energy,
+        );
+        self.book_cold_pipe(flows.heater.abs() * time, time);
+        self.spill(spilt / f::DENSITY.get());
+    }
+
+    /// Books what the lines carried, `to_line` having come from the tank. Returns what they gave back to it.
+    fn book_lines(&mut self, plan: &Plan, time: f64, to_line: Store, headers: &Headers) -> Store {
+        let flows = &plan.flows;
+        let (main, cold) = (self.main_enthalpy(), self.cold_enthalpy());
+        let come = |flow: f64, enthalpy: f64| {
+            let mass = flow.max(0.0) * time / water::specific_volume(enthalpy);
+            Store::of(mass, mass * enthalpy)
+        };
+        let plumbing = &mut self.plumbing;
+        // Into the house's header, and what of it each way takes.
+        let (fresh, pushed) = (come(flows.supply, main), come(-flows.heater, cold));
+        let crossed_back = come(-flows.cross, headers.hot);
+        plumbing.ledger.main.take(fresh);
+        plumbing.cold_side.give(pushed);
+        let mut house = Shares::of([fresh, pushed, crossed_back]);
+        let cold_drawn: f64 = flows.cold.iter().sum();
+        house.of = flows.heater.max(0.0) + (-flows.supply).max(0.0) + flows.cross.max(0.0) + cold_drawn;
+        plumbing.cold_side.take(house.part(flows.heater));
+        plumbing.ledger.back.take(house.part(-flows.supply));
+        for (store, flow) in plumbing.ledger.taps.iter_mut().zip(flows.cold) {
+            store.take(house.part(flow));
         }
-        self.spill(spilt * 1e-3);
+        plumbing.cold_side.take(house.rest());
+        // Into the hot line, and out of it.
+        let (mixed, reversed) = (come(flows.mixer, cold), come(-flows.circuit, cold));
+        plumbing.cold_side.give(mixed);
+        plumbing.cold_side.give(reversed);
+        let mut hot = Shares::of([to_line, mixed, reversed, house.part(flows.cross)]);
+        let drawn: f64 = flows.hot.iter().sum();
+        hot.of =
+            drawn + flows.hidden + flows.circuit.max(0.0) + (-flows.cross).max(0.0) + flows.pushed_back();
+        for (store, flow) in plumbing.ledger.taps.iter_mut().zip(flows.hot) {
+            store.take(hot.part(flow));
+        }
+        plumbing.ledger.hidden.take(hot.part(flows.hidden));
+        plumbing.cold_side.take(hot.rest());
+        // What crossed back was reckoned at the header's enthalpy; the rest of it is a matter of rounding.
+        let crossed = hot.part(-flows.cross);
+        plumbing.cold_side.take(crossed);
+        plumbing.cold_side.give(crossed_back);
+        let round = hot.part(flows.circuit);
+        let mass = round.mass.get();
+        let after = self.returned(headers.hot, flows.circuit) * mass;
+        self.plumbing.ledger.pipes += Joules(round.heat.get() - after);
+        self.plumbing.cold_side.add(mass, after);
+        hot.part(flows.pushed_back())
+    }
+
+    /// The bare cold pipe and the room: what stands in it comes to the room's temperature.
+    fn book_cold_pipe(&mut self, through: f64, time: f64) {
+        let cold = &self.plumbing.cold_side;
+        let mass = cold.mass.get().max(TRACE.get()) + through * f::DENSITY.get();
+        let room = water::enthalpy(self.room.to_celsius());
+        let held = mass * water::heat_capacity(self.room.to_celsius());
+        let reached = 1.0 - det::exp(-f::COLD_PIPE_GAIN.get() * time / held);
+        let heat = cold.mass.get() * (room - self.cold_enthalpy()) * reached;
+        self.plumbing.cold_side.heat.0 += heat;
+        self.plumbing.ledger.pipes -= Joules(heat);
+    }
+}
+
+/// A mass of water with its heat, to be shared out by flows.
+struct Shares {
+    all: Store,
+    /// The flows' sum.
+    of: f64,
+}
+
+impl Shares {
+    fn of<const N: usize>(stores: [Store; N]) -> Self {
+        let mut all = Store::default();
+        stores.into_iter().for_each(|store| all.take(store));
+        Self { all, of: 0.0 }
+    }
+
+    fn part(&self, flow: f64) -> Store {
+        let share = if self.of > 0.0 && flow > 0.0 { flow / self.of } else { 0.0 };
+        Store::of(self.all.mass.get() * share, self.all.heat.get() * share)
+    }
+
+    /// What no flow takes: the drop that a junction's own piping gave way by.
+    fn rest(&self) -> Store {
+        if self.of > 0.0 { Store::default() } else { self.all }
     }
 }

@@ -2,14 +2,20 @@
 //!
 //! The electrical network is solved again only when something switched; between, its powers and currents
 //! stand. The layered tank runs with them until a control on its wall reaches the point where it jumps. The
-//! flows are quasi-steady orifice flows; the pressure is a state wherever something can give way.
+//! flows are those of the house's piping as a hydraulic network (`ways`); the pressure is a state wherever something can give way.
 
 mod advance;
 mod books;
+mod figures;
+mod flows;
+mod hot_line;
+mod junctions;
+mod lay;
 mod plan;
 mod pressure;
 mod queries;
 mod settle;
+mod sweat;
 #[cfg(test)]
 mod tests;
 mod vessel;
@@ -18,5 +24,24 @@ mod ways;
 
 pub use advance::Fineness;
 pub use queries::Leaks;
+pub use sweat::Sweat;
+pub(crate) use sweat::dew_point;
 pub use vessel::standby_loss;
 pub(crate) use vessel::vessel;
+
+/// Tagged constants of these modules.
+pub(crate) const SOURCES: &[&[quantity::Listed]] = &[
+    advance::CONSTANTS,
+    books::CONSTANTS,
+    figures::CONSTANTS,
+    flows::CONSTANTS,
+    hot_line::CONSTANTS,
+    lay::CONSTANTS,
+    plan::CONSTANTS,
+    pressure::CONSTANTS,
+    queries::CONSTANTS,
+    settle::CONSTANTS,
+    sweat::CONSTANTS,
+    wall::CONSTANTS,
+    ways::CONSTANTS,
+];

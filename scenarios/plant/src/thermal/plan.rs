@@ -1,18 +1,38 @@
 //! What the water does next, and for how long that may be taken as steady.
 
+use quantity::{Constant, Tag};
 use solver::tank::Filling;
 
-use super::ways::{AJAR, EMPTY, Flows, NO_AIR, Ways};
+use super::figures as f;
+use super::flows::Flows;
+use super::ways::Ways;
 
-/// Longest step of all, s.
-const LONGEST: f64 = 3600.0;
-/// Shortest step, s: below it nothing is worth locating.
-pub(super) const SHORTEST: f64 = 0.05;
-/// Longest step while the relief valve drips, s.
-const DRIPPING: f64 = 60.0;
+const STEP: Tag = Tag::Model("length of a step; checked against steps ten times smaller");
 
-/// Shortest step while a shut system nears the relief valve's setting, s.
-const CREEPING: f64 = 5.0;
+quantity::constants! {
+    /// Longest step of all.
+    const LONGEST: Constant = Constant::new("longest step", 3600.0, "s", STEP);
+    /// Longest step while something flows round or away all the time.
+    const FLOWING: Constant = Constant::new("longest step while something flows", 600.0, "s", STEP);
+    /// Shortest step: below it nothing is worth locating.
+    pub(super) const SHORTEST: Constant = Constant::new("shortest step", 0.05, "s", STEP);
+    /// Longest step while the relief valve drips.
+    const DRIPPING: Constant = Constant::new("longest step while the relief valve drips", 60.0, "s", STEP);
+    /// Shortest step while a shut system nears the relief valve's setting.
+    const CREEPING: Constant = Constant::new("shortest step near the relief valve's setting", 5.0, "s", STEP);
+    /// Pressure this near the setting of the relief valve counts as there.
+    pub(super) const NEAR: Constant =
+        Constant::new("pressure near the relief valve's setting", 2_000.0, "Pa", STEP);
+    /// Part of the way to the relief valve's setting that one step may go, and of the cold side that it may turn over.
+    const HALF: Constant = Constant::new("part of the way that one step may go", 0.5, "", STEP);
+    /// Most of the tank, and most of what is left in it, that one step may move while its surface moves.
+    const SHARES: Constant<[f64; 3]> =
+        Constant::new("most that one step moves: of the tank, of the rest, always (m3)", [0.02, 0.1, 2e-4], "", STEP);
+    /// Nearly the same time or the same share.
+    const NEARLY: Constant = Constant::new("nearly the same", 0.98, "", STEP);
+    /// Most attempts at a step's length.
+    const ATTEMPTS: Constant<u32> = Constant::new("attempts at a step's length", 40, "", STEP);
+}
 
 /// A stretch of steady flow.
 #[derive(Clone, Copy, Debug)]
@@ -31,88 +51,96 @@ pub(super) struct Plan {
 
 impl Ways {
     /// Plans up to `most` seconds while heat makes the water grow by `growth` m³/s. `warm` says that the
-    /// cold side is not at the main's temperature, so that its content has to be followed.
-    pub fn plan(&self, most: f64, growth: f64, now: f64, relief: Relief, warm: bool) -> Plan {
-        let mut time = most.min(LONGEST);
+    /// cold side is far from the main's temperature, so that its content has to be followed.
+    pub fn plan(&mut self, most: f64, growth: f64, now: f64, relief: Relief, warm: bool) -> Plan {
+        let mut time = most.min(LONGEST.get());
+        if self.is_busy() {
+            time = time.min(FLOWING.get());
+        }
         if relief.open {
-            time = time.min(DRIPPING);
+            time = time.min(DRIPPING.get());
         } else if relief.growth > 0.0 && !self.gives_way() {
             // Warmer water grows faster than it does now: half the way at the fastest.
-            let half = self.content(0.5 * (now + relief.opens_at)) - self.content(now);
-            time = time.min((half / relief.growth).max(CREEPING));
+            let middle = now + HALF.get() * (relief.opens_at - now);
+            let half = self.content(middle) - self.content(now);
+            time = time.min((half / relief.growth).max(CREEPING.get()));
         }
-        let pressure = self.pressure_after(time, growth);
-        let breathing = self.has_void() || self.floor().is_some_and(|floor| pressure <= floor);
+        let level = self.level;
+        let mut moment = self.solve(time, growth, level);
+        let breathing = self.has_void() || self.floor().is_some_and(|floor| moment.pressure <= floor);
         if breathing {
             return self.plan_with_void(time, growth);
         }
         // Up to the relief valve's setting in halves, so that it opens where it should.
-        let mut pressure = pressure;
         let room = relief.opens_at - now;
-        if !relief.open && pressure > now + 0.5 * room && room > 0.0 {
-            let reach = if room < 2.0 * NEAR { room } else { 0.5 * room };
-            time = (time * reach / (pressure - now)).clamp(SHORTEST, time);
-            pressure = self.pressure_after(time, growth);
+        if !relief.open && moment.pressure > now + HALF.get() * room && room > 0.0 {
+            let reach = if room < 2.0 * NEAR.get() { room } else { HALF.get() * room };
+            time = (time * reach / (moment.pressure - now)).clamp(SHORTEST.get(), time);
+            moment = self.solve(time, growth, level);
         }
-        let mut flows = self.flows(pressure, self.level);
-        let through = flows.top() + flows.bottom();
-        if warm && through > 1e-7 && through * time > 0.5 * self.cold {
-            time = (0.5 * self.cold / through).max(SHORTEST);
-            pressure = self.pressure_after(time, growth);
-            flows = self.flows(pressure, self.level);
+        let through = moment.flows.out();
+        if warm && through > f::SPECK.get() / NEARLY.get() && through * time > HALF.get() * self.cold {
+            time = (HALF.get() * self.cold / through).max(SHORTEST.get());
+            moment = self.solve(time, growth, level);
         }
-        Plan { time, pressure, flows, filling: Filling::KeepFull, closes: false }
+        Plan {
+            time,
+            pressure: moment.pressure,
+            flows: moment.flows,
+            filling: Filling::KeepFull,
+            closes: false,
+        }
     }
 
-    fn plan_with_void(&self, most: f64, growth: f64) -> Plan {
+    fn plan_with_void(&mut self, most: f64, growth: f64) -> Plan {
         let mut time = most;
-        for _ in 0..40 {
-            let pressure = self.pressure_after(time, growth);
-            let mut flows = self.flows(pressure, self.level);
-            // A fiftieth of the tank at a time, a tenth of what is left near the bottom.
-            let share = (0.1 * self.water).clamp(2e-4, 0.02 * self.capacity);
-            let through = flows.supply + self.released(pressure) / time - flows.top() - flows.bottom();
-            if through.abs() * time > share && time > SHORTEST {
-                let shorter = (share / through.abs()).max(SHORTEST);
-                if shorter < 0.98 * time {
+        let (shortest, level) = (SHORTEST.get(), self.level);
+        let [of_all, of_rest, always] = SHARES.get();
+        for _ in 0..ATTEMPTS.get() {
+            let mut moment = self.solve(time, growth, level);
+            let coming = |ways: &Self, moment: &super::flows::Moment| {
+                moment.flows.inflow() + ways.released(moment.pressure) / time
+            };
+            let share = (of_rest * self.water).clamp(always, of_all * self.capacity);
+            let through = coming(self, &moment) - moment.flows.out();
+            if through.abs() * time > share && time > shortest {
+                let shorter = (share / through.abs()).max(shortest);
+                if shorter < NEARLY.get() * time {
                     time = shorter;
                     continue;
                 }
             }
             // The head of a falling surface: at the middle of the step.
-            let fall = -0.5 * through * time / self.area();
-            if self.vented && fall > 0.0 && self.level > EMPTY {
-                flows = self.flows(pressure, (self.level - fall).max(1.01 * EMPTY));
+            let fall = -HALF.get() * through * time / self.area();
+            if self.vented && fall > 0.0 && level > f::EMPTY.get() {
+                moment = self.solve(time, growth, (level - fall).max(f::EMPTY.get() / NEARLY.get()));
             }
-            let fill = worth(flows.supply + self.released(pressure) / time, time);
-            let net = fill - flows.top() - flows.bottom();
+            let flows = moment.flows;
+            let fill = worth(coming(self, &moment), time);
+            let net = fill + growth - flows.out();
             let void = self.void();
-            let closing = self.vented && net > 0.0 && void > 0.0 && net * time >= void;
-            if closing {
+            let plan = |filling, closes| Plan { time, pressure: moment.pressure, flows, filling, closes };
+            if self.vented && net > 0.0 && void > 0.0 && net * time >= void {
                 let until = void / net;
-                if until >= time * 0.999 || until < SHORTEST || time - until < SHORTEST {
-                    let filling = Filling::Flow(void / time + flows.top() + flows.bottom());
-                    return Plan { time, pressure, flows, filling, closes: true };
+                if until >= time / NEARLY.get() || until < shortest || time - until < shortest {
+                    return plan(Filling::Flow(void / time + flows.out() - growth), true);
                 }
                 time = until;
                 continue;
             }
-            return Plan { time, pressure, flows, filling: Filling::Flow(fill), closes: false };
+            return plan(Filling::Flow(fill), false);
         }
-        let pressure = self.pressure_after(SHORTEST, growth);
-        let flows = self.flows(pressure, self.level);
-        let fill = worth(flows.supply + self.released(pressure) / SHORTEST, SHORTEST);
-        Plan { time: SHORTEST, pressure, flows, filling: Filling::Flow(fill), closes: false }
+        let moment = self.solve(shortest, growth, level);
+        let fill = worth(moment.flows.inflow() + self.released(moment.pressure) / shortest, shortest);
+        let filling = Filling::Flow(fill);
+        Plan { time: shortest, pressure: moment.pressure, flows: moment.flows, filling, closes: false }
     }
 }
 
 /// The flow, unless it comes to less than a cubic millimetre in this time.
 fn worth(flow: f64, time: f64) -> f64 {
-    if (flow * time).abs() < 1e-9 { 0.0 } else { flow }
+    if (flow * time).abs() < f::SPECK.get() { 0.0 } else { flow }
 }
-
-/// Pressure this near the setting of the relief valve counts as there, Pa.
-pub(super) const NEAR: f64 = 2_000.0;
 
 /// What the plan has to know of the relief valve.
 #[derive(Clone, Copy)]
@@ -125,10 +153,10 @@ pub(super) struct Relief {
 
 /// Whether a valve is open enough to matter.
 pub(super) fn ajar(opening: f64) -> bool {
-    opening.is_finite() && opening > AJAR
+    opening.is_finite() && opening > f::AJAR.get()
 }
 
 /// Whether this is air worth speaking of.
 pub(super) fn is_air(joules: f64) -> bool {
-    joules > NO_AIR
+    joules > f::NO_AIR.get()
 }

@@ -1,15 +1,36 @@
 //! What can be asked of the water as it stands.
 
-use quantity::{Flow, Kelvins, Temperature, Volume};
+use quantity::{Constant, Flow, Kelvins, Tag, Temperature};
+use solver::water;
 
 use super::plan::{ajar, is_air};
+use super::pressure::GAS_HEARD;
 use super::vessel::{self, HALF_COIL};
-use super::ways::{Flows, Ways};
 use crate::waterworks::Tap;
 use crate::{Level, Plant, Point, Screw};
 
-/// Time over which a flow that was just opened comes to rest, s.
-const REST: f64 = 5.0;
+quantity::constants! {
+    /// Heat of evaporation at one atmosphere.
+    const EVAPORATION: Constant = Constant::new(
+        "heat of evaporation at one atmosphere",
+        2.2565e6,
+        "J/kg",
+        Tag::Published("IAPWS-97, 100 C"),
+    );
+    /// Air in a line that makes its tap spit.
+    const AIR_HEARD: Constant = Constant::new("air that makes a tap spit", 1e-5, "m3", Tag::Model("ten millilitres"));
+    /// How far a screw on an element follows the wall: it sits on the sheath's end.
+    const SCREW: Constant =
+        Constant::new("share of the wall's excess at an element's screw", 0.9, "", Tag::Model("brass"));
+    /// How far the outer jacket follows the tank: it lies behind the insulation.
+    const JACKET: Constant = Constant::new("share of the tank's excess at the jacket", 0.1, "", Tag::Model("foam"));
+    /// How far below its opening temperature a relief valve that opened by heat shuts again.
+    const RECLOSES: Constant<Kelvins> = Constant::of(
+        "fall at which a hot relief valve shuts",
+        Kelvins::fahrenheit(10.0),
+        Tag::Model("a wax capsule's differential"),
+    );
+}
 
 /// What leaks where.
 #[derive(Clone, Copy, PartialEq, Debug, Default)]
@@ -20,30 +41,27 @@ pub struct Leaks {
     pub shell: Flow,
     /// Out of the relief valve's pipe.
     pub relief: Flow,
+    /// A nipple, union or dielectric on top.
+    pub nipples: Flow,
+    /// The shut drain valve.
+    pub drain: Flow,
+    /// The hot line behind a wall or under the slab: nobody sees it.
+    pub hidden: Flow,
 }
 
 impl Plant {
-    fn flows_now(&self) -> Flows {
-        let ways = Ways::of(self);
-        let pressure = ways.pressure_after(REST, 0.0);
-        ways.flows(pressure, ways.level)
-    }
-
-    /// Flow of water from a hot tap as it stands now; none while only air comes.
-    pub fn tap_flow(&self, tap: Tap) -> Flow {
-        Flow(self.flows_now().taps.get(tap.index()).copied().unwrap_or_default())
-    }
-
     /// Whether an open tap spits: air comes, alone or with the water.
     pub fn tap_spits(&self, tap: Tap) -> bool {
         let open = self.plumbing.taps.get(tap.index()).is_some_and(|t| ajar(*t));
         let line = self.plumbing.line_air.get(tap.index()).copied().unwrap_or_default();
-        open && (is_air(self.plumbing.air.get()) || line > Volume(1e-5))
+        let gas = self.plumbing.hydrogen.get() > GAS_HEARD.get();
+        open && (is_air(self.plumbing.air.get()) || line.get() > AIR_HEARD.get() || gas)
     }
 
     /// Flow from the drain valve as it stands now.
     pub fn drain_flow(&self) -> Flow {
-        Flow(self.flows_now().drain)
+        let flows = self.moment().flows;
+        Flow(flows.drain + flows.drip)
     }
 
     /// Temperature of the water at the drain valve.
@@ -54,7 +72,7 @@ impl Plant {
 
     /// Flow of water out of the relief valve's pipe, by itself or by the lever.
     pub fn relief_flow(&self) -> Flow {
-        Flow(self.flows_now().relief)
+        Flow(self.moment().flows.relief)
     }
 
     /// Temperature of what comes out of the relief valve's pipe.
@@ -64,14 +82,34 @@ impl Plant {
 
     /// What leaks where, as it stands now.
     pub fn leaks(&self) -> Leaks {
-        let flows = self.flows_now();
-        Leaks { gaskets: flows.gaskets.map(Flow), shell: Flow(flows.hole), relief: Flow(flows.relief) }
+        let flows = self.moment().flows;
+        Leaks {
+            gaskets: flows.gaskets.map(Flow),
+            shell: Flow(flows.hole),
+            relief: Flow(flows.relief),
+            nipples: Flow(flows.union),
+            drain: Flow(flows.drip),
+            hidden: Flow(flows.hidden),
+        }
     }
 
-    /// Temperature of the water that leaves at the top.
+    /// Temperature of the water that leaves for the hot line.
     pub fn outlet(&self) -> Temperature {
-        let top = self.tank.slugs().last().map(|slug| Temperature::celsius(slug.celsius()));
-        top.unwrap_or(self.room)
+        let slugs = self.tank.slugs();
+        let slug = if self.plumbing.reversed { slugs.first() } else { slugs.last() };
+        slug.map_or(self.room, |slug| Temperature::celsius(slug.celsius()))
+    }
+
+    /// Temperature of the water at the very top.
+    pub fn crown(&self) -> Temperature {
+        self.tank.slugs().last().map_or(self.room, |slug| Temperature::celsius(slug.celsius()))
+    }
+
+    /// Share of the water from the top that turns to steam when it comes out into the open: its heat above
+    /// boiling over the heat of evaporation.
+    pub fn flash_share(&self) -> f64 {
+        let boiling = water::enthalpy(water::saturation_temperature(water::ATMOSPHERE));
+        ((water::enthalpy(self.crown().to_celsius()) - boiling) / EVAPORATION.get()).clamp(0.0, 1.0)
     }
 
     /// Mean temperature of each of `count` equal layers of the tank, bottom first; nothing where it is dry.
@@ -131,22 +169,16 @@ impl Plant {
             }
             Screw::D1 | Screw::D2 => self.thermostats[1].body,
             // Screws of an element sit on its sheath's end, in the tank's wall.
-            Screw::UEa | Screw::UEb => warmed(self.wall(Level::Upper), 0.9),
-            Screw::LEa | Screw::LEb => warmed(self.wall(Level::Lower), 0.9),
+            Screw::UEa | Screw::UEb => warmed(self.wall(Level::Upper), SCREW.get()),
+            Screw::LEa | Screw::LEb => warmed(self.wall(Level::Lower), SCREW.get()),
             // The outer shell lies behind the insulation (model: a tenth of the excess).
-            Screw::Shell => warmed(self.outlet(), 0.1),
+            Screw::Shell => warmed(self.crown(), JACKET.get()),
             _ => self.room,
         }
     }
 
-    /// Water beside the relief valve's probe.
-    pub(super) fn relief_water(&self) -> Temperature {
-        let height = vessel::relief_height(&self.plate);
-        self.tank.temperature_at(height).map_or(self.room, Temperature::celsius)
-    }
-
     /// Water temperature at which a relief valve that opened by heat shuts again: 10 °F below (model).
     pub(super) fn relief_recloses(&self) -> Temperature {
-        Temperature(self.plumbing.relief.opens_hot.get() - Kelvins::fahrenheit(10.0).get())
+        Temperature(self.plumbing.relief.opens_hot.get() - RECLOSES.get().get())
     }
 }

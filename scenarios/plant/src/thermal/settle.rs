@@ -1,15 +1,25 @@
 //! Putting the parts that follow others in step with them, after somebody set them by hand.
 
-use quantity::Joules;
+use quantity::{Constant, Joules, Tag};
 use solver::water;
 
-use super::ways::{NO_AIR, Ways};
+use super::plan::is_air;
+use super::pressure::TRUNK;
+use super::ways::Ways;
 use super::{vessel, vessel::vessel as tank_of};
 use crate::waterworks::Tap;
 use crate::{Level, Plant};
 
-/// Difference in volume that is not worth a correction, m³.
-const SLACK: f64 = 2e-6;
+quantity::constants! {
+    /// Difference in volume that is not worth a correction.
+    const SLACK: Constant =
+        Constant::new("difference not worth a correction", 2e-6, "m3", Tag::Model("two millilitres"));
+    /// Share of the tank by which its air may be off before somebody must have changed it.
+    const OFF: Constant =
+        Constant::new("share of the tank not worth a correction", 1e-4, "", Tag::Model("rounding"));
+    /// Least absolute pressure.
+    const LEAST: Constant = Constant::new("least absolute pressure", 100.0, "Pa", Tag::Model("a vacuum"));
+}
 
 impl Plant {
     /// Controls and sheaths at the temperatures they come to rest at, blades where they then belong.
@@ -48,9 +58,9 @@ impl Plant {
     pub(crate) fn fill_with_air(&mut self) {
         let void = (tank_of(&self.plate).volume() - self.tank.water_volume()).max(0.0);
         let absolute = self.plumbing.pressure.get() + water::ATMOSPHERE;
-        self.plumbing.air = Joules(void * absolute.max(100.0));
+        self.plumbing.air = Joules(void * absolute.max(LEAST.get()));
         for (air, tap) in self.plumbing.line_air.iter_mut().zip(Tap::ALL) {
-            air.0 = air.0.max(Ways::trunk(tap.line()).0);
+            air.0 = air.0.max((tap.line() * TRUNK.get()).0);
         }
     }
 
@@ -59,13 +69,13 @@ impl Plant {
         let ways = Ways::of(self);
         let void = ways.void();
         let absolute = self.plumbing.pressure.get() + water::ATMOSPHERE;
-        let shut = if self.plumbing.air.get() > NO_AIR { self.plumbing.air.get() / absolute } else { 0.0 };
-        if (void - shut).abs() > 1e-4 * ways.capacity {
+        let shut = if is_air(self.plumbing.air.get()) { self.plumbing.air.get() / absolute } else { 0.0 };
+        if (void - shut).abs() > OFF.get() * ways.capacity {
             self.fill_with_air();
         }
         let ways = Ways::of(self);
         let lacking = ways.content(self.plumbing.pressure.get()) - ways.cold;
-        if lacking.abs() > SLACK {
+        if lacking.abs() > SLACK.get() {
             let h = water::enthalpy(self.plumbing.inlet.to_celsius());
             let mass = lacking / water::specific_volume(h);
             self.plumbing.cold_side.add(mass, mass * h);

@@ -13,6 +13,7 @@ use crate::{Happening, HeaterModel, Level, Plant};
 
 mod balance;
 mod heating;
+mod piping;
 mod pressure;
 mod water_level;
 

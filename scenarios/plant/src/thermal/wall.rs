@@ -1,6 +1,6 @@
 //! The controls on the tank's wall: their bodies ride on it, and the tank stops where one of them jumps.
 
-use quantity::{Seconds, Temperature};
+use quantity::{Constant, Seconds, Tag, Temperature};
 use solver::tank::{Cross, Probe};
 
 use super::advance::{LEVELS, Run};
@@ -12,11 +12,14 @@ use crate::{Happening, Plant};
 const UPPER: u32 = 0;
 const LOWER: u32 = 1;
 const LIMIT: u32 = 2;
-const RELIEF: u32 = 3;
-const LOWER_LIMIT: u32 = 4;
+const RELIEF: u32 = LIMIT + 1;
+const LOWER_LIMIT: u32 = RELIEF + 1;
 
-/// Lag of the relief valve's probe, s (model: a wax capsule in the water).
-const RELIEF_LAG: f64 = 15.0;
+quantity::constants! {
+    /// Lag of the relief valve's probe.
+    const RELIEF_LAG: Constant =
+        Constant::new("lag of the relief valve's probe", 15.0, "s", Tag::Model("a wax capsule"));
+}
 
 impl Plant {
     /// Puts the controls' bodies on the tank's wall.
@@ -50,7 +53,7 @@ impl Plant {
         let water = self.tank.temperature_at(height).unwrap_or(room);
         probes.push(Probe {
             height,
-            lag: RELIEF_LAG,
+            lag: RELIEF_LAG.get(),
             coupling: 1.0,
             bias: 0.0,
             celsius: kept.unwrap_or(water),
@@ -83,7 +86,7 @@ impl Plant {
 
     /// Levels at which the tank has to stop.
     pub(super) fn watch(&self) -> Vec<Cross> {
-        let mut watch = Vec::with_capacity(4);
+        let mut watch = Vec::with_capacity(LOWER_LIMIT as usize + 1);
         for (probe, level) in [UPPER, LOWER].into_iter().zip(LEVELS) {
             let Some(thermostat) = self.thermostats.get(level.index()).filter(|_| self.plate.has(level))
             else {
@@ -130,7 +133,9 @@ impl Plant {
     /// Whether the relief valve's probe stands at its opening temperature.
     pub(super) fn relief_is_hot(&self) -> bool {
         let probe = self.tank.probes.get(RELIEF as usize);
-        probe.is_some_and(|p| p.celsius >= self.plumbing.relief.opens_hot.to_celsius() - 1e-9)
+        probe.is_some_and(|p| {
+            p.celsius >= self.plumbing.relief.opens_hot.to_celsius() - super::figures::SPECK.get()
+        })
     }
 
     /// Breakers, joints and elements in air. Returns whether one of them changed the circuit.

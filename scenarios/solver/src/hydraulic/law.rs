@@ -110,6 +110,15 @@ pub enum Law {
         /// Lets water back when the downstream stands higher than the upstream.
         bypass: bool,
     },
+    /// A pump that adds a pressure to what drives the flow; 0 is a pump at rest.
+    Pump {
+        /// m³/s/√Pa.
+        k: f64,
+        /// Pa.
+        rise: f64,
+        /// A check behind it lets nothing back.
+        check: bool,
+    },
     /// A relief valve; opens by the pressure difference across it.
     Relief(Relief),
 }
@@ -150,6 +159,11 @@ impl Law {
                 let (q, s) = one_way(up.min(held) - down);
                 (k * q, if up < held { k * s } else { 0.0 }, k * s)
             }
+            Self::Pump { k, rise, check } => {
+                let dp = up + rise - down;
+                let (q, s) = if check { one_way(dp) } else { root(dp) };
+                (k * q, k * s, k * s)
+            }
             Self::Relief(relief) => {
                 let dp = up - down;
                 let (lift, slope) = relief.lift(dp);
@@ -160,12 +174,18 @@ impl Law {
         }
     }
 
+    /// Its coefficient when open, m³/s/√Pa: nothing passes where it is 0.
+    pub fn factor(&self) -> f64 {
+        self.numbers()[0]
+    }
+
     /// Its numbers, for checking.
     pub(super) fn numbers(&self) -> [f64; 3] {
         match *self {
             Self::Orifice { k } => [k, 0.0, 0.0],
             Self::Check { k, cracking } => [k, cracking, 0.0],
             Self::Regulator { k, set, .. } => [k, set, 0.0],
+            Self::Pump { k, rise, .. } => [k, rise, 0.0],
             Self::Relief(r) => [r.k, r.open, r.lever],
         }
     }

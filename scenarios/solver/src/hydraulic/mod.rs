@@ -9,6 +9,9 @@
 //! at zero gauge pressure and its own temperature. What a step moves through a branch is booked in the stores
 //! exactly, so water is neither made nor lost.
 //!
+//! A caller that keeps the vessels' water itself (in layers, say) asks [`Network::solve`] for the pressures and
+//! flows at the end of a step and moves the water on its own.
+//!
 //! A vessel heated while shut: put the grown volume of its water into [`Store::water`] and advance.
 //!
 //! ```
@@ -35,6 +38,7 @@ mod tests;
 
 pub use law::{Law, Relief};
 pub use network::{Branch, End, Moved, Network, Node};
+pub use newton::Solution;
 pub use store::{Cushion, Shell, Store};
 
 use crate::water::{ATMOSPHERE, GRAVITY};
@@ -51,6 +55,11 @@ pub enum Error {
     },
     /// A branch names a node, or a node a store, that is not there.
     NoNode(u32),
+    /// More nodes of unknown pressure than are provided for.
+    TooMany {
+        /// Most there may be.
+        unknowns: u32,
+    },
     /// The iteration ended with this much flow unaccounted for, m³/s.
     NotConverged {
         /// Largest imbalance of a node, m³/s.
@@ -62,6 +71,7 @@ impl core::fmt::Display for Error {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         match self {
             Self::Bad { field, value } => write!(f, "{field} cannot be {value}"),
+            Self::TooMany { unknowns } => write!(f, "more than {unknowns} pressures to be found"),
             Self::NoNode(node) => write!(f, "there is no node {node}"),
             Self::NotConverged { residual } => write!(f, "{residual} m³/s do not balance"),
         }

@@ -1,6 +1,7 @@
 //! The network: nodes, branches, stores, and what a step has moved.
 
-use super::{Error, Law, Relief, Store};
+use super::newton::{self, Frame};
+use super::{Error, Law, Relief, Solution, Store};
 
 /// A place with a pressure.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -156,6 +157,28 @@ impl Network {
         }
     }
 
+    /// Says where the search for a junction's pressure starts.
+    pub fn guess(&mut self, node: u32, guess: f64) {
+        if let Some(Node::Free { pressure, .. }) = self.nodes.get_mut(node as usize) {
+            *pressure = guess;
+        }
+    }
+
+    /// Starts the next search where this one ended.
+    pub fn remember(&mut self, solution: &Solution) {
+        for (node, found) in self.nodes.iter_mut().zip(&solution.pressures) {
+            match node {
+                Node::Free { pressure, .. } => *pressure = *found,
+                Node::Store { store } => {
+                    if let Some(store) = self.stores.get_mut(*store as usize) {
+                        store.pressure = *found;
+                    }
+                }
+                Node::Fixed { .. } | Node::Air { .. } => {}
+            }
+        }
+    }
+
     /// Pressure at a node (at the top of a vessel) after the last step, Pa gauge.
     pub fn pressure(&self, node: u32) -> Option<f64> {
         match self.nodes.get(node as usize)? {
@@ -163,6 +186,21 @@ impl Network {
             Node::Air { .. } => Some(0.0),
             Node::Store { store } => self.stores.get(*store as usize).map(Store::pressure),
         }
+    }
+
+    /// Pressures and flows at the end of a step of `dt` seconds. Nothing changes: the caller moves the water
+    /// and says in the stores how much is there.
+    ///
+    /// `surfaces` are the heights of the stores' surfaces above the datum, where openings change from wet to
+    /// dry; `held` the pressures at the tops of those that stand open to the air. A relief valve stays as it
+    /// is set.
+    pub fn solve(&self, dt: f64, surfaces: &[f64], held: &[Option<f64>]) -> Result<Solution, Error> {
+        let stores = self.stores.len();
+        if !dt.is_finite() || dt <= 0.0 || surfaces.len() != stores || held.len() != stores {
+            return Err(Error::Bad { field: "duration", value: dt });
+        }
+        self.check()?;
+        newton::solve(self, &Frame { dt, surfaces, held })
     }
 
     /// Refuses numbers that are no numbers, and ends that are not there.

@@ -41,16 +41,17 @@ impl Network {
 
     /// One step of at most `left` seconds.
     fn substep(&mut self, left: f64, moved: &mut Moved) -> Result<(), Error> {
-        let mut at_air: Vec<bool> = self.stores.iter().map(|s| s.vented && !s.is_full()).collect();
-        for (store, air) in self.stores.iter_mut().zip(&at_air) {
-            if *air {
+        let mut held: Vec<Option<f64>> =
+            self.stores.iter().map(|s| (s.vented && !s.is_full()).then_some(0.0)).collect();
+        for (store, air) in self.stores.iter_mut().zip(&held) {
+            if air.is_some() {
                 store.open_to_air();
             }
         }
         let surfaces = self.surfaces();
-        let mut solution = self.settle(left, &surfaces, &mut at_air, moved)?;
-        let dt = self.follow(left, &surfaces, &at_air, &solution);
-        let moving = self.stores.iter().any(|s| !s.is_full()) || at_air.iter().any(|a| *a);
+        let mut solution = self.settle(left, &surfaces, &mut held, moved)?;
+        let dt = self.follow(left, &surfaces, &held, &solution);
+        let moving = self.stores.iter().any(|s| !s.is_full()) || held.iter().any(Option::is_some);
         if moving || dt < left {
             // The surface half way: a falling head is followed to second order.
             let net = self.net_flows(&solution);
@@ -59,17 +60,20 @@ impl Network {
                 .iter()
                 .enumerate()
                 .map(|(i, s)| {
-                    let rise =
-                        if at_air[i] || !s.is_full() { 0.5 * dt * net[i] * s.height / s.volume } else { 0.0 };
+                    let rise = if held[i].is_some() || !s.is_full() {
+                        0.5 * dt * net[i] * s.height / s.volume
+                    } else {
+                        0.0
+                    };
                     // Not below half the depth, or the last of the water would never run out.
                     let least = s.bottom + 0.5 * (surfaces[i] - s.bottom);
                     (surfaces[i] + rise).clamp(least, s.bottom + s.height)
                 })
                 .collect();
-            solution = self.settle(dt, &middle, &mut at_air, moved)?;
+            solution = self.settle(dt, &middle, &mut held, moved)?;
         }
-        let dt = self.land(dt, &at_air, &solution);
-        self.commit(dt, &at_air, &solution, moved);
+        let dt = self.land(dt, &held, &solution);
+        self.commit(dt, &held, &solution, moved);
         Ok(())
     }
 
@@ -79,11 +83,11 @@ impl Network {
         &mut self,
         dt: f64,
         surfaces: &[f64],
-        at_air: &mut [bool],
+        held: &mut [Option<f64>],
         moved: &mut Moved,
     ) -> Result<Solution, Error> {
         loop {
-            let frame = Frame { dt, surfaces, at_air };
+            let frame = Frame { dt, surfaces, held };
             let solution = newton::solve(self, &frame)?;
             moved.iterations += solution.iterations;
             let felt: Vec<Option<f64>> = (0..self.branches.len())
@@ -101,8 +105,8 @@ impl Network {
             for (node, pressure) in self.nodes.iter().zip(&solution.pressures) {
                 if let Node::Store { store } = *node {
                     let index = store as usize;
-                    if self.stores[index].vented && !at_air[index] && *pressure < -1.0 {
-                        at_air[index] = true;
+                    if self.stores[index].vented && held[index].is_none() && *pressure < -1.0 {
+                        held[index] = Some(0.0);
                         again = true;
                     }
                 }
@@ -127,11 +131,11 @@ impl Network {
     }
 
     /// Step over which no surface moves far.
-    fn follow(&self, left: f64, surfaces: &[f64], at_air: &[bool], solution: &Solution) -> f64 {
+    fn follow(&self, left: f64, surfaces: &[f64], held: &[Option<f64>], solution: &Solution) -> f64 {
         let net = self.net_flows(solution);
         let mut dt = left;
         for (i, s) in self.stores.iter().enumerate() {
-            if s.is_full() && !at_air[i] {
+            if s.is_full() && held[i].is_none() {
                 continue;
             }
             let speed = (net[i] * s.height / s.volume).abs();
@@ -145,10 +149,10 @@ impl Network {
     }
 
     /// Ends the step where a vessel open to the air has just become full or empty.
-    fn land(&self, mut dt: f64, at_air: &[bool], solution: &Solution) -> f64 {
+    fn land(&self, mut dt: f64, held: &[Option<f64>], solution: &Solution) -> f64 {
         let net = self.net_flows(solution);
         for (i, s) in self.stores.iter().enumerate() {
-            if !at_air[i] {
+            if held[i].is_none() {
                 continue;
             }
             let room = if net[i] > 0.0 { s.volume - s.water } else { s.water };
@@ -161,7 +165,7 @@ impl Network {
         dt
     }
 
-    fn commit(&mut self, dt: f64, at_air: &[bool], solution: &Solution, moved: &mut Moved) {
+    fn commit(&mut self, dt: f64, held: &[Option<f64>], solution: &Solution, moved: &mut Moved) {
         let net = self.net_flows(solution);
         for (total, q) in moved.volumes.iter_mut().zip(&solution.flows) {
             *total += q * dt;
@@ -174,7 +178,7 @@ impl Network {
                     let vessel = &mut self.stores[index];
                     vessel.water = (vessel.water + net[index] * dt).max(0.0);
                     vessel.pressure = *pressure;
-                    if at_air[index] {
+                    if held[index].is_some() {
                         let air = ATMOSPHERE * (vessel.volume - vessel.water);
                         vessel.set_air(air);
                     }

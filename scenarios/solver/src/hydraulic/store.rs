@@ -47,6 +47,11 @@ impl Cushion {
 /// pressure finite when a full vessel is emptied with no way for air.
 const BUBBLE: f64 = 1e-5;
 
+/// A pressure that nothing reaches: no vapour.
+const NEVER: f64 = -1e9;
+/// Give of vapour, m³/Pa: a cubic centimetre for each pascal.
+const VAPOUR: f64 = 1e-6;
+
 /// A vessel and its water.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Store {
@@ -64,6 +69,8 @@ pub struct Store {
     pub cushion: Option<Cushion>,
     /// Water in it and its cushion, m³ at zero gauge pressure.
     pub water: f64,
+    /// Pressure at which its water boils, Pa gauge: below it vapour gives way at once. Far below vacuum for none.
+    pub boils: f64,
     /// Whether air can pass freely between its top and the outside.
     pub vented: bool,
     /// Air above the water: absolute pressure times volume, J.
@@ -83,6 +90,7 @@ impl Store {
             compressibility: 4.4e-10,
             cushion: None,
             water: volume,
+            boils: NEVER,
             vented: false,
             air: BUBBLE,
             pressure,
@@ -103,6 +111,14 @@ impl Store {
         self.water = water.clamp(0.0, self.volume);
         self.pressure = 0.0;
         self.air = (ATMOSPHERE * (self.volume - self.water)).max(BUBBLE);
+        self
+    }
+
+    /// With this much air above the water (absolute pressure times volume, J), at a pressure at its top; the
+    /// water is the caller's affair.
+    pub fn with_air(mut self, joules: f64, pressure: f64) -> Self {
+        self.pressure = pressure;
+        self.air = joules.max(BUBBLE);
         self
     }
 
@@ -162,12 +178,14 @@ impl Store {
     }
 
     /// Water it holds at a pressure, m³ at zero gauge, and the slope. Rises with pressure everywhere.
-    pub(super) fn capacity(&self, pressure: f64) -> (f64, f64) {
+    pub fn capacity(&self, pressure: f64) -> (f64, f64) {
         let give = self.volume * (self.compliance + self.compressibility);
         let absolute = (pressure + ATMOSPHERE).max(1e-6);
         let air = self.air / absolute;
         let (cushion, slope) = self.cushion.map_or((0.0, 0.0), |c| c.water(pressure));
-        (self.volume + give * pressure - air + cushion, give + air / absolute + slope)
+        let (vapour, softer) =
+            if pressure < self.boils { (VAPOUR * (self.boils - pressure), VAPOUR) } else { (0.0, 0.0) };
+        (self.volume + give * pressure - air + cushion - vapour, give + air / absolute + slope + softer)
     }
 
     /// Height of the surface above the datum with its present air at a pressure, and the slope.
