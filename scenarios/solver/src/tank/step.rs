@@ -33,9 +33,9 @@ impl Tank {
             };
             f64::min(most, 0.3 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
         } else if inputs.heated() {
-            8.0
+            12.0
         } else {
-            (0.2 * state.quiet).clamp(10.0, 240.0)
+            (0.5 * state.quiet).clamp(20.0, 300.0)
         };
         let seep = inputs.seep();
         let full = if seep > 0.0 { f64::min(full, 0.5 * self.layer() / seep) } else { full };
@@ -63,15 +63,27 @@ impl Tank {
             state.regrid(self.layer(), &mut work.slugs);
         }
         state.moving = moving;
-        // Half the flow before and half after, so that splitting it from conduction is of second order.
+        // Half the flow and heat before and half after, so that splitting them from conduction is of second
+        // order.
         let half = if moving { 0.5 * dt } else { dt };
         let flow = self.move_water(state, inputs, half, report);
         // Less than a microgram has no temperature worth the rounding.
         state.slugs.retain(|slug| slug.mass > 1e-9);
-        self.heat(state, inputs, dt, report);
+        let heated = inputs.heated();
+        let first = if moving { 0.85 } else { 0.5 };
+        if heated {
+            self.heat(state, inputs, first * dt, report);
+        }
         state.overturn(&mut work.runs);
         report.lost += state.conduct(&mut work.conduction, inputs, self.height, flow, dt);
+        if heated {
+            self.heat(state, inputs, (1.0 - first) * dt, report);
+        }
         if moving {
+            if heated {
+                // What was heated rises before the flow reaches it.
+                state.overturn(&mut work.runs);
+            }
             self.move_water(state, inputs, half, report);
         }
         state.overturn(&mut work.runs);
