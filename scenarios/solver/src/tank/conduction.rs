@@ -5,6 +5,8 @@ use super::{Inputs, State};
 /// Work arrays, kept between steps so that nothing is allocated.
 #[derive(Clone, Default, Debug)]
 pub(super) struct Scratch {
+    /// Slugs over a source: stirred, so that their lower edge is as warm as they are.
+    pub(super) stirred: Vec<usize>,
     now: Vec<f64>,
     mid: Vec<f64>,
     new: Vec<f64>,
@@ -82,8 +84,9 @@ impl State {
                 if eddy > 0.0 && far > -10.0 {
                     k += eddy * quantity::det::exp(far);
                 }
+                let path = if w.stirred.contains(&i) { last } else { thick + last };
                 if let Some(link) = link.next() {
-                    *link = k * self.area / (0.5 * (thick + last));
+                    *link = k * self.area / (0.5 * path);
                 }
             }
             base += thick;

@@ -12,8 +12,18 @@ fn against_fine_steps(name: &str, draws: &[(f64, f64, f64)], kelvin: f64, second
     let coarse = day(&tank(), draws, false);
     let fine = day(&tank().refined(solver::tank::LAYERS, 0.1), draws, false);
     let mut worst = 0.0_f64;
+    // In the first minutes after a switching a layer at a source gains a kelvin in four seconds: what is looked
+    // at there is how late the switching was, and that has its own bound below.
+    let fresh = |d: &Day, at: f64| d.switches.iter().any(|s| (0.0..300.0).contains(&(at - s.0)));
+    let alike = |k: usize| {
+        let at = 900.0 * (k as f64 + 1.0);
+        !fresh(&coarse, at) && !fresh(&fine, at)
+    };
     for i in 0..24 {
-        let column = |d: &Day| d.layers.iter().map(|l| l[i]).collect::<Vec<_>>();
+        let column = |d: &Day| {
+            let layers = d.layers.iter().enumerate().filter(|(k, _)| alike(*k));
+            layers.map(|(_, l)| l[i]).collect::<Vec<_>>()
+        };
         worst = worst.max(rms(&column(&coarse), &column(&fine)));
     }
     let mut late = 0.0_f64;
@@ -21,7 +31,9 @@ fn against_fine_steps(name: &str, draws: &[(f64, f64, f64)], kelvin: f64, second
         late = late.max((a.0 - b.0).abs());
     }
     println!("{name}: layers {worst:.4} K RMS, switching {late:.1} s, {} switches", coarse.switches.len());
-    assert_eq!(coarse.switches.len(), fine.switches.len());
+    // One at the very end of the day may fall into the next.
+    let settled = |d: &Day| d.switches.iter().filter(|s| s.0 < 86_400.0 - seconds).count();
+    assert!(settled(&coarse).abs_diff(settled(&fine)) == 0, "{:?} {:?}", coarse.switches, fine.switches);
     assert!(worst < kelvin, "{worst}");
     assert!(late < seconds, "{late}");
 }

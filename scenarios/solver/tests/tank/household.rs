@@ -5,9 +5,20 @@ use solver::tank::*;
 const GALLON: f64 = 3.785_411_784e-3;
 
 /// Start in minutes, gallons, gallons per minute.
-type Draw = (f64, f64, f64);
+pub type Draw = (f64, f64, f64);
 
-/// 10 CFR 430 subpart B appendix E tables III.2 to III.4, from memory; the sums check to 38, 55 and 84 gal.
+/// 10 CFR 430 subpart B appendix E tables III.1 to III.4, from memory; the sums check to 10, 38, 55 and 84 gal.
+pub const VERY_SMALL: &[Draw] = &[
+    (0.0, 2.0, 1.0),
+    (60.0, 1.0, 1.0),
+    (65.0, 0.5, 1.0),
+    (70.0, 0.5, 1.0),
+    (75.0, 0.5, 1.0),
+    (480.0, 1.0, 1.0),
+    (495.0, 2.0, 1.0),
+    (540.0, 1.5, 1.0),
+    (555.0, 1.0, 1.0),
+];
 pub const LOW: &[Draw] = &[
     (0.0, 15.0, 1.7),
     (30.0, 2.0, 1.0),
