@@ -47,6 +47,11 @@ fn against_fine_layers(name: &str, draws: &[(f64, f64, f64)], broken: bool) {
     assert!(off < 0.5, "{off}");
 }
 
+/// A big tank that is hardly drawn from cools 0.2 K an hour: two minutes are 0.007 K.
+#[test]
+fn steps_very_small() {
+    against_fine_steps("very small", VERY_SMALL, 0.1, 120.0);
+}
 #[test]
 fn steps_low() {
     against_fine_steps("low", LOW, 0.1, 60.0);
