@@ -1,4 +1,5 @@
 //! Section 4: heat, recovery, standby and the water main's temperature.
+#![allow(clippy::unwrap_used, reason = "a test")]
 
 use plant::climate::mains_temperature;
 use plant::thermal::standby_loss;
