@@ -13,8 +13,11 @@ use plant::electrical::Bridge;
 use plant::fault::{FaultId, Parameters};
 use plant::home::{Home, Setting};
 use plant::household::HouseholdKind;
-use plant::{Circuit, Contact, End, Handle, HeaterModel, Point, Screw};
-use quantity::{Draw, Ohms};
+use plant::{
+    BURNT_OFF, Breaker, Circuit, Contact, End, Handle, HeaterModel, Layout, Plant, Point, Screw, Service,
+    ServiceKind, Stab,
+};
+use quantity::{Amps, Draw, Ohms};
 
 /// What is set across points: the meter's two volt ranges, a dry and a wet person (trade sheet 6.12, 7.2).
 const BRIDGES: [f64; 4] = [10e6, 3e3, 1600.0, 900.0];
@@ -43,7 +46,7 @@ fn write(folder: &Path, count: u64) -> Result<(), String> {
         let bridges = bridges(&mut draw);
         let written = home.plant.netlist(&bridges, &format!("state {k}")).map_err(|e| e.to_string())?;
         for (ending, text) in [("cir", &written.netlist), ("sol", &written.solution)] {
-            fs::write(folder.join(format!("state{k:03}.{ending}")), text).map_err(|e| e.to_string())?;
+            fs::write(folder.join(format!("state{k:04}.{ending}")), text).map_err(|e| e.to_string())?;
         }
     }
     println!("{count} states in {}", folder.display());
@@ -68,18 +71,29 @@ fn house(draw: &mut Draw) -> Home {
         (fault.apply)(&numbers, &mut home);
     }
     let plant = &mut home.plant;
+    supply(draw, plant);
     plant.thermostats.iter_mut().for_each(|t| t.calling = draw.chance(0.5));
     plant.limit.tripped |= draw.chance(0.15);
     if draw.chance(0.2) {
         let pole = draw.index(2);
         plant.limit.poles[pole] = Contact::Open;
     }
+    if let Some(limit) = &mut plant.lower_limit {
+        limit.tripped |= draw.chance(0.15);
+        if draw.chance(0.2) {
+            limit.poles[draw.index(2)] = Contact::Open;
+        }
+    }
     if draw.chance(0.3) {
         plant.cable_coupling = draw.between(0.0, 600e-12);
     }
-    for breaker in plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater) {
+    for breaker in plant.panel.breakers.iter_mut().filter(|b| b.feeds_heater()) {
         if draw.chance(0.3) {
             breaker.handle = Handle::Off;
+        }
+        if !breaker.is_single() && draw.chance(0.15) {
+            let stab = any(draw, Stab::ALL);
+            breaker.stabs = [Some(stab); 2];
         }
     }
     let ends: Vec<End> = End::all().filter(|e| plant.wiring.exists(e.wire)).collect();
@@ -91,6 +105,28 @@ fn house(draw: &mut Draw) -> Home {
         });
     }
     home
+}
+
+/// Any supply a heater of this wiring can stand on, with a neutral, legs and loads of any state.
+fn supply(draw: &mut Draw, plant: &mut Plant) {
+    let kinds: Vec<_> =
+        ServiceKind::ALL.iter().filter(|k| k.hot_neutral() == plant.wiring.hot_neutral).copied().collect();
+    let mut service = Service::sound(any(draw, &kinds));
+    if draw.chance(0.25) {
+        service.neutral = if draw.chance(0.5) { BURNT_OFF } else { Ohms(draw.between(0.05, 5.0)) };
+    }
+    if draw.chance(0.1) {
+        service.impedance[draw.index(2)] = BURNT_OFF;
+    }
+    for load in service.loads.each_mut() {
+        *load = if draw.chance(0.2) { Ohms(f64::INFINITY) } else { Ohms(draw.between(8.0, 120.0)) };
+    }
+    plant.service = service;
+    let two_legs = !plant.wiring.hot_neutral && plant.plate.layout != Layout::OffPeak;
+    if two_legs && draw.chance(0.2) {
+        plant.wiring.second_source = true;
+        plant.panel.breakers.push(Breaker::sound(Circuit::SecondSource, Amps(30.0)));
+    }
 }
 
 fn bridges(draw: &mut Draw) -> Vec<Bridge> {
