@@ -14,8 +14,8 @@ use plant::fault::{FaultId, Parameters};
 use plant::home::{Home, Setting};
 use plant::household::HouseholdKind;
 use plant::{
-    BURNT_OFF, Breaker, Circuit, Contact, End, Handle, HeaterModel, Layout, Plant, Point, Screw, Service,
-    ServiceKind, Stab,
+    BURNT_OFF, BoxKind, Breaker, Circuit, Contact, End, Handle, HeaterModel, InLineBox, Layout, Plant, Point,
+    Screw, Service, ServiceKind, Stab,
 };
 use quantity::{Amps, Draw, Ohms};
 
@@ -122,6 +122,14 @@ fn supply(draw: &mut Draw, plant: &mut Plant) {
         *load = if draw.chance(0.2) { Ohms(f64::INFINITY) } else { Ohms(draw.between(8.0, 120.0)) };
     }
     plant.service = service;
+    if draw.chance(0.25) {
+        let mut fitted = InLineBox::sound(any(draw, BoxKind::ALL));
+        fitted.closed = draw.chance(0.7);
+        if draw.chance(0.3) {
+            fitted.fuses[draw.index(2)] = Contact::Open;
+        }
+        plant.put_in_line(fitted);
+    }
     let two_legs = !plant.wiring.hot_neutral && plant.plate.layout != Layout::OffPeak;
     if two_legs && draw.chance(0.2) {
         plant.wiring.second_source = true;

@@ -58,6 +58,7 @@ impl Plant {
             plate,
             service: Service::sound(kind),
             panel: Panel { breakers },
+            in_line: None,
             wiring: Wiring::factory(plate.layout, kind.hot_neutral()),
             elements: [Element::sound(plate.element); 2],
             thermostats: [UPPER_DIFFERENTIAL, LOWER_DIFFERENTIAL].map(|d| Thermostat::sound(DIAL, d)),

@@ -17,6 +17,8 @@ pub struct Plant {
     pub service: Service,
     /// The load center.
     pub panel: Panel,
+    /// The box between breaker and heater, where there is one.
+    pub in_line: Option<crate::InLineBox>,
     /// Wires and their joints.
     pub wiring: Wiring,
     /// Upper and lower element.

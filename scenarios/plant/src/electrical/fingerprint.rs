@@ -47,6 +47,10 @@ impl Plant {
                 breaker.poles.iter().for_each(|pole| mix.contact(*pole, breaker.handle == Handle::On));
             }
         }
+        if let Some(fitted) = &self.in_line {
+            fitted.poles.iter().for_each(|pole| mix.contact(*pole, fitted.closed));
+            fitted.fuses.iter().for_each(|fuse| mix.contact(*fuse, true));
+        }
         let wiring = &self.wiring;
         mix.add(wiring.layout as u64);
         [wiring.second_source, wiring.hot_neutral, wiring.boxed]

@@ -105,6 +105,7 @@ pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowere
     };
     this.service(plant);
     this.breakers(plant);
+    this.in_line(plant);
     this.wires(plant);
     this.controls(plant);
     this.element(plant, Level::Upper, Screw::UEa, Screw::UEb, supply);
@@ -192,6 +193,17 @@ impl Lowered {
                 self.feeding.push((leg, *place));
             }
             self.poles.push(places);
+        }
+    }
+
+    /// Blades and fuses of the box in the line: in series, so that either open one opens its leg.
+    fn in_line(&mut self, plant: &Plant) {
+        let Some(fitted) = &plant.in_line else { return };
+        let legs = [(Screw::X1, Screw::X3), (Screw::X2, Screw::X4)];
+        for ((line, load), (blade, fuse)) in legs.into_iter().zip(fitted.poles.into_iter().zip(fitted.fuses))
+        {
+            let [blade, fuse] = [contact(blade, fitted.closed), contact(fuse, true)];
+            self.screws(line, load, blade * fuse * (blade + fuse).reciprocal_or_zero());
         }
     }
 

@@ -3,6 +3,7 @@
 use quantity::{Constant, Kelvins, Tag, Temperature};
 
 use crate::home::Home;
+use crate::in_line::InLineBox;
 use crate::parts::{Contact, Gasket, Limit, SOUND_JOINT, Spot};
 use crate::points::End;
 use crate::supply::{Handle, Service, Stab};
@@ -52,6 +53,10 @@ impl Home {
         plant.limit.grip = 1.0;
         if let Some(limit) = &mut plant.lower_limit {
             *limit = Limit::sound(limit.body);
+        }
+        if let Some(fitted) = &mut plant.in_line {
+            *fitted =
+                InLineBox { locked: fitted.locked, tagged: fitted.tagged, ..InLineBox::sound(fitted.kind) };
         }
         for end in End::all() {
             let joint = plant.wiring.joint_mut(end);
