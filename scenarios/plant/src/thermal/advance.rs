@@ -131,15 +131,18 @@ impl Plant {
             Relief { open: valve.open || valve.blocked, opens_at: valve.opens_at.get(), growth: fastest };
         let mut plan = ways.plan(most, growth, pressure, relief, self.cold_side_is_warm());
         plan.time = plan.time.min(most);
-        let headers = self.headers(&plan.flows, self.line_enthalpy());
-        let inputs = self.inputs(run, &plan, &headers);
+        let line = self.line_enthalpy();
+        let first = self.headers(&plan.flows, line, self.cold_enthalpy());
+        let cold = self.given_enthalpy(&plan, &first);
+        let headers = self.headers(&plan.flows, line, cold);
+        let inputs = self.inputs(run, &plan, &headers, cold);
         let watch = self.watch();
         let Ok(report) = tank.advance(&mut self.tank, &inputs, plan.time, &watch) else {
             // Only numbers that are not finite can bring this about; time still passes.
             run.at += left;
             return;
         };
-        self.book(&plan, &report, run.watts);
+        self.book(&plan, &report, run.watts, cold);
         run.at += report.elapsed;
         self.settle_pressure(tank, &mut ways, &plan, report.elapsed);
         self.carry_air(&ways, &plan, report.elapsed);
@@ -192,7 +195,7 @@ impl Plant {
         vessel::standby_loss(&self.plate) + rising
     }
 
-    fn inputs(&self, run: &Run, plan: &Plan, headers: &Headers) -> Inputs {
+    fn inputs(&self, run: &Run, plan: &Plan, headers: &Headers, cold: f64) -> Inputs {
         let mut inputs = Inputs::idle(self.room.to_celsius(), self.loss());
         inputs.sources = LEVELS
             .iter()
@@ -222,7 +225,7 @@ impl Plant {
             Filling::KeepFull => Filling::KeepFull,
         };
         inputs.inlet_height = inlet;
-        inputs.inlet_celsius = water::temperature(self.inlet_enthalpy(plan, headers));
+        inputs.inlet_celsius = water::temperature(cold);
         if self.vessel.dip_tube != DipTube::Whole || self.plumbing.reversed {
             let [strength, decay] = STUB.get();
             inputs.mixing = Mixing { strength, decay };

@@ -42,9 +42,9 @@ impl Plant {
         (self.cold_enthalpy() - self.main_enthalpy()).abs() > WARM.get()
     }
 
-    /// Enthalpies at the headers with the tank giving water of this enthalpy.
-    pub(super) fn headers(&self, plan: &super::flows::Flows, tank: f64) -> Headers {
-        Headers::of(plan, Sources { main: self.main_enthalpy(), cold: self.cold_enthalpy(), tank })
+    /// Enthalpies at the headers with the tank giving water of this enthalpy and the cold side of that.
+    pub(super) fn headers(&self, flows: &super::flows::Flows, tank: f64, cold: f64) -> Headers {
+        Headers::of(flows, Sources { main: self.main_enthalpy(), cold, tank })
     }
 
     /// Enthalpy of what comes back round the loop, J/kg: cooled on its way towards the room.
@@ -57,18 +57,28 @@ impl Plant {
         room + (hot - room) * det::exp(-f::LOOP_LOSS.get() / carried)
     }
 
-    /// Mean enthalpy of what the cold side gives to the tank during a stretch: stirred, refilled from the
-    /// house and the loop while it empties.
-    pub(super) fn inlet_enthalpy(&self, plan: &Plan, headers: &Headers) -> f64 {
+    /// Mean enthalpy of what the cold side gives away during a stretch: stirred, filled from the house, the loop
+    /// and the tank while it empties. The mean, since a long stretch turns it over many times.
+    pub(super) fn given_enthalpy(&self, plan: &Plan, headers: &Headers) -> f64 {
         let here = self.cold_enthalpy();
         let (fresh, round) = (plan.flows.heater.max(0.0), plan.flows.circuit.max(0.0));
-        let both = fresh + round;
-        let turns = both * plan.time * f::DENSITY.get() / self.plumbing.cold_side.mass.get().max(TRACE.get());
+        let expelled = (-plan.flows.fill()).max(0.0);
+        let all = fresh + round + expelled;
+        let turns = all * plan.time * f::DENSITY.get() / self.plumbing.cold_side.mass.get().max(TRACE.get());
         if turns < NO_TURN.get() {
             return here;
         }
-        let come = (fresh * headers.house + round * self.returned(headers.hot, round)) / both;
+        let tank = self.inlet_water();
+        let come =
+            (fresh * headers.house + round * self.returned(headers.hot, round) + expelled * tank) / all;
         come + (here - come) * (1.0 - det::exp(-turns)) / turns
+    }
+
+    /// Enthalpy of the tank's water at its inlet, J/kg.
+    fn inlet_water(&self) -> f64 {
+        let tube = super::vessel::inlet_height(&self.plate, self.vessel.dip_tube).get();
+        let height = if self.plumbing.reversed { self.plate.height.get() } else { tube };
+        self.tank.temperature_at(height).map_or(self.cold_enthalpy(), water::enthalpy)
     }
 
     /// Brings a volume from the main to the cold side, or back when negative.
@@ -81,7 +91,7 @@ impl Plant {
     }
 
     /// Books a stretch.
-    pub(super) fn book(&mut self, plan: &Plan, report: &Report, watts: [f64; 2]) {
+    pub(super) fn book(&mut self, plan: &Plan, report: &Report, watts: [f64; 2], cold: f64) {
         let time = report.elapsed;
         let flows = &plan.flows;
         // Out of the tank: the hot line, the top, the bottom, each by its own way (see `inputs`).
@@ -95,7 +105,7 @@ impl Plant {
         } else {
             self.line_enthalpy()
         };
-        let headers = self.headers(flows, tank);
+        let headers = self.headers(flows, tank, cold);
         let ledger = &mut self.plumbing.ledger;
         let leaks = [
             top.part(flows.union),
@@ -117,7 +127,7 @@ impl Plant {
         ledger.dry += Joules(report.dry);
         ledger.lost += Joules(report.lost);
         // The cold side and the tank.
-        let back = self.book_lines(plan, time, to_line, &headers);
+        let back = self.book_lines(plan, time, to_line, &headers, cold);
         let [.., pushed] = report.ports;
         self.plumbing.cold_side.add(
             report.expelled - report.filled + back.mass.get() - pushed.mass,
@@ -127,10 +137,10 @@ impl Plant {
         self.spill(spilt / f::DENSITY.get());
     }
 
-    /// Books what the lines carried, `to_line` having come from the tank. Returns what they gave back to it.
-    fn book_lines(&mut self, plan: &Plan, time: f64, to_line: Store, headers: &Headers) -> Store {
+    /// Books what the lines carried, `to_line` having come from the tank and the cold side giving at `cold`. Returns what they gave back to it.
+    fn book_lines(&mut self, plan: &Plan, time: f64, to_line: Store, headers: &Headers, cold: f64) -> Store {
         let flows = &plan.flows;
-        let (main, cold) = (self.main_enthalpy(), self.cold_enthalpy());
+        let main = self.main_enthalpy();
         let come = |flow: f64, enthalpy: f64| {
             let mass = flow.max(0.0) * time / water::specific_volume(enthalpy);
             Store::of(mass, mass * enthalpy)

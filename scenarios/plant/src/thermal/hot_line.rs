@@ -101,7 +101,7 @@ impl Plant {
         }
         let flows = self.moment().flows;
         let at = |side: [f64; TAPS]| side.get(tap.index()).copied().unwrap_or_default();
-        let headers = self.headers(&flows, self.line_enthalpy());
+        let headers = self.headers(&flows, self.line_enthalpy(), self.cold_enthalpy());
         Temperature::celsius(water::temperature(headers.spout(at(flows.hot), at(flows.cold))))
     }
 
@@ -134,7 +134,7 @@ impl Plant {
         if flows.circuit <= f::SPECK.get() {
             return self.room;
         }
-        let headers = self.headers(&flows, self.line_enthalpy());
+        let headers = self.headers(&flows, self.line_enthalpy(), self.cold_enthalpy());
         Temperature::celsius(water::temperature(self.returned(headers.hot, flows.circuit)))
     }
 
