@@ -1,6 +1,6 @@
 //! Section 3: thermostats and the limit.
 
-use plant::controls::{limit, thermostat};
+use plant::controls::{board, limit, thermostat};
 use plant::{Contact, ContactAt, End, Happening, Level, Plant, Screw, Wire};
 use quantity::{Kelvins, Ohms, Seconds, Temperature};
 
@@ -262,4 +262,26 @@ fn stacking_stays_small() {
         hottest = hottest.max(plant.outlet().to_fahrenheit());
     }
     assert!((122.0..=130.0).contains(&hottest), "{hottest}");
+}
+
+/// Trade sheet 1.12, the whole curve (computed): a thermistor of 10 kΩ at 25 °C with a beta of 3934 K, falling as it
+/// warms.
+#[test]
+fn thermistor_curve() {
+    for (fahrenheit, kilohms) in [
+        (50.0, "20.1"),
+        (70.0, "11.9"),
+        (100.0, "5.81"),
+        (120.0, "3.76"),
+        (140.0, "2.50"),
+        (160.0, "1.71"),
+        (180.0, "1.20"),
+    ] {
+        prints(board::thermistor(f(fahrenheit)).get() / 1e3, kilohms);
+    }
+    prints(board::thermistor(Temperature::celsius(25.0)).get(), "10000");
+    for degree in 33..210 {
+        let at = f64::from(degree);
+        assert!(board::thermistor(f(at)) > board::thermistor(f(at + 1.0)));
+    }
 }

@@ -5,6 +5,7 @@
 //! and [`horizon`] tells how long they may stay. When the network's fingerprint has changed it is time to
 //! solve it again.
 
+pub mod board;
 pub mod breaker;
 pub mod contact;
 pub mod element;
@@ -24,6 +25,7 @@ use crate::{Happening, Level, Plant};
 
 /// The tagged constants of the controls.
 pub(crate) const SOURCES: &[&[Listed]] = &[
+    board::CONSTANTS,
     breaker::CONSTANTS,
     contact::CONSTANTS,
     element::CONSTANTS,
