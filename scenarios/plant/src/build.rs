@@ -2,6 +2,7 @@
 
 use quantity::{Amps, Constant, Joules, Kilograms, Pressure, Seconds, Tag, Temperature, Volume};
 
+use crate::controls::board::Board;
 use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
 use crate::home::{Home, Setting};
 use crate::parts::{Element, Limit, Thermostat, Wiring};
@@ -64,6 +65,7 @@ impl Plant {
             thermostats: [UPPER_DIFFERENTIAL, LOWER_DIFFERENTIAL].map(|d| Thermostat::sound(DIAL, d)),
             limit: Limit::sound(ROOM),
             lower_limit: off_peak.then(|| Limit::sound(ROOM)),
+            board: (plate.layout == Layout::Electronic).then(Board::sound),
             insulated: [true; 2],
             cable_coupling: COUPLING,
             vessel: Vessel { dip_tube: DipTube::Whole, shell_hole: 0.0, sediment: Volume(0.0) },

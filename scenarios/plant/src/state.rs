@@ -3,6 +3,7 @@
 use quantity::{Seconds, Temperature};
 use serde::{Deserialize, Serialize};
 
+use crate::controls::board::Board;
 use crate::heater::Plate;
 use crate::parts::{Element, Limit, Thermostat, Wiring};
 use crate::supply::{Panel, Service};
@@ -29,6 +30,9 @@ pub struct Plant {
     pub limit: Limit,
     /// The limit of the off-peak circuit, H5 to H8.
     pub lower_limit: Option<Limit>,
+    /// The board of an electronic heater. Its zones' dials, sensor bodies and relay contacts are those of the
+    /// thermostats.
+    pub board: Option<Board>,
     /// Insulation lies over the upper and the lower control: without it they feel the room.
     pub insulated: [bool; 2],
     /// Stray coupling of the branch cable to a live neighbour, in farads; what makes ghost volts.

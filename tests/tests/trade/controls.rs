@@ -1,7 +1,10 @@
 //! Section 3: thermostats and the limit.
 
+use plant::climate::Climate;
+use plant::controls::board::{Lead, Lockout};
 use plant::controls::{board, limit, thermostat};
-use plant::{Contact, ContactAt, End, Happening, Level, Plant, Screw, Wire};
+use plant::household::HouseholdKind;
+use plant::{Contact, ContactAt, End, Happening, HeaterModel, Level, Plant, Screw, Setting, Wire};
 use quantity::{Kelvins, Ohms, Seconds, Temperature};
 
 use crate::elements::{prints, stiff};
@@ -67,7 +70,7 @@ fn a_runaway_opens_the_limit() {
     });
     assert!(water.is_some_and(|water| (170.0..=182.0).contains(&water)), "{happened:?}");
     let dead = plant.energise(&[]);
-    assert!(dead.leg_current(0).get() < 1e-3 && dead.leg_current(1).get() < 1e-3, "both legs");
+    assert!(dead.amps(Wire::FeedA).get() < 1e-3 && dead.amps(Wire::FeedB).get() < 1e-3, "both legs");
     assert!(!plant.limit.press() && plant.limit.tripped, "held in while hot it makes nothing");
     plant.limit.body = f(119.0);
     assert!(plant.limit.press(), "cool it latches");
@@ -194,7 +197,7 @@ fn a_welded_pole_stays_made() {
     let live = plant.energise(&[]);
     let to_ground = |screw: Screw| live.volts(screw.into(), Screw::G.into()).get();
     assert!((to_ground(Screw::H4) - 120.0).abs() < 1.0);
-    assert!(live.leg_current(1).get() < 1e-3);
+    assert!(live.amps(Wire::FeedB).get() < 1e-3);
 }
 
 /// Trade sheet 9, F71 (common practice, no source): a hot joint beside the limit trips it in water that is not too
@@ -285,4 +288,98 @@ fn thermistor_curve() {
         let at = f64::from(degree);
         assert!(board::thermistor(f(at)) > board::thermistor(f(at + 1.0)));
     }
+}
+
+/// The electronic heater with its tank at a temperature.
+fn electronic(celsius: f64) -> Plant {
+    let (household, climate) = (HouseholdKind::Couple, Climate::MillValley);
+    let mut plant = Plant::sound(Setting { heater: HeaterModel::Board50, household, climate, day: 100 });
+    cold_tank(&mut plant, celsius);
+    plant
+}
+
+fn watts(plant: &Plant) -> [f64; 2] {
+    let live = plant.energise(&[]);
+    [Level::Upper, Level::Lower].map(|level| live.element_watts(level).get().round())
+}
+
+/// Trade sheet 1.12: the board heats the top first, one element at a time, to its setting, and holds it. Its sensors
+/// read on an ohmmeter as the curve says.
+#[test]
+fn a_board_heats_its_tank() {
+    let mut plant = electronic(15.0);
+    plant.advance(Seconds(1.0));
+    let [upper, lower] = watts(&plant);
+    assert!(upper > 3000.0 && lower < 1.0, "{upper} {lower}");
+    let happened = plant.advance(Seconds::hours(4.0));
+    let firsts: Vec<_> = happened.iter().filter(|(_, w)| matches!(w, Happening::Switched { .. })).collect();
+    assert!(firsts.len() >= 2, "{happened:?}");
+    assert!(plant.is_satisfied() && watts(&plant) == [0.0, 0.0]);
+    assert!((115.0..=128.0).contains(&plant.outlet().to_fahrenheit()), "{}", plant.outlet().to_fahrenheit());
+    let ohms = plant.resistance(Screw::T1.into(), Screw::T2.into()).expect("a sensor").get();
+    assert!((ohms / board::thermistor(plant.thermostats[0].body).get() - 1.0).abs() < 1e-3);
+    // A week of standing: it heats again by itself and never leaves its band.
+    for _ in 0..14 {
+        plant.advance(Seconds::hours(12.0));
+        assert!(
+            (108.0..=128.0).contains(&plant.outlet().to_fahrenheit()),
+            "{}",
+            plant.outlet().to_fahrenheit()
+        );
+    }
+}
+
+/// Trade sheet 1.12 and 9, F60 to F62 (existence of the lockouts published): each stops the heating, and the limit
+/// still stands behind the board.
+#[test]
+fn a_board_locks_out_and_the_limit_stands_behind_it() {
+    let after = |spoil: fn(&mut Plant)| {
+        let mut plant = electronic(15.0);
+        spoil(&mut plant);
+        let happened = plant.advance(Seconds::hours(8.0));
+        let tripped = happened.iter().any(|(_, what)| matches!(what, Happening::LimitTripped { .. }));
+        let burnt = happened.iter().any(|(_, what)| matches!(what, Happening::ElementBurntOut { .. }));
+        let hottest = plant.outlet().to_fahrenheit();
+        (plant.board.and_then(|board| board.lockout), tripped, burnt, hottest)
+    };
+    fn sensors(plant: &mut Plant, change: fn(&mut board::Sensor)) {
+        let board = plant.board.as_mut().expect("a board");
+        board.sensors.iter_mut().for_each(change);
+    }
+    let (lockout, _, _, hottest) = after(|p| sensors(p, |s| s.lead = Lead::Broken));
+    assert!(lockout == Some(Lockout::UpperOpen) && hottest < 70.0);
+    let (lockout, ..) = after(|p| sensors(p, |s| s.lead = Lead::Shorted));
+    assert_eq!(lockout, Some(Lockout::UpperShorted));
+    // Dry: no dry fire.
+    let (lockout, _, burnt, _) = after(|p| {
+        p.plumbing.cold_valve = 0.0;
+        p.empty_vessel();
+    });
+    assert!(lockout == Some(Lockout::NoWater) && !burnt);
+    // Sensors that read 20 % high see cold water: too hot, but no trip.
+    let (lockout, tripped, _, hottest) = after(|p| sensors(p, |s| s.drift = 1.2));
+    assert!(lockout.is_none() && !tripped && hottest > 128.0, "{hottest}");
+    // A relay that has welded heats on whatever the board says: the limit opens both legs, the board's too.
+    let (lockout, tripped, ..) = after(|p| p.thermostats[0].stuck = Some(true));
+    assert_eq!((lockout, tripped), (None, true));
+    // A relay that never makes: no heat from that element.
+    let (lockout, tripped, ..) = after(|p| p.thermostats[0].cold_contact = Contact::Open);
+    assert_eq!((lockout, tripped), (None, false));
+}
+
+/// Without its supply the board drops its relays and forgets its lockout; with it, it begins anew.
+#[test]
+fn a_board_needs_its_supply() {
+    let mut plant = electronic(15.0);
+    plant.advance(Seconds(1.0));
+    assert!(watts(&plant)[0] > 3000.0);
+    plant.board.as_mut().expect("a board").lockout = Some(Lockout::Leak);
+    let slot = plant.panel.slot_of(plant::Circuit::Heater).expect("its breaker");
+    plant.panel.breakers[slot].handle = plant::Handle::Off;
+    plant.advance(Seconds(10.0));
+    let board = plant.board.expect("a board");
+    assert!(!board.powered && board.calls == [false; 2] && board.lockout.is_none());
+    plant.panel.breakers[slot].handle = plant::Handle::On;
+    plant.advance(Seconds(10.0));
+    assert!(watts(&plant)[0] > 3000.0);
 }

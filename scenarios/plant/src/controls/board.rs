@@ -1,11 +1,12 @@
 //! The board of an electronic heater: reads two thermistors through dividers, drives two relays, locks heating
 //! out in plain words.
 
-use quantity::{Constant, Kelvins, Ohms, Tag, Temperature, det};
+use quantity::{Constant, Kelvins, Ohms, Tag, Temperature, Volts, Volume, det};
 use serde::{Deserialize, Serialize};
 
-use crate::Level;
+use crate::electrical::Live;
 use crate::named::named;
+use crate::{Level, Plant, Screw};
 
 quantity::constants! {
     /// Resistance of a thermistor at its reference temperature.
@@ -48,12 +49,18 @@ quantity::constants! {
         Temperature::fahrenheit(165.0),
         Tag::Model("above the highest setting, below the 170 °F of the limit that stands behind it"),
     );
-    /// The setting from the factory.
-    const SETTING: Constant<Temperature> = Constant::of(
-        "setting of a board from the factory",
-        Temperature::fahrenheit(120.0),
-        Tag::Published("two owner's manuals (trade sheet 3.2)"),
+    /// Least voltage a board works with.
+    const NEEDS: Constant<Volts> = Constant::of(
+        "least voltage of a board",
+        Volts(150.0),
+        Tag::Model("a supply made for 208 and 240 V; on one leg and a back-feed it is dead"),
     );
+    /// Water on the floor that wets the tray's sensor.
+    const TRAY: Constant<Volume> =
+        Constant::of("water that wets the tray", Volume(0.0005), Tag::Model("half a liter around the heater's foot"));
+    /// Watched for beyond a switching point, so that the converter's step has surely been made.
+    const MARGIN: Constant<Kelvins> =
+        Constant::of("margin of a step of the converter", Kelvins(0.4), Tag::Computed("1/1024 at 165 °F is 0.3 K"));
     /// Reading below the setting at which it heats again.
     const DIFFERENTIAL: Constant<Kelvins> = Constant::of(
         "differential of a board",
@@ -142,23 +149,11 @@ named! {
     }
 }
 
-named! {
-    /// How the contact of a relay is.
-    Relay {
-        /// Follows its coil.
-        Works = "works",
-        /// Welded closed.
-        StuckClosed = "stuck closed",
-        /// Never makes.
-        StuckOpen = "stuck open",
-    }
-}
-
 /// What the board finds around it at one moment.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Sensed {
-    /// Its own supply is there.
-    pub powered: bool,
+    /// What each zone is set to.
+    pub settings: [Temperature; 2],
     /// Temperatures of the sensors' bodies, upper and lower.
     pub bodies: [Temperature; 2],
     /// Water stands at the upper element.
@@ -170,12 +165,10 @@ pub struct Sensed {
 /// A control board.
 #[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Board {
-    /// What it heats to.
-    pub setting: Temperature,
     /// Upper and lower sensor.
     pub sensors: [Sensor; 2],
-    /// Relays of the upper and the lower element.
-    pub relays: [Relay; 2],
+    /// Its own supply is there.
+    pub powered: bool,
     /// Which zone it wants heated.
     pub calls: [bool; 2],
     /// Why it does not heat; kept until its supply is taken away.
@@ -185,13 +178,7 @@ pub struct Board {
 impl Board {
     /// A sound one.
     pub const fn sound() -> Self {
-        Self {
-            setting: SETTING.get(),
-            sensors: [Sensor::SOUND; 2],
-            relays: [Relay::Works; 2],
-            calls: [false; 2],
-            lockout: None,
-        }
+        Self { sensors: [Sensor::SOUND; 2], powered: true, calls: [false; 2], lockout: None }
     }
 
     /// What it makes of a sensor: the voltage over it in a divider, in the steps of its converter.
@@ -212,12 +199,11 @@ impl Board {
         }
     }
 
-    /// Takes note of what it senses: locks out, calls, stops calling. Returns whether a relay moved.
-    pub fn decide(&mut self, sensed: Sensed) -> bool {
-        let before = [0, 1].map(|relay| self.closed(relay));
-        if !sensed.powered {
+    /// Takes note of what it senses: locks out, calls, stops calling.
+    pub fn decide(&mut self, sensed: Sensed) {
+        if !self.powered {
             (self.calls, self.lockout) = ([false; 2], None);
-            return before != [0, 1].map(|relay| self.closed(relay));
+            return;
         }
         let readings =
             [Level::Upper, Level::Lower].map(|level| self.reads(level, sensed.bodies[level.index()]));
@@ -233,31 +219,70 @@ impl Board {
             _ if sensed.tray_wet => Some(Lockout::Leak),
             _ => None,
         });
-        for (call, reading) in self.calls.iter_mut().zip(readings) {
-            let Reading::Is(celsius) = reading else { continue };
-            if celsius >= self.setting {
+        for ((call, reading), setting) in self.calls.iter_mut().zip(readings).zip(sensed.settings) {
+            let Reading::Is(temperature) = reading else { continue };
+            if temperature >= setting {
                 *call = false;
-            } else if celsius.get() <= self.setting.get() - DIFFERENTIAL.get().get() {
+            } else if temperature.get() <= setting.get() - DIFFERENTIAL.get().get() {
                 *call = true;
             }
         }
         if self.lockout.is_some() {
             self.calls = [false; 2];
         }
-        before != [0, 1].map(|relay| self.closed(relay))
     }
 
-    /// Whether a relay's contact stands closed: one at a time, the upper element's first.
-    pub fn closed(&self, relay: usize) -> bool {
-        let driven = match relay {
-            0 => self.calls[0],
-            _ => self.calls[1] && !self.calls[0],
-        };
-        match self.relays.get(relay) {
-            Some(Relay::Works) => driven,
-            Some(Relay::StuckClosed) => true,
-            Some(Relay::StuckOpen) | None => false,
+    /// Temperature of a sensor's body that the board takes for another.
+    fn body_for(&self, level: Level, reading: f64) -> Temperature {
+        let drift = self.sensors.get(level.index()).map_or(1.0, |sensor| sensor.drift);
+        temperature_of(thermistor(Temperature(reading)) * (1.0 / drift))
+    }
+
+    /// Body temperatures between which a zone stays as it is, falling and rising: the next at which the board
+    /// decides otherwise. None while it does not heat whatever they are.
+    pub(crate) fn stays(&self, level: Level, setting: Temperature) -> Option<[Temperature; 2]> {
+        if !self.powered || self.lockout.is_some() {
+            return None;
         }
+        let margin = MARGIN.get().get();
+        let (low, high) = if self.calls[level.index()] {
+            (0.0, setting.get() + margin)
+        } else {
+            (setting.get() - DIFFERENTIAL.get().get() - margin, TOO_HOT.get().get() + margin)
+        };
+        let low = if low > 0.0 { self.body_for(level, low) } else { Temperature(0.0) };
+        Some([low, self.body_for(level, high)])
+    }
+}
+
+impl Plant {
+    /// Lets the board, where there is one, decide by what it senses now.
+    pub(super) fn govern(&mut self) -> Option<[bool; 2]> {
+        let mut board = self.board?;
+        board.decide(Sensed {
+            settings: self.thermostats.map(|zone| zone.dial),
+            bodies: self.thermostats.map(|zone| zone.body),
+            water: self.wetted(Level::Upper),
+            tray_wet: self.plumbing.on_floor >= TRAY.get(),
+        });
+        self.board = Some(board);
+        Some(board.calls)
+    }
+
+    /// Resistance of each sensor between the pins of its plug.
+    pub fn sensor_ohms(&self) -> [Ohms; 2] {
+        let Some(board) = &self.board else { return [Ohms(f64::INFINITY); 2] };
+        let [upper, lower] = self.thermostats.map(|zone| zone.body);
+        [board.sensors[0].resistance(upper), board.sensors[1].resistance(lower)]
+    }
+
+    /// Tells the board whether its supply is there. Returns whether that is news to it.
+    pub(crate) fn supply_board(&mut self, live: &Live) -> bool {
+        let Some(board) = &mut self.board else { return false };
+        let there = live.volts(Screw::K1.into(), Screw::K2.into()) >= NEEDS.get();
+        let news = there != board.powered;
+        board.powered = there;
+        news
     }
 }
 
@@ -270,20 +295,22 @@ mod tests {
     }
 
     fn sensed(upper: f64, lower: f64) -> Sensed {
-        Sensed { powered: true, bodies: [f(upper), f(lower)], water: true, tray_wet: false }
+        Sensed { settings: [f(120.0); 2], bodies: [f(upper), f(lower)], water: true, tray_wet: false }
     }
 
     #[test]
-    fn heats_the_top_first_and_one_at_a_time() {
+    fn calls_by_zone_with_a_differential() {
         let mut board = Board::sound();
-        assert!(board.decide(sensed(60.0, 60.0)));
-        assert_eq!([board.closed(0), board.closed(1)], [true, false]);
-        assert!(board.decide(sensed(121.0, 60.0)));
-        assert_eq!([board.closed(0), board.closed(1)], [false, true]);
-        assert!(board.decide(sensed(121.0, 121.0)));
-        assert_eq!([board.closed(0), board.closed(1)], [false, false]);
-        assert!(!board.decide(sensed(115.0, 115.0)), "within the differential");
-        assert!(board.decide(sensed(115.0, 111.0)));
+        for (upper, lower, calls) in [
+            (60.0, 60.0, [true, true]),
+            (121.0, 60.0, [false, true]),
+            (121.0, 121.0, [false, false]),
+            (115.0, 115.0, [false, false]),
+            (115.0, 111.0, [false, true]),
+        ] {
+            board.decide(sensed(upper, lower));
+            assert_eq!(board.calls, calls, "{upper} {lower}");
+        }
     }
 
     #[test]
@@ -315,35 +342,31 @@ mod tests {
         for (lockout, spoil) in cases {
             let (mut board, mut now) = (Board::sound(), sound);
             board.decide(now);
-            assert!(board.closed(0));
+            assert!(board.calls[0]);
             spoil(&mut board, &mut now);
             board.decide(now);
             assert_eq!(board.lockout, Some(lockout));
-            assert!(!board.closed(0) && !board.closed(1));
+            assert_eq!(board.calls, [false; 2]);
             board.sensors = [Sensor::SOUND; 2];
             board.decide(sound);
             assert_eq!(board.lockout, Some(lockout), "it stays");
-            board.decide(Sensed { powered: false, ..sound });
+            board.powered = false;
+            board.decide(sound);
+            board.powered = true;
             board.decide(sound);
             assert_eq!(board.lockout, None);
-            assert!(board.closed(0), "and heats again");
+            assert!(board.calls[0], "and heats again");
         }
     }
 
-    /// Trade sheet 9, F60 (common practice, no source): a sensor over 10 % off its curve; F61: a stuck relay heats
-    /// with no call, a dead one never.
+    /// Trade sheet 9, F60 (common practice, no source): a sensor over 10 % off its curve.
     #[test]
-    fn drifted_sensors_and_bad_relays() {
+    fn a_drifted_sensor_overheats() {
         let mut board = Board::sound();
         board.sensors = [Sensor { drift: 1.2, ..Sensor::SOUND }; 2];
         board.decide(sensed(122.0, 122.0));
         board.decide(sensed(124.0, 124.0));
         let Reading::Is(read) = board.reads(Level::Upper, f(124.0)) else { panic!() };
         assert!(read < f(118.0), "too high a resistance reads cold and overheats: {}", read.to_fahrenheit());
-        let mut board = Board { relays: [Relay::StuckClosed, Relay::StuckOpen], ..Board::sound() };
-        board.decide(sensed(130.0, 60.0));
-        assert_eq!([board.closed(0), board.closed(1)], [true, false]);
-        board.decide(Sensed { powered: false, ..sensed(130.0, 60.0) });
-        assert!(board.closed(0), "a welded contact needs no coil");
     }
 }

@@ -81,7 +81,7 @@ impl Plant {
             // A board closes one relay at a time, the upper element's first.
             ContactAt::LowerCold => {
                 let waits = self.wiring.layout == Layout::Electronic && self.thermostats[0].blade_calls();
-                self.thermostats[1].blade_calls() && !waits
+                self.thermostats[1].stuck.unwrap_or(self.thermostats[1].calling && !waits)
             }
             ContactAt::LimitOne => self.limit.closed(0),
             ContactAt::LimitTwo => self.limit.closed(1),

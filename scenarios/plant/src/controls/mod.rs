@@ -43,8 +43,13 @@ const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
 pub fn snap(plant: &mut Plant, water: Temperature, beside_lower: Temperature) -> Vec<Happening> {
     let mut happened = Vec::new();
     let layout = plant.plate.layout;
+    let board = plant.govern();
     for (level, thermostat) in LEVELS.into_iter().zip(&mut plant.thermostats) {
-        if layout.has(level) && thermostat.snap() {
+        let moves = match board {
+            Some(calls) => thermostat.obey(calls[level.index()]),
+            None => layout.has(level) && thermostat.snap(),
+        };
+        if moves {
             if thermostat.blade_calls() {
                 contact::wear(&mut thermostat.hot_contact, &thermostat.hot_spot);
             } else {

@@ -105,6 +105,17 @@ impl Thermostat {
         moved
     }
 
+    /// Follows a board, whose relay and sensor it stands for. Returns whether the relay moved.
+    pub(super) fn obey(&mut self, call: bool) -> bool {
+        let before = self.blade_calls();
+        self.calling = call;
+        let moved = self.blade_calls() != before;
+        if moved && self.blade_calls() {
+            self.cold_spot.makes = self.cold_spot.makes.saturating_add(1);
+        }
+        moved
+    }
+
     /// Turns the dial; returns whether the blade snapped over at once.
     pub fn turn(&mut self, dial: Temperature) -> bool {
         self.dial = dial;

@@ -66,6 +66,9 @@ impl Plant {
             limit.poles.iter().enumerate().for_each(|(i, pole)| mix.contact(*pole, limit.closed(i)));
         }
         ContactAt::ALL.iter().for_each(|&at| mix.contact(self.contact(at).0, self.makes(at)));
+        if self.board.is_some() {
+            self.sensor_ohms().iter().for_each(|ohms| mix.number(ohms.get()));
+        }
         for (&level, element) in crate::Level::ALL.iter().zip(&self.elements) {
             mix.number(element.insulation().get());
             let leak = self.conducting_leak(level);

@@ -245,6 +245,11 @@ impl Lowered {
         }
         if plant.wiring.layout == Layout::Electronic {
             self.screws(Screw::K1, Screw::K2, conductance(Ohms(BOARD_LOAD.get())));
+            for (ohms, [a, b]) in
+                plant.sensor_ohms().into_iter().zip([[Screw::T1, Screw::T2], [Screw::T3, Screw::T4]])
+            {
+                self.screws(a, b, conductance(ohms));
+            }
         }
         for screw in LEAKY {
             self.screws(screw, Screw::Shell, Complex::real(SURFACE_LEAKAGE.get()));

@@ -2,6 +2,7 @@
 
 use quantity::{Constant, Kelvins, Tag, Temperature};
 
+use crate::controls::board::Board;
 use crate::home::Home;
 use crate::in_line::InLineBox;
 use crate::parts::{Contact, Gasket, Limit, SOUND_JOINT, Spot};
@@ -51,6 +52,7 @@ impl Home {
         plant.limit.welded = [false; 2];
         plant.limit.seated = true;
         plant.limit.grip = 1.0;
+        plant.board = plant.board.map(|board| Board { powered: board.powered, ..Board::sound() });
         if let Some(limit) = &mut plant.lower_limit {
             *limit = Limit::sound(limit.body);
         }

@@ -92,7 +92,7 @@ impl Plant {
         self.set_probes();
         let jumped = self.snap().into_iter().map(|what| (Seconds(0.0), what)).collect();
         let mut run = Run { at: 0.0, happened: jumped, live: self.energise(&[]), watts: [0.0; 2] };
-        self.power(&mut run);
+        self.energised(&mut run);
         for _ in 0..MOST_STEPS.get() {
             let left = total - run.at;
             if left <= f::SPECK.get() {
@@ -102,6 +102,15 @@ impl Plant {
         }
         self.clock += Seconds(total);
         run.happened
+    }
+
+    /// Follows the network as it was just solved. A board whose supply came or went moves its relays, and it is
+    /// solved again.
+    fn energised(&mut self, run: &mut Run) {
+        if self.supply_board(&run.live) && self.switch(run) {
+            run.live = self.energise(&[]);
+        }
+        self.power(run);
     }
 
     /// Takes the powers of the network as it was solved.
@@ -154,7 +163,7 @@ impl Plant {
         self.water_news(run, before, &mut ways, &plan);
         if again {
             run.live = self.energise(&[]);
-            self.power(run);
+            self.energised(run);
         }
     }
 

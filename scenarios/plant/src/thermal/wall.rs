@@ -92,6 +92,13 @@ impl Plant {
             else {
                 continue;
             };
+            if let Some(board) = &self.board {
+                if let Some([low, high]) = board.stays(level, thermostat.dial) {
+                    let falling = (low.get() > 0.0).then_some(low.to_celsius());
+                    watch.push(Cross { probe, rising: Some(high.to_celsius()), falling });
+                }
+                continue;
+            }
             let cross = if thermostat.calling {
                 Cross { probe, rising: Some(thermostat.cut_out().to_celsius()), falling: None }
             } else {
