@@ -3,8 +3,8 @@
 use quantity::Listed;
 
 use crate::{
-    branch, build, climate, controls, fault, heater, household, named, parts, supply, thermal, waterworks,
-    wire,
+    branch, build, climate, controls, electrical, fault, heater, household, named, parts, supply, thermal,
+    waterworks, wire,
 };
 
 /// The lists of the modules, folder by folder.
@@ -20,6 +20,7 @@ const FOLDERS: &[&[&[Listed]]] = &[
     ],
     parts::SOURCES,
     controls::SOURCES,
+    electrical::SOURCES,
     household::SOURCES,
     fault::SOURCES,
     thermal::SOURCES,

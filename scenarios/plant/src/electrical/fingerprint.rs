@@ -1,18 +1,37 @@
 //! A number that changes whenever the network would.
 
+use quantity::{Constant, Tag};
+
 use crate::supply::Handle;
 use crate::{Contact, ContactAt, End, Plant, Wire};
+
+/// Where the mixing comes from.
+const SPLITMIX: Tag =
+    Tag::Published("Steele, Lea and Flood 2014, Fast splittable pseudorandom number generators");
+
+quantity::constants! {
+    /// Increment and factors of the splitmix64 finaliser.
+    const FINALISER: Constant<(u64, u64, u64)> = Constant::new(
+        "increment and factors of the mixing of numbers",
+        (0x9e37_79b9_7f4a_7c15, 0xbf58_476d_1ce4_e5b9, 0x94d0_49bb_1331_11eb),
+        "",
+        SPLITMIX,
+    );
+    /// Its shifts.
+    const SHIFTS: Constant<[u32; 3]> = Constant::new("shifts of the mixing of numbers", [30, 27, 31], "", SPLITMIX);
+}
 
 /// Runs of the multiply-and-add kind: order matters, so equal values in other places differ.
 struct Mix(u64);
 
 impl Mix {
     fn add(&mut self, word: u64) {
-        // Constants of the splitmix64 finaliser (Steele, Lea and Flood, 2014).
-        let mut z = (self.0 ^ word).wrapping_add(0x9e37_79b9_7f4a_7c15);
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        self.0 = z ^ (z >> 31);
+        let (step, first, second) = FINALISER.get();
+        let [a, b, c] = SHIFTS.get();
+        let mut z = (self.0 ^ word).wrapping_add(step);
+        z = (z ^ (z >> a)).wrapping_mul(first);
+        z = (z ^ (z >> b)).wrapping_mul(second);
+        self.0 = z ^ (z >> c);
     }
 
     fn number(&mut self, value: f64) {

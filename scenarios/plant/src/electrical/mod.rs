@@ -14,13 +14,29 @@ mod tests;
 
 pub use live::Live;
 
-use quantity::Ohms;
+use quantity::{Constant, Listed, Ohms, Tag};
 
 use crate::{Plant, Point};
 use lower::{Supply, lower};
 
-/// Frequency of the supply.
-pub const HERTZ: f64 = 60.0;
+quantity::constants! {
+    /// Frequency of the supply.
+    const FREQUENCY: Constant =
+        Constant::new("frequency of the supply", 60.0, "Hz", Tag::Published("ANSI C84.1: 60 Hz systems"));
+    /// Resistance taken for no path at all.
+    const NO_PATH: Constant = Constant::new(
+        "resistance taken for no path",
+        1e11,
+        "Ω",
+        Tag::Model("beyond every insulation tester, below surface leakage"),
+    );
+}
+
+/// The lists of this folder.
+pub(crate) const SOURCES: &[&[Listed]] = &[CONSTANTS, fingerprint::CONSTANTS, plans::CONSTANTS];
+
+/// Frequency of the supply, Hz.
+pub const HERTZ: f64 = FREQUENCY.get();
 
 /// Something set across two points for the moment: a meter with its leads, a person.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -57,9 +73,6 @@ impl Plant {
         let lowered = lower(self, &[], Supply::Direct);
         let (a, b) = (lowered.nodes.point(a)?, lowered.nodes.point(b)?);
         let ohms = solver::network::two_terminal(&lowered.network, a, b).ok()?.ohms();
-        (ohms < NO_PATH).then_some(Ohms(ohms))
+        (ohms < NO_PATH.get()).then_some(Ohms(ohms))
     }
 }
-
-/// Resistance taken for no path at all (model: beyond every insulation tester, below surface leakage).
-const NO_PATH: f64 = 1e11;

@@ -3,11 +3,15 @@
 
 use std::cell::RefCell;
 
+use quantity::{Constant, Tag};
 use solver::network::{Branch, Network, NetworkError, Plan, Scratch, Solution};
 
-/// How many wirings are remembered: every pair of points a job reads, so that judging its evidence under every
-/// suspect plans nothing anew.
-const KEPT: usize = 128;
+quantity::constants! {
+    /// How many wirings are remembered: every pair of points a job reads, so that judging its evidence under
+    /// every suspect plans nothing anew.
+    const KEPT: Constant<usize> =
+        Constant::new("wirings whose plan is kept", 128, "", Tag::Model("every pair of points a job reads"));
+}
 
 /// A wiring with its plan.
 struct Known {
@@ -58,7 +62,7 @@ impl Plans {
             None => {
                 let plan = Plan::new(network)?;
                 let ends = network.branches.iter().map(|branch| (branch.a, branch.b)).collect();
-                self.known.truncate(KEPT - 1);
+                self.known.truncate(KEPT.get() - 1);
                 self.known.insert(0, Known { nodes: network.nodes, ends, plan });
             }
         }
