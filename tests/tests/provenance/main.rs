@@ -140,8 +140,8 @@ fn every_entry_says_enough() {
             if kind != Kind::CommonPractice && words.len() < 4 {
                 wrong.push(format!("{at}: {} without a word about it: {words:?}", kind.name()));
             }
-            // The sheet only quotes; the document is what a reader can look up.
-            if kind == Kind::Published && words.to_lowercase().starts_with("trade sheet") {
+            // A sheet that quotes is no source: the document is what a reader can look up.
+            if words.to_lowercase().contains("trade sheet") {
                 wrong.push(format!("{at}: name the document, not {words:?}"));
             }
         }

@@ -12,7 +12,7 @@ quantity::constants! {
         1.25,
         "",
         Tag::Model(
-            "above 1.00 and below 1.35, which must trip within an hour (UL 489 as in trade sheet 6.14, memory)",
+            "above 1.00 and below 1.35, which must trip within an hour (UL 489, from memory)",
         ),
     );
     /// Time constant of a pole's bimetal.
@@ -20,14 +20,14 @@ quantity::constants! {
         "time constant of a breaker pole",
         357.0,
         "s",
-        Tag::Model("100 s at twice the rating: a 30 A breaker has 2 minutes there (trade sheet 6.14, memory)"),
+        Tag::Model("100 s at twice the rating: a 30 A breaker has 2 minutes there, from memory"),
     );
     /// Multiple of its rating at which the magnet acts.
     pub const MAGNETIC: Constant = Constant::new(
         "current of the magnetic trip, of the rating",
         7.0,
         "",
-        Tag::Memory("trade sheet 6.14: only above about 5-10 times the rating"),
+        Tag::Memory("UL 489 trip curves: only above about 5-10 times the rating"),
     );
     /// Time the magnet takes.
     const INSTANT: Constant<Seconds> =

@@ -12,7 +12,7 @@ quantity::constants! {
         "temperature rise of a contact",
         10.0,
         "K/W",
-        Tag::Model("as a joint: two blades and their wires; 163 W (trade sheet 3.7) are far past burning"),
+        Tag::Model("as a joint: two blades and their wires; 163 W are far past burning"),
     );
     /// Time constant of a contact.
     pub const CONTACT_LAG: Constant = Constant::new(
@@ -38,7 +38,7 @@ quantity::constants! {
     const COOL: Constant<Watts> = Constant::of(
         "loss that leaves a contact cool",
         Watts(4.5),
-        Tag::Computed("5 milliohms at the 30 A of a control's rating (trade sheet 1.5)"),
+        Tag::Computed("5 milliohms at the 30 A of a control's rating"),
     );
     /// Growth of a worn contact's resistance each time it opens hot.
     pub const WEAR: Constant = Constant::new(

@@ -26,14 +26,14 @@ quantity::constants! {
         "rise that chars insulation",
         80.0,
         "K",
-        Tag::Model("wire rated 105 °C in a 25 °C room; so 0.5 V at 18.75 A, F24 of the trade sheet, just chars"),
+        Tag::Model("wire rated 105 °C in a 25 °C room; so 0.5 V at 18.75 A, fault F24, just chars"),
     );
     /// Rise at which a joint burns open.
     pub const OPENS_AT: Constant = Constant::new(
         "rise that opens a joint",
         600.0,
         "K",
-        Tag::Model("above 60 W, 3 V at 18.75 A; between 1 V and that F23 of the trade sheet stays hot"),
+        Tag::Model("above 60 W, 3 V at 18.75 A; between 1 V and that F23 stays hot"),
     );
     /// Loss below which a cool joint is left alone.
     const COOL: Constant<Watts> =

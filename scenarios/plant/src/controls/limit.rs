@@ -10,20 +10,20 @@ quantity::constants! {
     pub const TRIP: Constant<Temperature> = Constant::of(
         "trip of the limit",
         Temperature::fahrenheit(170.0),
-        Tag::Published("repair reference site: residential 170 °F nominal (trade sheet 3.4)"),
+        Tag::Published("repair reference site: residential 170 °F nominal"),
     );
     /// It latches only at or below this.
     pub const RESET_BELOW: Constant<Temperature> = Constant::of(
         "the limit latches below",
         Temperature::fahrenheit(120.0),
-        Tag::Published("service literature: reset possible only at or below 120 °F (trade sheet 3.4)"),
+        Tag::Published("service literature: reset possible only at or below 120 °F"),
     );
     /// Share of a nearby hot spot's rise that reaches the limit's body.
     pub const HEATED_BY_SCREWS: Constant = Constant::new(
         "share of a hot joint's rise that reaches the limit",
         0.15,
         "",
-        Tag::Model("a screw 200 K hot, well browned, brings a limit at 120 °F to its trip (F71 of the trade sheet)"),
+        Tag::Model("a screw 200 K hot, well browned, brings a limit at 120 °F to its trip (F71)"),
     );
     /// Hot screws beside the limit matter to it from here on.
     pub(crate) const NOTABLE: Constant<Kelvins> = Constant::of(

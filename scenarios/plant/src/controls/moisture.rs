@@ -9,20 +9,20 @@ quantity::constants! {
     pub const DRY: Constant<Ohms> = Constant::of(
         "insulation of a dry, cold element, each screw",
         Ohms(4e9),
-        Tag::Model("well above the 50 megohms cold of an element maker's acceptance rules (trade sheet 2.5)"),
+        Tag::Model("well above the 50 megohms cold of an element maker's acceptance rules"),
     );
     /// Insulation of one as damp as it gets.
     pub const SOAKED: Constant<Ohms> = Constant::of(
         "insulation of a damp, cold element, each screw",
         Ohms(2e5),
-        Tag::Memory("trade sheet 2.5: a long-idle element may read 0.1 to 5 megohms; both screws together 0.1"),
+        Tag::Memory("element makers' service notes: a long-idle element may read 0.1 to 5 megohms; both screws together 0.1"),
     );
     /// How steeply magnesia conducts better as it warms: ln R over 1/T.
     pub const STEEPNESS: Constant<Kelvins> = Constant::of(
         "steepness of insulation over the inverse of temperature",
         Kelvins(3330.0),
         Tag::Computed(
-            "50 megohms cold to 0.5 hot (trade sheet 2.5, published), two decades from 20 °C to a working 220 °C",
+            "50 megohms cold to 0.5 hot, two decades from 20 °C to a working 220 °C",
         ),
     );
     /// Temperature that `DRY` and `SOAKED` hold for.
@@ -32,7 +32,7 @@ quantity::constants! {
     pub const DRIES_IN: Constant<Seconds> = Constant::of(
         "time constant of drying",
         Seconds::minutes(30.0),
-        Tag::Model("an hour or two of work brings it back (trade sheet 2.5, from memory)"),
+        Tag::Model("an hour or two of work brings it back, from memory"),
     );
     /// That reference temperature.
     pub const DRIES_AT: Constant<Temperature> = Constant::of(
@@ -50,7 +50,7 @@ quantity::constants! {
     pub const UPTAKE: Constant<Seconds> = Constant::of(
         "time constant of the uptake of moisture",
         Seconds::days(90.0),
-        Tag::Model("idle for a season, trade sheet 2.5"),
+        Tag::Model("idle for a season"),
     );
 }
 

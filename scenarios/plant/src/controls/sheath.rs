@@ -66,7 +66,7 @@ quantity::constants! {
     pub const HALVES: Constant<Kelvins> = Constant::of(
         "sheath temperature step that halves an element's life",
         Kelvins(60.0),
-        Tag::Model("scale shortens life (trade sheet 4.17, published); 3 mm of it to days of work, 1 mm to months"),
+        Tag::Model("scale shortens life; 3 mm of it to days of work, 1 mm to months"),
     );
 }
 

@@ -10,14 +10,14 @@ quantity::constants! {
         "time constant of a control on the wall",
         120.0,
         "s",
-        Tag::Memory("trade sheet 3.6: 1-3 min"),
+        Tag::Memory("control makers' data: 1-3 min"),
     );
     /// Share of the way from the room to the wall that a body reaches: seated and covered.
     pub const COVERED: Constant = Constant::new(
         "share of the wall's excess, seated and covered",
         0.97,
         "",
-        Tag::Memory("trade sheet 3.6: 1-4 °F below the water when covered; 1.5 °F at 120 °F in a 70 °F room"),
+        Tag::Memory("control makers' data: 1-4 °F below the water when covered; 1.5 °F at 120 °F in a 70 °F room"),
     );
     /// The same, seated, insulation off.
     pub const BARE: Constant = Constant::new(
@@ -31,7 +31,7 @@ quantity::constants! {
         "share of the wall's excess, lifted",
         0.70,
         "",
-        Tag::Memory("trade sheet 3.6: 10-20 °F low if lifted; 15 °F at 120 °F in a 70 °F room"),
+        Tag::Memory("control makers' data: 10-20 °F low if lifted; 15 °F at 120 °F in a 70 °F room"),
     );
     /// The same, lifted, insulation off.
     pub const LIFTED_BARE: Constant = Constant::new(
@@ -44,13 +44,13 @@ quantity::constants! {
     const UPPER: Constant<Kelvins> = Constant::of(
         "differential of an upper thermostat",
         Kelvins::fahrenheit(15.0),
-        Tag::Memory("trade sheet 3.3: typical field 8-20 °F; the model's default"),
+        Tag::Memory("control makers' data: typical field 8-20 °F; the model's default"),
     );
     /// Cut-out minus cut-in of a lower thermostat.
     const LOWER: Constant<Kelvins> = Constant::of(
         "differential of a lower thermostat",
         Kelvins::fahrenheit(10.0),
-        Tag::Published("NREL OpenStudio-HPXML waterheater.rb: 10 °F deadband (trade sheet 3.3)"),
+        Tag::Published("NREL OpenStudio-HPXML waterheater.rb: 10 °F deadband"),
     );
 }
 

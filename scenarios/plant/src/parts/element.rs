@@ -12,7 +12,7 @@ quantity::constants! {
         "cold resistance of a coil, of its working resistance",
         0.98,
         "",
-        Tag::Published("a sheathed-element maker's test page: hot/cold correction 0.98 (trade sheet 2.2)"),
+        Tag::Published("a sheathed-element maker's test page: hot/cold correction 0.98"),
     );
     /// A part from the van.
     const NEW: Constant<Temperature> =
@@ -22,7 +22,7 @@ quantity::constants! {
         "surface loads: high, low, ultra-low density",
         [232_500.0, 120_100.0, 77_500.0],
         "W/m²",
-        Tag::Memory("trade sheet 2.6: 150, 75-80 (here 77.5) and 50 W/in², element makers' data"),
+        Tag::Memory("element makers' data: 150, 75-80 (here 77.5) and 50 W/in²"),
     );
     /// How well usual scale conducts.
     const SCALE_CONDUCTIVITY: Constant = Constant::new(
