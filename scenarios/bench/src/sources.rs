@@ -12,20 +12,33 @@ const MINUTES: &[Constant] = &minutes::TABLE;
 pub fn sources() -> Vec<Listed> {
     let written = [person::SOURCES, instrument::SOURCES].concat().concat();
     let acts = MINUTES.iter().map(|act| Listed { module: "bench::minutes", ident: act.name, constant: act });
-    written.into_iter().chain(classes()).chain(acts).collect()
+    written.into_iter().chain(scales()).chain(acts).collect()
 }
 
-/// The accuracy classes of the displays.
-fn classes() -> [Listed; 6] {
-    let of = |module, ident, constant: &'static Scale| Listed { module, ident, constant };
+/// A scale's accuracy class, its least reading and the time until it stands still.
+macro_rules! scale {
+    ($module:ident :: $name:ident) => {{
+        const SCALE: &Scale = &$module::$name;
+        let module = concat!("bench::instrument::", stringify!($module));
+        [
+            Listed { module, ident: concat!(stringify!($name), ".class"), constant: SCALE },
+            Listed { module, ident: concat!(stringify!($name), ".least"), constant: &SCALE.least },
+            Listed { module, ident: concat!(stringify!($name), ".settles"), constant: &SCALE.settles },
+        ]
+    }};
+}
+
+/// The numbers of the displays.
+fn scales() -> Vec<Listed> {
     [
-        of("bench::instrument::multimeter", "AC_VOLTS", &multimeter::AC_VOLTS),
-        of("bench::instrument::multimeter", "LOW_VOLTS", &multimeter::LOW_VOLTS),
-        of("bench::instrument::multimeter", "AMPS", &multimeter::AMPS),
-        of("bench::instrument::multimeter", "OHMS", &multimeter::OHMS),
-        of("bench::instrument::clamp", "AMPS", &clamp::AMPS),
-        of("bench::instrument::insulation", "OHMS", &insulation::OHMS),
+        scale!(multimeter::AC_VOLTS),
+        scale!(multimeter::LOW_VOLTS),
+        scale!(multimeter::AMPS),
+        scale!(multimeter::OHMS),
+        scale!(clamp::AMPS),
+        scale!(insulation::OHMS),
     ]
+    .concat()
 }
 
 impl Shown for Scale {
