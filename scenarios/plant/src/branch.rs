@@ -8,7 +8,7 @@ quantity::constants! {
         "standard ratings of overcurrent devices",
         [15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0],
         "A",
-        Tag::Memory("NEC 240.6(A), as in trade sheet 6.2"),
+        Tag::Memory("NEC 240.6(A)"),
     );
     /// What a rating may lack of the current worked out.
     const ROUNDED: Constant = Constant::new(
@@ -25,20 +25,20 @@ quantity::constants! {
         "continuous load, of the rating",
         1.25,
         "",
-        Tag::Published("NEC 422.13 with 210.20(A), as in trade sheet 6.1"),
+        Tag::Published("NEC 422.13 with 210.20(A)"),
     );
     /// The most a single appliance's overcurrent device may have, before the next standard size.
     pub const MOST: Constant = Constant::new(
         "overcurrent device of one appliance, of its rating",
         1.50,
         "",
-        Tag::Published("NEC 422.11(E)(3), as in trade sheet 6.1"),
+        Tag::Published("NEC 422.11(E)(3)"),
     );
     /// Below this the rule of 150 % does not apply: 20 A is the most.
     const SMALL: Constant<(Amps, Amps)> = Constant::of(
         "up to this rating 20 A is the most",
         (Amps(13.3), Amps(20.0)),
-        Tag::Published("NEC 422.11(E)(2), as in trade sheet 6.3"),
+        Tag::Published("NEC 422.11(E)(2)"),
     );
     /// Copper conductors: AWG, ampacity at 60, 75 and 90 °C, most overcurrent protection (0: none named).
     pub const COPPER: Constant<[(f64, [f64; 3], f64); 5]> = Constant::new(
@@ -51,7 +51,7 @@ quantity::constants! {
             (6.0, [55.0, 65.0, 75.0], 0.0),
         ],
         "A",
-        Tag::Published("NEC 310.16 and 240.4(D), as in trade sheet 6.2"),
+        Tag::Published("NEC 310.16 and 240.4(D)"),
     );
 }
 

@@ -15,19 +15,50 @@ quantity::constants! {
     const RANGE: Constant<Amps> = Constant::of("breaker of the range", Amps(50.0), Tag::CommonPractice);
     /// The dryer's breaker.
     const DRYER: Constant<Amps> = Constant::of("breaker of the dryer", Amps(30.0), Tag::CommonPractice);
+    /// Air around the heater.
+    const BASEMENT: Constant<Temperature> = Constant::of(
+        "air around the heater",
+        Temperature::fahrenheit(68.0),
+        Tag::Invented("a basement; the rating test of 10 CFR 430 appendix E takes 67.5 °F"),
+    );
+    /// Both dials as the factory leaves them.
+    const FACTORY_DIAL: Constant<Temperature> = Constant::of(
+        "dials as the factory leaves them",
+        Temperature::fahrenheit(120.0),
+        Tag::Published("two owner's manuals of storage water heaters, thermostat setting"),
+    );
+    /// Static pressure behind the street's regulator.
+    const STATIC: Constant<Pressure> = Constant::of(
+        "static pressure behind the street's regulator",
+        Pressure::psi(50.0),
+        Tag::Memory("regulator makers' data: commonly set to 50 psi; the codes ask for 40 to 80"),
+    );
+    /// Coupling of the cable to a live neighbour.
+    const TIDY_COUPLING: Constant = Constant::new(
+        "coupling of the cable to a live neighbour",
+        2e-12,
+        "F",
+        Tag::Model("a tidy installation; 20 pF in a long run beside others"),
+    );
+    /// The relief valve's settings.
+    const RELIEF: Constant<(Pressure, Temperature)> = Constant::of(
+        "settings of the relief valve",
+        (Pressure::psi(150.0), Temperature::fahrenheit(210.0)),
+        Tag::Published("ANSI Z21.22 / CSA 4.4, as quoted by the codes: 150 psi, 210 °F"),
+    );
     /// The largest breaker a heater gets.
     const LARGEST: Constant<Amps> =
-        Constant::of("largest breaker of a heater", Amps(60.0), Tag::Memory("NEC 422.11(F), as in trade sheet 6.1"));
+        Constant::of("largest breaker of a heater", Amps(60.0), Tag::Memory("NEC 422.11(F)"));
 }
 
-/// Air around the heater: 68 °F (invented basement; the rating test takes 67.5 °F, trade sheet 4.5).
-const ROOM: Temperature = Temperature::fahrenheit(68.0);
-/// Both dials: 120 °F, the factory's own setting (trade sheet 3.2, published).
-const DIAL: Temperature = Temperature::fahrenheit(120.0);
-/// Static pressure behind the street's regulator: 50 psi, as regulators are commonly set (from memory).
-const MAIN: Pressure = Pressure::psi(50.0);
-/// Coupling of the cable to a live neighbour in a tidy installation: 2 pF (trade sheet 1.6, lower case).
-const COUPLING: f64 = 2e-12;
+/// Air around the heater.
+const ROOM: Temperature = BASEMENT.get();
+/// Both dials.
+const DIAL: Temperature = FACTORY_DIAL.get();
+/// Static pressure behind the street's regulator.
+const MAIN: Pressure = STATIC.get();
+/// Coupling of the cable to a live neighbour in a tidy installation, F.
+const COUPLING: f64 = TIDY_COUPLING.get();
 
 impl Home {
     /// A house of a setting with nothing wrong in it.

@@ -111,7 +111,7 @@ quantity::constants! {
     );
     /// Working pressure.
     const WORKING_PRESSURE: Constant<Pressure> =
-        Constant::of("working pressure", Pressure::psi(150.0), Tag::Memory("trade sheet 5.2"));
+        Constant::of("working pressure", Pressure::psi(150.0), Tag::Memory("nameplates of storage heaters: 150 psi, tested at 300"));
     /// True water content of the nominal one.
     const CONTENT: Constant = Constant::new("water content, of the nominal", 0.90, "", Tag::Published("NREL OpenStudio-HPXML, waterheater.rb"));
     /// Voltages between which supplies are told by the plate.

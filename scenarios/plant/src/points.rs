@@ -8,7 +8,7 @@ use std::str::FromStr;
 
 use serde::{Deserialize, Serialize};
 
-use crate::named::{UnknownName, named};
+use crate::named::{QUOTED, UnknownName, named};
 use crate::wire::Wire;
 
 named! {
@@ -206,7 +206,7 @@ impl fmt::Display for End {
 impl FromStr for End {
     type Err = UnknownName;
     fn from_str(text: &str) -> Result<Self, UnknownName> {
-        let unknown = || UnknownName { kind: "wire end", text: text.chars().take(40).collect() };
+        let unknown = || UnknownName { kind: "wire end", text: text.chars().take(QUOTED.get()).collect() };
         let (wire, screw) = text.split_once('@').ok_or_else(unknown)?;
         let (wire, screw): (Wire, Screw) = (wire.parse()?, screw.parse()?);
         let side = wire.home().iter().position(|&home| home == screw).ok_or_else(unknown)?;

@@ -8,7 +8,7 @@ use crate::points::Screw;
 quantity::constants! {
     /// A branch cable.
     pub const BRANCH_RUN: Constant<Metres> =
-        Constant::of("length of a branch cable", Metres(10.0), Tag::Model("the run of trade sheet 6.13"));
+        Constant::of("length of a branch cable", Metres(10.0), Tag::Model("a usual run from panel to heater"));
     /// From the load center to a box beside the heater.
     pub const TO_BOX: Constant<Metres> =
         Constant::of("cable up to a box in the line", Metres(8.0), Tag::Model("most of a 10 m run"));

@@ -2,96 +2,75 @@
 
 use quantity::{Constant, Tag};
 
-/// A sound closed contact.
-pub const SOUND_CONTACT: Constant = Constant::new(
-    "sound contact",
-    0.005,
-    "Ω",
-    Tag::Computed("contact resistance behind the readings of trade sheet 1.6"),
-);
-
-/// What still conducts across an open contact, a broken coil or the base of a screw.
-pub const SURFACE_LEAKAGE: Constant = Constant::new(
-    "surface leakage",
-    1e-12,
-    "S",
-    Tag::Model("a teraohm: far above every tester's range, and it leaves no conductor without a potential"),
-);
-
-/// Capacitance of each lead inside the heater to each feed lead and to the shell.
-pub const LEAD_STRAY: Constant = Constant::new(
-    "stray capacitance of a lead",
-    20e-12,
-    "F",
-    Tag::Model("10 pF for each of a lead's two ends, between the 2 and 20 pF of trade sheet 1.6"),
-);
-
-/// Capacitance of a conductor of a cable to ground.
-pub const CABLE_STRAY: Constant = Constant::new(
-    "stray capacitance of a cable's conductor to ground",
-    2e-12,
-    "F",
-    Tag::Model("next to none, as in the ghost-voltage row of trade sheet 6.13"),
-);
-
-/// Copper wire of 10 AWG, a branch cable's.
-pub const AWG_10: Constant = Constant::new(
-    "10 AWG copper",
-    3.277e-3,
-    "Ω/m",
-    Tag::Computed("5.261 mm² (ASTM B258) of copper at 1.7241e-8 Ω·m, 20 °C (IEC 60028)"),
-);
-
-/// Copper wire of 12 AWG, a heater's lead.
-pub const AWG_12: Constant = Constant::new(
-    "12 AWG copper",
-    5.211e-3,
-    "Ω/m",
-    Tag::Computed("3.309 mm² (ASTM B258) of copper at 1.7241e-8 Ω·m, 20 °C (IEC 60028)"),
-);
-
-/// Bonds at the service: neutral bar to ground bar, and to the cold water pipe.
-pub const SERVICE_BOND: Constant = Constant::new(
-    "bond at the service",
-    0.001,
-    "Ω",
-    Tag::Model("a short, heavy jumper; as good as a sound joint"),
-);
-
-/// From the shell to the pipes through the water in lined nipples.
-pub const NIPPLE_WATER: Constant = Constant::new(
-    "water in the lined nipples",
-    10e3,
-    "Ω",
-    Tag::Model("two nipples of 75 mm and 15 mm bore with water of 0.02 S/m"),
-);
-
-/// What a control board itself draws.
-pub const BOARD_LOAD: Constant = Constant::new(
-    "supply of a control board",
-    30e3,
-    "Ω",
-    Tag::Model("2 W at 240 V: a small supply that idles"),
-);
-
-/// The least resistance taken for anything, so that nothing is an ideal short.
-pub const LEAST_RESISTANCE: Constant = Constant::new(
-    "least resistance",
-    1e-6,
-    "Ω",
-    Tag::Model("a microohm: 20 µV at 20 A, far below what is read"),
-);
-
-/// Every constant of the lowering, for the list of sources.
-pub const ALL: [Constant; 10] = [
-    SOUND_CONTACT,
-    SURFACE_LEAKAGE,
-    LEAD_STRAY,
-    CABLE_STRAY,
-    AWG_10,
-    AWG_12,
-    SERVICE_BOND,
-    NIPPLE_WATER,
-    BOARD_LOAD,
-    LEAST_RESISTANCE,
-];
+quantity::constants! {
+    /// A sound closed contact.
+    pub const SOUND_CONTACT: Constant = Constant::new(
+        "sound contact",
+        0.005,
+        "Ω",
+        Tag::Computed("contact resistance behind the expected readings of a sound heater"),
+    );
+    /// What still conducts across an open contact, a broken coil or the base of a screw.
+    pub const SURFACE_LEAKAGE: Constant = Constant::new(
+        "surface leakage",
+        1e-12,
+        "S",
+        Tag::Model("a teraohm: far above every tester's range, and it leaves no conductor without a potential"),
+    );
+    /// Capacitance of each lead inside the heater to each feed lead and to the shell.
+    pub const LEAD_STRAY: Constant = Constant::new(
+        "stray capacitance of a lead",
+        20e-12,
+        "F",
+        Tag::Model("10 pF for each of a lead's two ends, between 2 pF of a tidy installation and 20 pF of a long run"),
+    );
+    /// Capacitance of a conductor of a cable to ground.
+    pub const CABLE_STRAY: Constant = Constant::new(
+        "stray capacitance of a cable's conductor to ground",
+        2e-12,
+        "F",
+        Tag::Model("next to none, as in readings of ghost voltage on one neighbour"),
+    );
+    /// Copper wire of 10 AWG, a branch cable's.
+    pub const AWG_10: Constant = Constant::new(
+        "10 AWG copper",
+        3.277e-3,
+        "Ω/m",
+        Tag::Computed("5.261 mm² (ASTM B258) of copper at 1.7241e-8 Ω·m, 20 °C (IEC 60028)"),
+    );
+    /// Copper wire of 12 AWG, a heater's lead.
+    pub const AWG_12: Constant = Constant::new(
+        "12 AWG copper",
+        5.211e-3,
+        "Ω/m",
+        Tag::Computed("3.309 mm² (ASTM B258) of copper at 1.7241e-8 Ω·m, 20 °C (IEC 60028)"),
+    );
+    /// Bonds at the service: neutral bar to ground bar, and to the cold water pipe.
+    pub const SERVICE_BOND: Constant = Constant::new(
+        "bond at the service",
+        0.001,
+        "Ω",
+        Tag::Model("a short, heavy jumper; as good as a sound joint"),
+    );
+    /// From the shell to the pipes through the water in lined nipples.
+    pub const NIPPLE_WATER: Constant = Constant::new(
+        "water in the lined nipples",
+        10e3,
+        "Ω",
+        Tag::Model("two nipples of 75 mm and 15 mm bore with water of 0.02 S/m"),
+    );
+    /// What a control board itself draws.
+    pub const BOARD_LOAD: Constant = Constant::new(
+        "supply of a control board",
+        30e3,
+        "Ω",
+        Tag::Model("2 W at 240 V: a small supply that idles"),
+    );
+    /// The least resistance taken for anything, so that nothing is an ideal short.
+    pub const LEAST_RESISTANCE: Constant = Constant::new(
+        "least resistance",
+        1e-6,
+        "Ω",
+        Tag::Model("a microohm: 20 µV at 20 A, far below what is read"),
+    );
+}

@@ -1,6 +1,6 @@
 //! From parts and wires as they are to branches between nodes.
 
-use quantity::{Ohms, Volts};
+use quantity::{Constant, Ohms, Tag, Volts};
 use solver::network::{Complex, Network};
 
 use super::constants::{
@@ -33,7 +33,7 @@ pub(super) struct Lowered {
     /// Contacts of the heater's controls.
     pub contacts: [Place; ContactAt::ALL.len()],
     /// Coil pieces and leak of each element.
-    pub elements: [[Place; 3]; 2],
+    pub elements: [[Place; PIECES.get()]; 2],
     /// Bridges, in their order.
     pub bridges: Vec<Place>,
 }
@@ -47,8 +47,17 @@ pub(super) enum Supply {
     Direct,
 }
 
+quantity::constants! {
+    /// Pieces an element's coil falls into, at most.
+    const PIECES: Constant<usize> =
+        Constant::new("pieces of a coil", 3, "", Tag::Model("near the fault, far from it, and the fault itself"));
+    /// Room kept for branches.
+    const BRANCHES: Constant<usize> =
+        Constant::new("branches that room is kept for", 160, "", Tag::Model("a heater with every wire and a meter on it"));
+}
+
 /// Screws of the heater whose bases leak to the shell: one of every group that could float.
-const LEAKY: [Screw; 20] = [
+const LEAKY: &[Screw] = &[
     Screw::Ja,
     Screw::Jb,
     Screw::Jg,
@@ -91,7 +100,7 @@ fn contact(state: Contact, closed: bool) -> Complex {
 pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowered {
     let nodes = Nodes::of(plant);
     let mut network = Network::new(nodes.count);
-    network.branches.reserve(160);
+    network.branches.reserve(BRANCHES.get());
     let mut this = Lowered {
         nodes,
         network,
@@ -100,7 +109,7 @@ pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowere
         wires: [None; Wire::ALL.len()],
         joints: [[None; 2]; Wire::ALL.len()],
         contacts: [None; ContactAt::ALL.len()],
-        elements: [[None; 3]; 2],
+        elements: [[None; PIECES.get()]; 2],
         bridges: Vec::with_capacity(bridges.len()),
     };
     this.service(plant);
@@ -251,7 +260,7 @@ impl Lowered {
                 self.screws(a, b, conductance(ohms));
             }
         }
-        for screw in LEAKY {
+        for &screw in LEAKY {
             self.screws(screw, Screw::Shell, Complex::real(SURFACE_LEAKAGE.get()));
         }
         for screw in [Screw::B1, Screw::B2, Screw::S1, Screw::S2, Screw::X1, Screw::X2, Screw::X3, Screw::X4]
@@ -275,7 +284,7 @@ impl Lowered {
                 // its nearer end: that end still reaches the sheath.
                 let (near, far) = match element.open {
                     false => (sound(x), sound(1.0 - x)),
-                    true if x <= 0.5 => (sound(x), broken),
+                    true if 2.0 * x <= 1.0 => (sound(x), broken),
                     true => (broken, sound(1.0 - x)),
                 };
                 [

@@ -33,7 +33,8 @@ quantity::constants! {
 }
 
 /// The lists of this folder.
-pub(crate) const SOURCES: &[&[Listed]] = &[CONSTANTS, fingerprint::CONSTANTS, plans::CONSTANTS];
+pub(crate) const SOURCES: &[&[Listed]] =
+    &[CONSTANTS, constants::CONSTANTS, fingerprint::CONSTANTS, lower::CONSTANTS, plans::CONSTANTS];
 
 /// Frequency of the supply, Hz.
 pub const HERTZ: f64 = FREQUENCY.get();

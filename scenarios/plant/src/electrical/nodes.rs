@@ -23,7 +23,7 @@ pub(super) struct Nodes {
 impl Nodes {
     /// Numbers the nodes of a plant.
     pub fn of(plant: &Plant) -> Self {
-        let mut count = 3;
+        let mut count = 1 + LEGS.len() as u32;
         let mut next = |there: bool| {
             if there {
                 count += 1;
