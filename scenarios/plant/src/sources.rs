@@ -3,10 +3,8 @@
 use quantity::Listed;
 
 use crate::{
-use crate::{
     branch, build, climate, controls, electrical, fault, heater, household, named, parts, supply, thermal,
     waterworks, wire,
-};
 };
 
 /// The lists of the modules, folder by folder.
