@@ -7,7 +7,7 @@ use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
 use crate::home::{Home, Setting};
 use crate::parts::{Element, Limit, Thermostat, Wiring};
 use crate::supply::{Breaker, Circuit, Panel, Service};
-use crate::waterworks::{DipTube, Fixture, HeatTraps, Ledger, Plumbing, ReliefValve, Store, Vessel};
+use crate::waterworks::{DipTube, Fixture, HeatTraps, Ledger, Plumbing, ReliefValve, Store, Tap, Vessel};
 use crate::{Layout, Plant, branch, thermal};
 
 quantity::constants! {
@@ -134,23 +134,22 @@ fn plumbing(setting: Setting) -> Plumbing {
         reversed: false,
         mixing: None,
         recirculation: None,
-        taps: [0.0; 4],
-        cold_taps: [0.0; 4],
-        fixtures: [Fixture::default(); 4],
+        taps: [0.0; Tap::ALL.len()],
+        cold_taps: [0.0; Tap::ALL.len()],
+        fixtures: [Fixture::default(); Tap::ALL.len()],
         drain_valve: 0.0,
         hose: false,
         drain_grit: 0.0,
         drain_drip: 0.0,
         nipple_leak: 0.0,
         hot_leak: 0.0,
-        // Trade sheet 5.1, published: 150 psi, 210 °F.
-        relief: ReliefValve::sound(Pressure::psi(150.0), Temperature::fahrenheit(210.0)),
+        relief: ReliefValve::sound(RELIEF.get().0, RELIEF.get().1),
         expansion: None,
         pressure: MAIN,
         peak: MAIN,
         on_floor: Volume(0.0),
         air: Joules(0.0),
-        line_air: [Volume(0.0); 4],
+        line_air: [Volume(0.0); Tap::ALL.len()],
         hydrogen: Volume(0.0),
         dew_point: thermal::dew_point(setting.climate, setting.day),
         cold_side: Store { mass: Kilograms(0.0), heat: Joules(0.0) },

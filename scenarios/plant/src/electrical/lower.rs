@@ -104,7 +104,7 @@ pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowere
     let mut this = Lowered {
         nodes,
         network,
-        feeding: Vec::with_capacity(4),
+        feeding: Vec::new(),
         poles: Vec::with_capacity(plant.panel.breakers.len()),
         wires: [None; Wire::ALL.len()],
         joints: [[None; 2]; Wire::ALL.len()],

@@ -51,7 +51,7 @@ quantity::constants! {
         "eddy of a stub's jet, and its reach (m)",
         [1.5, 0.25],
         "m2/s per m3/s",
-        Tag::Model("the outlet falls by 15 F and more within 5 to 10 gallons, F37 of the trade sheet"),
+        Tag::Model("the outlet falls by 15 F and more within 5 to 10 gallons, fault F37"),
     );
     /// Power that counts as none.
     const NO_POWER: Constant = Constant::new("power that counts as none", 1e-3, "W", Tag::Model("leakage"));

@@ -75,16 +75,16 @@ quantity::constants! {
     );
     /// Discharge coefficient of an orifice.
     pub(super) const DISCHARGE: Constant =
-        Constant::new("discharge coefficient of an orifice", 0.6, "", Tag::Computed("trade sheet 5.8"));
+        Constant::new("discharge coefficient of an orifice", 0.6, "", Tag::Memory("a handbook of hydraulics: sharp-edged orifices"));
     /// Bore of the drain valve.
     pub(super) const DRAIN_BORE: Constant =
-        Constant::new("bore of the drain valve", 0.0127, "m", Tag::Computed("half an inch, trade sheet 5.8"));
+        Constant::new("bore of the drain valve", 0.0127, "m", Tag::Computed("half an inch"));
     /// What a hose lets through of the bare valve's flow.
     pub(super) const HOSE: Constant = Constant::new(
         "drain flow with a hose over flow without",
         0.51,
         "",
-        Tag::Computed("3 of 5.9 gpm, trade sheet 5.8"),
+        Tag::Computed("3 of 5.9 gpm"),
     );
     /// Bore of the relief valve fully lifted.
     pub(super) const RELIEF_BORE: Constant = Constant::new(
@@ -112,10 +112,10 @@ quantity::constants! {
     );
     /// Wall of the tank's shell.
     pub(super) const SHELL: Constant =
-        Constant::new("wall of the tank's shell", 1.8e-3, "m", Tag::Computed("trade sheet 5.6"));
+        Constant::new("wall of the tank's shell", 1.8e-3, "m", Tag::Model("the wall of a common residential tank"));
     /// Young's modulus of steel.
     pub(super) const STEEL: Constant =
-        Constant::new("Young's modulus of steel", 200e9, "Pa", Tag::Computed("trade sheet 5.6; handbook value"));
+        Constant::new("Young's modulus of steel", 200e9, "Pa", Tag::Memory("a handbook of materials: structural steel"));
     /// Poisson's ratio of steel.
     pub(super) const POISSON: Constant =
         Constant::new("Poisson's ratio of steel", 0.3, "", Tag::Memory("handbook value"));
@@ -155,7 +155,7 @@ quantity::constants! {
         "sediment that halves the flow of the drain",
         2.0,
         "L",
-        Tag::Model("choked drains run far below 1 gpm, trade sheet 5.8"),
+        Tag::Model("choked drains run far below 1 gpm"),
     );
 }
 

@@ -42,6 +42,7 @@ pub(crate) const SOURCES: &[&[quantity::Listed]] = &[
     queries::CONSTANTS,
     settle::CONSTANTS,
     sweat::CONSTANTS,
+    vessel::CONSTANTS,
     wall::CONSTANTS,
     ways::CONSTANTS,
 ];

@@ -18,7 +18,7 @@ quantity::constants! {
         "air that running water carries out of a line",
         0.15,
         "",
-        Tag::Model("1 to 3 minutes of spitting, trade sheet 5.10"),
+        Tag::Model("1 to 3 minutes of spitting"),
     );
     /// Part of a line that fills with air when the tank breathes through another tap: the common trunk.
     pub(super) const TRUNK: Constant =
@@ -54,7 +54,7 @@ quantity::constants! {
     );
     /// Time in which a burst clears a drain valve to a third.
     const CLEARS: Constant =
-        Constant::new("time to clear a drain valve", 8.0, "s", Tag::Model("bursts of 10 s, trade sheet 10.12"));
+        Constant::new("time to clear a drain valve", 8.0, "s", Tag::Model("bursts of 10 s"));
     /// Sediment that leaves with the water of a flush.
     const SWEPT: Constant =
         Constant::new("sediment in the water of a flush", 0.01, "", Tag::Model("a cloudy bucket: 1 %"));
