@@ -112,13 +112,15 @@ impl<T: Copy> Constant<T> {
 
 /// Between the units of a table's columns, and between the parts of a row.
 const COMMA: &str = ", ";
+/// The unit of a pure number, which is not written.
+const PURE: &str = "1";
 
 /// Each part of each row with the unit of its column; `1` stands for a pure number.
 fn paired(rows: &str, units: &str) -> String {
     let row = |row: &str| {
         let parts = row.split(COMMA).zip(units.split(COMMA));
         let told =
-            parts.map(|(part, unit)| if unit == "1" { part.to_owned() } else { format!("{part} {unit}") });
+            parts.map(|(part, unit)| if unit == PURE { part.to_owned() } else { format!("{part} {unit}") });
         told.collect::<Vec<_>>().join(COMMA)
     };
     rows.split("; ").map(row).collect::<Vec<_>>().join("; ")
@@ -160,7 +162,7 @@ impl<T: Figure> Shown for Constant<T> {
         if self.in_columns() { paired(&self.value.si(), self.unit) } else { self.value.si() }
     }
     fn unit(&self) -> &'static str {
-        if self.in_columns() { "" } else { self.unit }
+        if self.in_columns() || self.unit == PURE { "" } else { self.unit }
     }
     fn usual(&self) -> Option<String> {
         self.value.usual()
@@ -209,7 +211,6 @@ macro_rules! constants {
     ($($(#[$meta:meta])* $vis:vis const $name:ident: $kind:ty = $value:expr;)+) => {
         $($(#[$meta])* $vis const $name: $kind = $value;)+
         /// The constants of this module, for the list of sources.
-        #[allow(dead_code)]
         pub(crate) const CONSTANTS: &[$crate::Listed] = &[$(
             $crate::Listed { module: module_path!(), ident: stringify!($name), constant: &$name },
         )+];
