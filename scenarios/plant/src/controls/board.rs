@@ -13,14 +13,14 @@ quantity::constants! {
     pub const AT_REFERENCE: Constant<Ohms> = Constant::of(
         "thermistor at 25 °C",
         Ohms(10_000.0),
-        Tag::Computed("model curve of trade sheet 1.12; a published table of a common sensor agrees within a few %"),
+        Tag::Computed("model curve of ; a published table of a common sensor agrees within a few %"),
     );
     /// That temperature.
     pub const REFERENCE: Constant<Temperature> =
-        Constant::of("reference of a thermistor", Temperature::celsius(25.0), Tag::Computed("trade sheet 1.12"));
+        Constant::of("reference of a thermistor", Temperature::celsius(25.0), Tag::Computed(""));
     /// How steeply it falls.
     pub const BETA: Constant<Kelvins> =
-        Constant::of("beta of a thermistor", Kelvins(3934.0), Tag::Computed("trade sheet 1.12"));
+        Constant::of("beta of a thermistor", Kelvins(3934.0), Tag::Computed(""));
     /// The other resistor of the divider.
     const DIVIDER: Constant<Ohms> = Constant::of(
         "divider beside a thermistor",
@@ -65,7 +65,7 @@ quantity::constants! {
     const DIFFERENTIAL: Constant<Kelvins> = Constant::of(
         "differential of a board",
         Kelvins::fahrenheit(8.0),
-        Tag::Memory("trade sheet 3.3: typical field 8-20 °F, a board's at the lower end"),
+        Tag::Memory("control makers' data: typical field 8-20 °F, a board's at the lower end"),
     );
 }
 
