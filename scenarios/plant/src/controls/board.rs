@@ -13,14 +13,14 @@ quantity::constants! {
     pub const AT_REFERENCE: Constant<Ohms> = Constant::of(
         "thermistor at 25 °C",
         Ohms(10_000.0),
-        Tag::Computed("model curve of ; a published table of a common sensor agrees within a few %"),
+        Tag::Computed("model curve of a common sensor; one published table agrees within a few %"),
     );
     /// That temperature.
     pub const REFERENCE: Constant<Temperature> =
-        Constant::of("reference of a thermistor", Temperature::celsius(25.0), Tag::Computed(""));
+        Constant::of("reference of a thermistor", Temperature::celsius(25.0), Tag::Computed("a common sensor of this kind: 10 kΩ at 25 °C, beta 3934 K"));
     /// How steeply it falls.
     pub const BETA: Constant<Kelvins> =
-        Constant::of("beta of a thermistor", Kelvins(3934.0), Tag::Computed(""));
+        Constant::of("beta of a thermistor", Kelvins(3934.0), Tag::Computed("a common sensor of this kind: 10 kΩ at 25 °C, beta 3934 K"));
     /// The other resistor of the divider.
     const DIVIDER: Constant<Ohms> = Constant::of(
         "divider beside a thermistor",
