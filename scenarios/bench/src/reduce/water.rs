@@ -4,8 +4,9 @@ use plant::{Level, Tap};
 use quantity::{Flow, Kelvins, Pressure, Seconds, Temperature, Volume};
 
 use super::turn::Turn;
-use super::{Answered, looks, senses};
+use super::{Answered, looks, scald, senses};
 use crate::instrument::gauge as dial;
+use crate::person::{Exposure, Source};
 use crate::shown::{Bucket, Refusal, Shown, Sight};
 
 /// Longest wait asked for.
@@ -22,6 +23,8 @@ const FLUSH: Volume = Volume::litres(2.0);
 const PATIENCE: Seconds = Seconds(120.0);
 /// A draw counts as run out when it has fallen by this (trade sheet 4.7, from memory: 15 °F).
 const FALL: Kelvins = Kelvins::fahrenheit(15.0);
+/// How long a splash clings before it is wiped off. Model: no source.
+const SPLASH: Seconds = Seconds(5.0);
 /// Pieces a draw is watched in.
 const PIECES: u32 = 40;
 
@@ -153,8 +156,14 @@ pub(super) fn drain(turn: &mut Turn, to: f64, time: Seconds) -> Answered {
         return Err(Refusal::AlreadySo);
     }
     plumbing.drain_valve = to;
+    // What comes first is what stood at the bottom; cold water follows it in.
+    let temperature = turn.s.home.plant.drain_temperature();
     turn.pass(time);
     let flow = turn.s.home.plant.drain_flow();
+    if flow.get() > 0.0 && !turn.s.home.plant.plumbing.hose {
+        // Without a hose it splashes whoever turned the valve, and clings.
+        scald::own(turn, Exposure { source: Source::Splash, temperature, seconds: SPLASH });
+    }
     Ok(Shown::DoneWith { sights: vec![Sight::DrainRuns { flow }] })
 }
 

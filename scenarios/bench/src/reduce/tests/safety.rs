@@ -179,3 +179,41 @@ fn power_on_with_a_compartment_open_is_told() {
     assert!(!open(&energise(Cover::JunctionBox)));
     assert!(open(&energise(Cover::Lower)));
 }
+
+fn tank_at(celsius: f64) -> Home {
+    let mut home = home();
+    home.plant.tank = home.plant.tank_at(Temperature::celsius(celsius));
+    home
+}
+
+fn burns(outcome: &Outcome, source: person::Source) -> Option<person::Burn> {
+    outcome.harms.iter().find_map(|harm| match harm {
+        person::Harm::Burn(burn) if burn.source == source => Some(*burn),
+        _ => None,
+    })
+}
+
+/// Without a hose hot water splashes whoever opens the drain; a hose keeps it off.
+#[test]
+fn the_drain_splashes_without_a_hose() {
+    let mut session = solo(tank_at(80.0));
+    doing(&mut session, &[Action::TellHousehold]);
+    let outcome = session.step(&Action::Drain { opening: 1.0 });
+    let burn = burns(&outcome, person::Source::Splash).unwrap_or_else(|| panic!("{outcome:?}"));
+    assert!(burn.who == person::Who::Technician && burn.degree >= person::Degree::First, "{burn:?}");
+    let mut session = solo(tank_at(80.0));
+    doing(&mut session, &[Action::TellHousehold, Action::Hose { on: true }]);
+    let outcome = session.step(&Action::Drain { opening: 1.0 });
+    assert_eq!(burns(&outcome, person::Source::Splash), None);
+}
+
+/// Water above boiling flashes at the relief outlet and burns whoever holds the lever.
+#[test]
+fn steam_burns_at_the_relief_outlet() {
+    let mut session = solo(tank_at(120.0));
+    let outcome = session.step(&Action::ReliefLever { up: true });
+    assert!(outcome.harms.iter().any(|h| matches!(h, person::Harm::Steam { .. })), "{outcome:?}");
+    let burn = burns(&outcome, person::Source::Steam).unwrap();
+    assert!(burn.who == person::Who::Technician && burn.degree >= person::Degree::Second, "{burn:?}");
+    assert_eq!(session.ended, Some(Ending::Injured));
+}
