@@ -56,6 +56,7 @@ impl Voice {
                 say("harm-arc", &[("volts", u.volts(*volts).into()), ("current", u.amps(*current).into())])
             }
             Harm::MeterOverloaded { volts } => say("harm-meter", &[("volts", u.volts(*volts).into())]),
+            Harm::BoardDamaged { volts } => say("harm-board", &[("volts", u.volts(*volts).into())]),
             Harm::Steam { water, pressure, .. } => say(
                 "harm-steam",
                 &[("water", u.temperature(*water).into()), ("pressure", u.pressure(*pressure).into())],
@@ -84,6 +85,7 @@ impl Voice {
             Harm::ElementBurntOut { .. } => "element",
             Harm::ArcFlash { .. } => "arc",
             Harm::MeterOverloaded { .. } => "meter",
+            Harm::BoardDamaged { .. } => "board",
             Harm::Steam { .. } => "steam",
             Harm::Overpressure { .. } => "overpressure",
             Harm::JointOverheated { .. } => "joint",
@@ -155,6 +157,7 @@ mod tests {
                 protected: false,
             },
             Harm::MeterOverloaded { volts: Volts(240.0) },
+            Harm::BoardDamaged { volts: Volts(500.0) },
             Harm::Steam {
                 water: Temperature::celsius(110.0),
                 pressure: Pressure::psi(60.0),

@@ -121,6 +121,11 @@ pub enum Harm {
         /// Voltage it met.
         volts: Volts,
     },
+    /// The insulation tester's voltage met a control board.
+    BoardDamaged {
+        /// The test voltage.
+        volts: Volts,
+    },
     /// Water above boiling came out and flashed.
     Steam {
         /// Temperature of the water before it came out.
@@ -175,7 +180,7 @@ impl Harm {
             Self::Flood { volume } if volume < PUDDLE => Severity::NearMiss,
             Self::Flood { volume } if volume < DELUGE => Severity::Injury,
             Self::Flood { .. } => Severity::Grave,
-            Self::ElementBurntOut { .. } => Severity::Injury,
+            Self::ElementBurntOut { .. } | Self::BoardDamaged { .. } => Severity::Injury,
             Self::ArcFlash { energy, protected, .. } => {
                 let limit = if protected { ARC_BURNS } else { ARC_SPATTERS };
                 if energy < limit { Severity::NearMiss } else { Severity::Injury }

@@ -213,3 +213,24 @@ fn no_act_is_shorter_than_its_instrument_settles() {
         assert!(minutes(act) >= settles, "{act}");
     }
 }
+
+/// Trade sheet 10.3: the test voltage spoils a control board that still hangs on the element; with the element's
+/// wires off it does not.
+#[test]
+fn an_insulation_test_spoils_a_board_left_connected() {
+    let electronic = || Home::sound(Setting { heater: HeaterModel::Board50, ..home().setting });
+    let run = |lift: bool| {
+        let mut session = open(electronic(), &[]);
+        lock_out(&mut session);
+        if lift {
+            let [switched, permanent] = [end(Wire::BoardUpper, 1), end(Wire::UpperPermanent, 1)];
+            doing(&mut session, &[Action::Lift { end: switched }, Action::Lift { end: permanent }]);
+        }
+        let outcome = session.step(&meter(MeterFunction::Insulation, Screw::UEa, Screw::Shell));
+        let spoilt = outcome.harms.iter().any(|h| matches!(h, Harm::BoardDamaged { .. }));
+        let dead = session.home.plant.thermostats.iter().all(|t| t.cold_contact == plant::Contact::Open);
+        assert_eq!(spoilt, dead);
+        spoilt
+    };
+    assert!(run(false) && !run(true));
+}
