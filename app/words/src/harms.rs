@@ -56,6 +56,7 @@ impl Voice {
                 say("harm-arc", &[("volts", u.volts(*volts).into()), ("current", u.amps(*current).into())])
             }
             Harm::MeterOverloaded { volts } => say("harm-meter", &[("volts", u.volts(*volts).into())]),
+            Harm::FlammableGas { volume } => say("harm-gas", &[("volume", u.volume(*volume).into())]),
             Harm::BoardDamaged { volts } => say("harm-board", &[("volts", u.volts(*volts).into())]),
             Harm::Steam { water, pressure, .. } => say(
                 "harm-steam",
@@ -85,6 +86,7 @@ impl Voice {
             Harm::ElementBurntOut { .. } => "element",
             Harm::ArcFlash { .. } => "arc",
             Harm::MeterOverloaded { .. } => "meter",
+            Harm::FlammableGas { .. } => "gas",
             Harm::BoardDamaged { .. } => "board",
             Harm::Steam { .. } => "steam",
             Harm::Overpressure { .. } => "overpressure",
@@ -158,6 +160,7 @@ mod tests {
             },
             Harm::MeterOverloaded { volts: Volts(240.0) },
             Harm::BoardDamaged { volts: Volts(500.0) },
+            Harm::FlammableGas { volume: Volume::litres(4.0) },
             Harm::Steam {
                 water: Temperature::celsius(110.0),
                 pressure: Pressure::psi(60.0),

@@ -121,6 +121,11 @@ pub enum Harm {
         /// Voltage it met.
         volts: Volts,
     },
+    /// Gas that burns came out of a tap: hydrogen that the anode had set free.
+    FlammableGas {
+        /// How much, at room pressure.
+        volume: Volume,
+    },
     /// The insulation tester's voltage met a control board.
     BoardDamaged {
         /// The test voltage.
@@ -185,7 +190,7 @@ impl Harm {
                 let limit = if protected { ARC_BURNS } else { ARC_SPATTERS };
                 if energy < limit { Severity::NearMiss } else { Severity::Injury }
             }
-            Self::MeterOverloaded { .. } => Severity::NearMiss,
+            Self::MeterOverloaded { .. } | Self::FlammableGas { .. } => Severity::NearMiss,
             Self::Steam { .. } => Severity::Grave,
             Self::Overpressure { pressure, working } if pressure.get() < working.get() * PROOF_FACTOR => {
                 Severity::NearMiss

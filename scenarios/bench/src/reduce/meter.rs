@@ -3,12 +3,11 @@
 //! reads the same.
 
 use plant::electrical::Bridge;
-use plant::layout::Layout;
-use plant::{Contact, Plant, Point, Screw};
+use plant::{Plant, Point};
 use quantity::{Amps, Ohms, Seconds, Volts};
 
 use super::turn::Turn;
-use super::{Answered, prove, reach, senses};
+use super::{Answered, board, prove, reach, senses};
 use crate::action::{Jack, MeterFunction};
 use crate::instrument::{Kit, insulation, low_impedance, multimeter as dmm};
 use crate::person::Harm;
@@ -137,42 +136,12 @@ pub(super) fn meter(
     }
     if function == MeterFunction::Insulation && matches!(display, Display::Insulation { .. } | Display::Over)
     {
-        stress_board(turn, red, black);
+        board::stress(turn, red, black);
     }
     drain(turn, time);
     prove::reading(turn, function, [red, black], &display);
     Ok(Shown::Meter { display })
 }
-
-/// The test voltage of the insulation function on a control board that still hangs on the circuit: its relays
-/// never close again (trade sheet 10.3: never with electronics connected).
-fn stress_board(turn: &mut Turn, red: Point, black: Point) {
-    let me = &turn.s.me;
-    let off = me.jack == Jack::Amps || me.fuse_blown || !me.lead_passes(&turn.s.job.kit, turn.step);
-    let plant = &turn.s.home.plant;
-    if off || plant.wiring.layout != Layout::Electronic {
-        return;
-    }
-    let joined = |at: Point| {
-        BOARD.iter().any(|screw| {
-            let screw = Point::Screw(*screw);
-            at == screw || plant.resistance(at, screw).is_some_and(|r| r <= HANGS_ON)
-        })
-    };
-    let spoilt = turn.s.home.plant.thermostats.iter().all(|t| t.cold_contact == Contact::Open);
-    if spoilt || !(joined(red) || joined(black)) {
-        return;
-    }
-    for relay in &mut turn.s.home.plant.thermostats {
-        relay.cold_contact = Contact::Open;
-    }
-    turn.harms.push(Harm::BoardDamaged { volts: Volts(insulation::TEST_VOLTS.get()) });
-}
-
-/// Screws of a control board.
-const BOARD: [Screw; 4] = [Screw::K1, Screw::K2, Screw::K3, Screw::K4];
-/// A path up to this carries the test voltage to a board: an element and its leads. Model: no source.
-const HANGS_ON: Ohms = Ohms(1000.0);
 
 /// A reading with the red lead in the amperes jack: the meter joins the two points, whatever the dial says.
 fn through(turn: &mut Turn, function: MeterFunction, red: Point, black: Point) -> Display {

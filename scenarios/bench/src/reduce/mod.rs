@@ -4,10 +4,12 @@
 //! only the log grows; so a stopped act is the same fold as any other.
 
 mod arc;
+mod board;
 mod clamp;
 mod closing;
 mod covers;
 mod dials;
+mod gas;
 mod hands;
 mod judge;
 mod looks;

@@ -3,7 +3,7 @@
 use plant::{Handle, Happening, Level, Point};
 use quantity::{Seconds, Volume};
 
-use super::{hands, prove, reach, scald, senses};
+use super::{gas, hands, prove, reach, scald, senses};
 use crate::person::Harm;
 use crate::session::{Session, Trap};
 use crate::shown::{Ending, Fact, Noticed, Outcome, Shown};
@@ -133,6 +133,7 @@ impl<'a> Turn<'a> {
         let floor = self.s.home.plant.plumbing.on_floor;
         let pressure = self.s.home.plant.plumbing.pressure;
         let full = senses::full(&self.s.home.plant);
+        let gas = self.s.home.plant.hydrogen();
         let happened = self.s.home.plant.advance(time);
         self.s.clock += time;
         let mut full_for = if full { time } else { Seconds(0.0) };
@@ -147,6 +148,7 @@ impl<'a> Turn<'a> {
         self.count_air(full_for);
         self.watch_pressure(pressure);
         scald::watch(self);
+        gas::watch(self, gas);
     }
 
     fn notice(&mut self, happening: &Happening, at: Seconds) {

@@ -217,3 +217,23 @@ fn steam_burns_at_the_relief_outlet() {
     assert!(burn.who == person::Who::Technician && burn.degree >= person::Degree::Second, "{burn:?}");
     assert_eq!(session.ended, Some(Ending::Injured));
 }
+
+/// F59: after two weeks at rest gas that burns comes before the water.
+#[test]
+fn hydrogen_at_the_tap_is_told() {
+    let mut idle = home();
+    idle.plant.plumbing.hydrogen = Volume::litres(6.0);
+    let mut session = solo(idle);
+    doing(&mut session, &[Action::TellHousehold]);
+    let told = |outcome: &Outcome| {
+        outcome.harms.iter().find_map(|harm| match harm {
+            person::Harm::FlammableGas { volume } => Some(volume.to_litres()),
+            _ => None,
+        })
+    };
+    let first = session.step(&Action::Bucket { tap: plant::Tap::Bath, volume: Volume::gallons(5.0) });
+    assert!(told(&first).is_some_and(|l| (0.5..=6.1).contains(&l)), "{first:?}");
+    doing(&mut session, &[Action::Bucket { tap: plant::Tap::Bath, volume: Volume::gallons(15.0) }]);
+    let last = session.step(&Action::Bucket { tap: plant::Tap::Bath, volume: Volume::gallons(2.0) });
+    assert_eq!(told(&last), None);
+}
