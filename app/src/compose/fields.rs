@@ -1,7 +1,6 @@
 //! The fields of the form, in three groups.
 
 use bench::{Licence, Trap};
-use plant::HeaterModel;
 use plant::climate::Climate;
 use plant::fault::FaultId;
 use plant::household::HouseholdKind;
@@ -43,7 +42,7 @@ pub fn HouseFields(props: &Props) -> Html {
     html! {
         <>
             <div class="fields">
-                { chance_list(&voice, form, "heater", HeaterModel::ALL, form.heater, |v, h| v.heater(h), Field::Heater) }
+                { chance_list(&voice, form, "heater", drill::DEALT, form.heater, |v, h| v.heater(h), Field::Heater) }
                 { chance_list(&voice, form, "household", HouseholdKind::ALL, form.household, |v, h| v.household(h), Field::Household) }
                 { chance_list(&voice, form, "climate", Climate::ALL, form.climate, |v, c| v.climate(c), Field::Climate) }
                 { licences(&voice, form) }

@@ -226,6 +226,8 @@ pub const PLATE_STORAGE: &str = "Storage";
 /// See above.
 pub const PLATE_VOLTS: &str = "Supply";
 /// See above.
+pub const PLATE_ELEMENT: &str = "Element";
+/// Plate: rating of both elements.
 pub const PLATE_ELEMENTS: &str = "Upper / lower element";
 /// See above.
 pub const PLATE_BOTH: &str = "Both at once";
@@ -233,6 +235,8 @@ pub const PLATE_BOTH: &str = "Both at once";
 pub const PLATE_PRESSURE: &str = "Working pressure";
 /// See above.
 pub const NO: &str = "no";
+/// Said of a plate.
+pub const YES: &str = "yes";
 /// See above.
 pub const TELL_HOUSEHOLD: &str = "Power and water will be off: touch nothing";
 /// See above.

@@ -22,7 +22,7 @@ pub use cure::Cure;
 pub use debrief::{Debrief, debrief};
 pub use exam::Opening;
 pub use grade::{Graded, Grader};
-pub use make::{Drill, Title, make};
+pub use make::{DEALT, Drill, Title, make};
 pub use order::{Order, OrderError, RULES, Wanted};
 pub use replay::{judge, replay};
 pub use rubric::{Account, Rubric, RuleId};

@@ -158,12 +158,17 @@ fn fits(order: &Order, home: &Home, id: FaultId) -> bool {
     (id.fault().fits)(home) && !hidden
 }
 
+/// The heaters dealt by chance and offered in the composer. The others are computed in full and a file may name
+/// them, but the drill's sheet does not yet draw their boards, boxes and second circuits as they are.
+pub const DEALT: &[HeaterModel] =
+    &[HeaterModel::Short30, HeaterModel::Plain40, HeaterModel::Tall50At208, HeaterModel::Wide80];
+
 fn setting(order: &Order) -> Setting {
     let seed = u64::from(order.seed);
     let any = |purpose: &str, n: usize| Draw::new(seed, purpose).index(n);
     let pick = |all: &[HeaterModel]| all.get(any("heater", all.len())).copied();
     Setting {
-        heater: order.heater.or_else(|| pick(HeaterModel::ALL)).unwrap_or(HeaterModel::Plain40),
+        heater: order.heater.or_else(|| pick(DEALT)).unwrap_or(HeaterModel::Plain40),
         household: order
             .household
             .or_else(|| HouseholdKind::ALL.get(any("household", HouseholdKind::ALL.len())).copied())
@@ -305,11 +310,9 @@ mod tests {
                 *seen.entry(name.to_owned()).or_default() += 1;
             }
         }
-        assert_eq!(seen.len(), 3 + HeaterModel::ALL.len() + 4 + 4);
+        assert_eq!(seen.len(), 3 + DEALT.len() + 4 + 4);
         for (name, count) in seen {
-            let of =
-                if HeaterModel::ALL.iter().any(|h| h.name() == name) { HeaterModel::ALL.len() } else { 4 };
-            let expected = if name.starts_with('F') { 1000.0 } else { 3000.0 / of as f64 };
+            let expected = if name.starts_with('F') { 1000.0 } else { 750.0 };
             assert!((f64::from(count) - expected).abs() < 4.0 * f64::sqrt(expected), "{name} {count}");
         }
     }

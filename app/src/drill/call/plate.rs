@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use bench::{Action, Writing};
+use plant::Level;
 use yew::prelude::*;
 
 use crate::drill::known::Known;
@@ -33,12 +34,18 @@ pub fn PlateCard(props: &Props) -> Html {
             </>
         };
     };
-    let watts = format!("{0:.0} / {0:.0} W", plate.element.watts.get());
+    let watts = plate.element.watts.get();
+    let (elements, watts) = if plate.has(Level::Lower) {
+        (text::PLATE_ELEMENTS, format!("{watts:.0} / {watts:.0} W"))
+    } else {
+        (text::PLATE_ELEMENT, format!("{watts:.0} W"))
+    };
+    let both = if plate.layout.at_once() > 1 { text::YES } else { text::NO };
     let rows = [
         (text::PLATE_STORAGE, units::size(plate.nominal, shown)),
         (text::PLATE_VOLTS, format!("{:.0} V 1Ø", plate.element.volts.get())),
-        (text::PLATE_ELEMENTS, watts),
-        (text::PLATE_BOTH, text::NO.to_owned()),
+        (elements, watts),
+        (text::PLATE_BOTH, both.to_owned()),
         (text::PLATE_PRESSURE, shown.words().pressure(plate.working_pressure)),
     ];
     html! {

@@ -107,10 +107,14 @@ fn a_loop_that_never_rests_multiplies_standby() {
     // Pump off: a check that closes stops it, one that does not lets warm water rise.
     plant.plumbing.recirculation = Some(Recirculation { pump: false, check: true, valve: 1.0 });
     assert!(plant.return_temperature().near(plant.room, Temperature(0.1)));
+    // The loop has left the tank a few kelvin warmer all through than it was alone.
     let stopped = standby(&mut plant);
     plant.plumbing.recirculation = Some(Recirculation { pump: false, check: false, valve: 1.0 });
     let rising = standby(&mut plant);
-    assert!(stopped < 1.2 * alone && rising > 2.0 * alone && rising < always, "{stopped} {rising}");
+    assert!(
+        stopped < 1.3 * alone && rising > 2.0 * alone && rising < always,
+        "{alone} {always} {stopped} {rising}"
+    );
     // And while somebody draws, cold water goes up the return.
     open(&mut plant, Tap::Bath, 1.0);
     plant.advance(Seconds(20.0));
