@@ -331,7 +331,7 @@ fn books_close_whatever_is_wrong_with_the_piping() {
 }
 
 #[test]
-#[ignore = "ten thousand lists take minutes; their figures stand in docs/figures.md"]
+#[ignore = "ten thousand lists take minutes; docs/figures.md keeps what they came to"]
 fn books_close_over_ten_thousand_lists() {
     books_close(0..10_000);
 }
