@@ -9,18 +9,6 @@ use plant::{End, FaultId, HeaterModel, Screw};
 use quantity::Draw;
 
 const ACTS: usize = 200;
-const TRAPS: [Trap; 8] = [
-    Trap::BrokenLead,
-    Trap::MislabelledBreaker,
-    Trap::SecondSource,
-    Trap::GhostVolts,
-    Trap::SomebodyResets,
-    Trap::WornLead,
-    Trap::WrongJack,
-    Trap::WeakBattery,
-];
-const LICENCES: [Licence; 4] =
-    [Licence::Plumber, Licence::Electrician, Licence::Maintenance, Licence::SupervisedLearner];
 
 /// Acts as files have them. What stands between `<` and `>` is drawn.
 const ALPHABET: [&str; 57] = [
@@ -117,13 +105,13 @@ fn any_end(draw: &mut Draw) -> End {
 }
 
 fn any_order(draw: &mut Draw) -> Order {
-    let mode = *one(draw, &[Mode::Coached, Mode::Solo, Mode::Exam]);
+    let mode = *one(draw, &Mode::ALL);
     let mut order = Order::chance(draw.word() as u32, mode);
     order.heater = draw.chance(0.5).then(|| *one(draw, HeaterModel::ALL));
-    order.licence = *one(draw, &LICENCES);
+    order.licence = *one(draw, &Licence::ALL);
     // Every fault as likely as the others; where one does not fit the house, another does.
     order.fault = Wanted::List((0..3).map(|_| *one(draw, FaultId::ALL)).collect());
-    order.traps = TRAPS.into_iter().filter(|_| draw.chance(0.4)).collect();
+    order.traps = Trap::ALL.into_iter().filter(|_| draw.chance(0.4)).collect();
     order
 }
 

@@ -1,4 +1,6 @@
-//! Section 5: water, pressure, expansion, draining and filling.
+//! Section 5: water, pressure, expansion, draining and filling. The tables of expansion (5.5, check case 19) and of
+//! expansion tanks (5.7, check case 20) are checked where they are computed, in `solver::water` and
+//! `solver::hydraulic`.
 
 use plant::climate::Climate;
 use plant::home::Setting;
@@ -77,27 +79,6 @@ fn a_regulator_closes_the_house() {
     assert!(happened.iter().any(|(_, h)| *h == Happening::ReliefOpened));
 }
 
-/// 5.5, computed (Kell; IAPWS-97 within 0.002 points), all rows, and check case 19; 50 gal from 50 to 140 °F
-/// grow by 0.84 gal (published).
-#[test]
-fn expansion() {
-    let rows = [
-        (40.0, 120.0, 1.157),
-        (50.0, 120.0, 1.129),
-        (60.0, 120.0, 1.060),
-        (60.0, 140.0, 1.609),
-        (50.0, 140.0, 1.678),
-        (90.0, 140.0, 1.196),
-        (60.0, 210.0, 4.155),
-    ];
-    for (cold, hot, percent) in rows {
-        let found = 100.0 * water::expansion(celsius(cold), celsius(hot));
-        assert!((found - percent).abs() < 0.004, "{cold} to {hot} °F: {found} %, the sheet {percent}");
-    }
-    let fraction = water::expansion(celsius(50.0), celsius(140.0));
-    assert!((fraction - 0.01678).abs() < 2e-4 && (50.0 * fraction - 0.84).abs() < 0.005);
-}
-
 /// Rise of pressure with temperature of rigidly shut water, psi/°F.
 fn rigid(fahrenheit: f64) -> f64 {
     let c = celsius(fahrenheit);
@@ -132,22 +113,6 @@ fn a_shut_system_gains_pressure() {
     assert!((7.0..16.0).contains(&rise), "{rise} °F in {minutes} min");
     // The top grows more for each joule than the mean says; 4.5 kW at 208 V on 45 gal give 0.9 °F a minute.
     assert!((6.0..25.0).contains(&minutes), "{minutes}");
-}
-
-/// 5.7, published method (R. W. Griffith PE, 2015), computed sizes; check case 20.
-#[test]
-fn expansion_tanks() {
-    let rows = [
-        (50.0, 140.0, 60.0, 150.0, 1.54),
-        (50.0, 140.0, 60.0, 135.0, 1.67),
-        (60.0, 120.0, 80.0, 135.0, 1.44),
-        (60.0, 120.0, 80.0, 150.0, 1.25),
-    ];
-    for (cold, hot, p1, p2, gallons) in rows {
-        let grown = 50.0 * water::expansion(celsius(cold), celsius(hot));
-        let size = cushion_size(grown, Pressure::psi(p1).get(), Pressure::psi(p2).get());
-        assert!((size - gallons).abs() < 0.02, "{size}, the sheet {gallons}");
-    }
 }
 
 /// 5.7: a house with the computed tank (45.0 true gallons, 50 to 120 °F, so 0.9 of the size for 50) ends below
