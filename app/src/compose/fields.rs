@@ -12,21 +12,6 @@ use super::{Field, FormHandle, Radios, Tick};
 use crate::said::use_voice;
 use crate::shell::{Choice, Choices};
 
-/// Licences, in the order they are offered.
-const LICENCES: [Licence; 4] =
-    [Licence::Plumber, Licence::Electrician, Licence::Maintenance, Licence::SupervisedLearner];
-/// Traps, in the order they are offered.
-const TRAPS: [Trap; 8] = [
-    Trap::BrokenLead,
-    Trap::MislabelledBreaker,
-    Trap::SecondSource,
-    Trap::GhostVolts,
-    Trap::SomebodyResets,
-    Trap::WornLead,
-    Trap::WrongJack,
-    Trap::WeakBattery,
-];
-
 /// The form.
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -82,12 +67,14 @@ fn chance_list<T: Copy + PartialEq + ToString + 'static>(
 }
 
 fn licences(voice: &Voice, form: &FormHandle) -> Html {
-    let choices =
-        LICENCES.iter().map(|one| Choice::new(format!("{one:?}"), voice.licence(*one))).collect::<Vec<_>>();
+    let choices = Licence::ALL
+        .iter()
+        .map(|one| Choice::new(format!("{one:?}"), voice.licence(*one)))
+        .collect::<Vec<_>>();
     let onchange = {
         let form = form.clone();
         Callback::from(move |value: String| {
-            if let Some(one) = LICENCES.into_iter().find(|one| format!("{one:?}") == value) {
+            if let Some(one) = Licence::ALL.into_iter().find(|one| format!("{one:?}") == value) {
                 form.dispatch(Field::Licence(one));
             }
         })
@@ -154,7 +141,7 @@ pub fn TrapFields(props: &Props) -> Html {
     html! {
         <fieldset class="options">
             <legend>{ voice.text("page-choose-traps") }</legend>
-            { for TRAPS.into_iter().map(tick) }
+            { for Trap::ALL.into_iter().map(tick) }
         </fieldset>
     }
 }

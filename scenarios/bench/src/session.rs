@@ -48,6 +48,11 @@ pub enum Licence {
     SupervisedLearner,
 }
 
+impl Licence {
+    /// All of them, in the order they are offered; drill codes count by it.
+    pub const ALL: [Self; 4] = [Self::Plumber, Self::Electrician, Self::Maintenance, Self::SupervisedLearner];
+}
+
 /// How a drill is run.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -58,6 +63,11 @@ pub enum Mode {
     Solo,
     /// No hints, no debrief until the instructor opens it.
     Exam,
+}
+
+impl Mode {
+    /// All of them, in the order they are offered; drill codes count by it.
+    pub const ALL: [Self; 3] = [Self::Coached, Self::Solo, Self::Exam];
 }
 
 /// A trap.
@@ -80,6 +90,20 @@ pub enum Trap {
     WrongJack,
     /// The meter's battery is nearly flat.
     WeakBattery,
+}
+
+impl Trap {
+    /// All of them, in the order they are offered; drill codes count by it.
+    pub const ALL: [Self; 8] = [
+        Self::BrokenLead,
+        Self::MislabelledBreaker,
+        Self::SecondSource,
+        Self::GhostVolts,
+        Self::SomebodyResets,
+        Self::WornLead,
+        Self::WrongJack,
+        Self::WeakBattery,
+    ];
 }
 
 /// One step of the log.
@@ -153,6 +177,11 @@ pub struct Technician {
 }
 
 impl Technician {
+    /// Gloves and eye protection on.
+    pub const fn protected(&self) -> bool {
+        self.gloves && self.eyes
+    }
+
     /// As the technician arrives.
     pub fn arriving(job: &Job) -> Self {
         Self {

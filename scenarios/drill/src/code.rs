@@ -15,19 +15,6 @@ use crate::order::{Kind, Order, OrderError, RULES, Wanted};
 
 const ALPHABET: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 const CHECK: crc::Crc<u16> = crc::Crc::<u16>::new(&crc::CRC_10_ATM);
-const MODES: [Mode; 3] = [Mode::Coached, Mode::Solo, Mode::Exam];
-const LICENCES: [Licence; 4] =
-    [Licence::Plumber, Licence::Electrician, Licence::Maintenance, Licence::SupervisedLearner];
-const TRAPS: [Trap; 8] = [
-    Trap::BrokenLead,
-    Trap::MislabelledBreaker,
-    Trap::SecondSource,
-    Trap::GhostVolts,
-    Trap::SomebodyResets,
-    Trap::WornLead,
-    Trap::WrongJack,
-    Trap::WeakBattery,
-];
 /// Longest code read; anything longer is refused unread.
 const LONGEST: usize = 400;
 
@@ -124,7 +111,7 @@ pub fn encode(order: &Order) -> Result<String, CodeError> {
     let flags = sections.iter().fold(0, |all, on| (all << 1) | u32::from(*on));
     let mut bits = Bits(Vec::new());
     bits.put(order.rules, 1);
-    bits.put((index_of(&MODES, &order.mode) << 3) | (index_of(&LICENCES, &order.licence) << 1), 1);
+    bits.put((index_of(&Mode::ALL, &order.mode) << 3) | (index_of(&Licence::ALL, &order.licence) << 1), 1);
     bits.put(flags, 1);
     bits.put(order.seed, 6);
     if home {
@@ -138,7 +125,7 @@ pub fn encode(order: &Order) -> Result<String, CodeError> {
         faults.iter().for_each(|f| bits.put(number(*f), 2));
     }
     if !order.traps.is_empty() {
-        bits.put(order.traps.iter().fold(0, |all, t| all | (1 << index_of(&TRAPS, t))), 2);
+        bits.put(order.traps.iter().fold(0, |all, t| all | (1 << index_of(&Trap::ALL, t))), 2);
     }
     order.limit_minutes.iter().for_each(|m| bits.put(u32::from(*m), 2));
     order.clock_minutes.iter().for_each(|m| bits.put(u32::from(*m), 2));
@@ -183,9 +170,9 @@ pub fn decode(text: &str) -> Result<Order, CodeError> {
     let who = r.take(1)?;
     let flags = r.take(1)?;
     let on = |bit: u32| flags & (1 << (4 - bit)) != 0;
-    let mut order = Order::chance(r.take(6)?, pick(&MODES, who >> 3)?);
+    let mut order = Order::chance(r.take(6)?, pick(&Mode::ALL, who >> 3)?);
     order.tankwright = Kind::Drill;
-    order.licence = pick(&LICENCES, (who >> 1) & 3)?;
+    order.licence = pick(&Licence::ALL, (who >> 1) & 3)?;
     if on(0) {
         order.heater = optional(HeaterModel::ALL, r.take(1)?)?;
         order.household = optional(HouseholdKind::ALL, r.take(1)?)?;
@@ -198,11 +185,11 @@ pub fn decode(text: &str) -> Result<Order, CodeError> {
     }
     if on(2) {
         let mask = r.take(2)?;
-        if mask >> TRAPS.len() != 0 {
+        if mask >> Trap::ALL.len() != 0 {
             return Err(CodeError::Check);
         }
         order.traps =
-            TRAPS.iter().enumerate().filter(|(i, _)| mask & (1 << i) != 0).map(|(_, t)| *t).collect();
+            Trap::ALL.iter().enumerate().filter(|(i, _)| mask & (1 << i) != 0).map(|(_, t)| *t).collect();
     }
     if on(3) {
         order.limit_minutes = Some(r.take(2)? as u16);
@@ -236,8 +223,8 @@ mod tests {
     use quantity::Draw;
 
     fn any(draw: &mut Draw) -> Order {
-        let mut order = Order::chance(draw.word() as u32, MODES[draw.index(3)]);
-        order.licence = LICENCES[draw.index(4)];
+        let mut order = Order::chance(draw.word() as u32, Mode::ALL[draw.index(3)]);
+        order.licence = Licence::ALL[draw.index(4)];
         order.heater = draw.chance(0.5).then(|| HeaterModel::ALL[draw.index(HeaterModel::ALL.len())]);
         order.household = draw.chance(0.5).then(|| HouseholdKind::ALL[draw.index(4)]);
         order.climate = draw.chance(0.5).then(|| Climate::ALL[draw.index(4)]);
@@ -247,7 +234,7 @@ mod tests {
             1 => Wanted::One(all[draw.index(all.len())]),
             _ => Wanted::List((0..2 + draw.index(5)).map(|_| all[draw.index(all.len())]).collect()),
         };
-        order.traps = TRAPS.iter().copied().filter(|_| draw.chance(0.3)).collect();
+        order.traps = Trap::ALL.iter().copied().filter(|_| draw.chance(0.3)).collect();
         order.limit_minutes = draw.chance(0.3).then(|| 5 + draw.index(1000) as u16);
         order.clock_minutes = draw.chance(0.3).then(|| 5 + draw.index(1000) as u16);
         order

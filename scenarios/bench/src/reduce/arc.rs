@@ -41,7 +41,7 @@ pub(super) fn tell(turn: &mut Turn, spark: Option<Spark>) {
     } else {
         MAKING
     };
-    let protected = turn.s.me.gloves && turn.s.me.eyes;
+    let protected = turn.s.me.protected();
     turn.noticed.push(Noticed::Flash { at });
     turn.harms.push(Harm::arc(volts, current, cleared_after, protected));
 }

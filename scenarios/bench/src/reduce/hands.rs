@@ -29,7 +29,7 @@ const MEANT: Seconds = Seconds(10.0);
 /// tank are the usual way to be hurt; the current is solved for with the body as a branch.
 pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
     let plant = &turn.s.home.plant;
-    let protected = turn.s.me.gloves && turn.s.me.eyes;
+    let protected = turn.s.me.protected();
     if senses::ground(point).is_none() && !prove::is_proved(&turn.s, point) {
         let live = senses::to_ground(plant, point) >= senses::LIVE;
         tell_unproved(turn, Fact::WorkedUnproved { at: point, live, protected });

@@ -120,7 +120,7 @@ pub(super) fn meter(
     }
     turn.pass(time);
     if senses::either_live(&turn.s.home.plant, red, black) {
-        let protected = turn.s.me.gloves && turn.s.me.eyes;
+        let protected = turn.s.me.protected();
         turn.facts.push(Fact::MeasuredLive { protected });
     }
     let display = match turn.s.me.jack {
@@ -175,7 +175,7 @@ fn through(turn: &mut Turn, function: MeterFunction, red: Point, black: Point) -
 fn blow(turn: &mut Turn, volts: Volts, current: Amps) {
     let size = current.get();
     let opens = Seconds(dmm::FUSE_I2T.get() / (size * size));
-    let protected = turn.s.me.gloves && turn.s.me.eyes;
+    let protected = turn.s.me.protected();
     turn.s.me.fuse_blown = true;
     turn.harms.push(Harm::arc(volts, current, opens, protected));
     turn.harms.push(Harm::MeterOverloaded { volts });

@@ -60,7 +60,7 @@ fn locked_out(plant: &Plant) -> bool {
         .panel
         .breakers
         .iter()
-        .filter(|b| senses::feeds_heater(b))
+        .filter(|b| b.feeds_heater())
         // An open, locked switch in the line isolates the main circuit as well as its breaker does.
         .filter(|b| b.feeds != plant::Circuit::Heater || !plant.in_line.is_some_and(|one| one.isolates()))
         .all(|b| b.handle != plant::Handle::On && b.locked && b.tagged)

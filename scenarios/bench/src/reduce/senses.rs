@@ -1,7 +1,7 @@
 //! Questions to the plant that more than one act asks.
 
 use plant::electrical::Bridge;
-use plant::{Breaker, End, Handle, Level, Place, Plant, Point, Screw, Tap, Wire};
+use plant::{End, Handle, Level, Place, Plant, Point, Screw, Tap, Wire};
 use quantity::{Flow, Ohms, Temperature, Volts};
 
 /// Below this share the tank counts as not full: expansion and layers move the last half per cent.
@@ -45,14 +45,9 @@ pub(crate) fn nominal(plant: &Plant) -> Volts {
     plant.service.across()
 }
 
-/// A breaker that truly feeds the heater.
-pub(crate) fn feeds_heater(breaker: &Breaker) -> bool {
-    breaker.feeds_heater()
-}
-
 /// Some breaker that feeds the heater is on.
 pub(crate) fn fed(plant: &Plant) -> bool {
-    plant.panel.breakers.iter().any(|b| feeds_heater(b) && b.handle == Handle::On)
+    plant.panel.breakers.iter().any(|b| b.feeds_heater() && b.handle == Handle::On)
 }
 
 /// A wire of the heater lies off its screw.

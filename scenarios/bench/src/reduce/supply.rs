@@ -4,7 +4,7 @@ use plant::{Circuit, Handle, Level};
 use quantity::{Seconds, Temperature};
 
 use super::turn::Turn;
-use super::{Answered, prove, reach, senses};
+use super::{Answered, prove, reach};
 use crate::shown::{Refusal, Shown, Sight};
 
 /// A dial turned as far as it goes (trade sheet 3.1, published: up to 150 °F on most dials).
@@ -72,7 +72,7 @@ pub(super) fn lock(turn: &mut Turn, slot: u32, on: bool, time: Seconds) -> Answe
     if breaker.locked == on {
         return Err(Refusal::AlreadySo);
     }
-    let feeds = senses::feeds_heater(breaker);
+    let feeds = breaker.feeds_heater();
     let clock = turn.s.clock;
     if let Some(breaker) = turn.s.home.plant.panel.breakers.get_mut(slot as usize) {
         breaker.locked = on;

@@ -141,7 +141,8 @@ pub(super) fn advance(plant: &mut Plant, time: Seconds, live: &Live) -> Vec<(Sec
     happened
 }
 
-/// How long until the first contact burns open or welds, currents staying as they are.
+/// How long until the first contact burns open, currents staying as they are. One that welds on the way is found
+/// at the end of the step it welds in, with its moment.
 pub(super) fn earliest(plant: &Plant, live: &Live) -> Seconds {
     let mut soonest = f64::INFINITY;
     for &at in ContactAt::ALL {

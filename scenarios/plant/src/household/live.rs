@@ -7,7 +7,7 @@ use super::habits::{self, Wish};
 use super::week::{Drawn, Life, Week};
 use crate::home::Home;
 use crate::state::Happening;
-use crate::supply::{Circuit, Handle};
+use crate::supply::Handle;
 use crate::waterworks::Tap;
 
 /// Lives in a house for up to `days` days with whatever is wrong in it, until the people have had enough or
@@ -136,7 +136,7 @@ impl Run {
                 }
                 Happening::BreakerTripped { slot } => {
                     let breaker = home.plant.panel.breakers.get(slot as usize);
-                    if breaker.is_some_and(|b| feeds_heater(b.feeds)) {
+                    if breaker.is_some_and(|b| b.feeds_heater()) {
                         self.week.breaker_trips += 1;
                     }
                 }
@@ -228,7 +228,7 @@ impl Run {
     fn look_for_cause(&mut self, home: &mut Home) {
         let life = self.week.life;
         let mut found = false;
-        for breaker in home.plant.panel.breakers.iter_mut().filter(|b| feeds_heater(b.feeds)) {
+        for breaker in home.plant.panel.breakers.iter_mut().filter(|b| b.feeds_heater()) {
             if breaker.handle != Handle::Tripped || life.resets == 0 {
                 continue;
             }
@@ -271,10 +271,6 @@ impl Run {
         home.plant.plumbing.peak = home.plant.plumbing.pressure;
         self.week
     }
-}
-
-fn feeds_heater(circuit: Circuit) -> bool {
-    matches!(circuit, Circuit::Heater | Circuit::SecondSource | Circuit::OffPeak)
 }
 
 /// A joint that is charred and not burnt off gives itself away by smell whenever it carries current.

@@ -174,16 +174,9 @@ impl Ways {
         let bore = f::orifice(f::DRAIN_BORE.get()) * open(plumbing.drain_valve);
         let drain = bore * hose * choke * (1.0 - open(plumbing.drain_grit));
         let floor = self.net.air(0.0);
-        for (k, slot) in
-            [(drain, 0), (f::orifice(plumbing.drain_drip), 1), (f::orifice(plant.vessel.shell_hole), 2)]
-        {
-            let pipe = self.pipe_at((self.tank, f::EMPTY.get()), (floor, out), Law::Orifice { k });
-            match slot {
-                0 => self.on.drain = pipe,
-                1 => self.on.drip = pipe,
-                _ => self.on.hole = pipe,
-            }
-        }
+        let holes = [drain, f::orifice(plumbing.drain_drip), f::orifice(plant.vessel.shell_hole)];
+        [self.on.drain, self.on.drip, self.on.hole] =
+            holes.map(|k| self.pipe_at((self.tank, f::EMPTY.get()), (floor, out), Law::Orifice { k }));
     }
 
     fn junction(&mut self, guess: f64) -> u32 {

@@ -13,6 +13,7 @@ use solver::water::{ATMOSPHERE, GRAVITY};
 use super::figures as f;
 use super::flows::{Branches, Flows, Moment};
 use super::lay::open;
+use super::plan::ajar;
 use crate::waterworks::Plumbing;
 use crate::{Plant, thermal::vessel};
 
@@ -71,7 +72,7 @@ impl Ways {
             water,
             cold: plant.cold_volume(),
             air: plumbing.air.get(),
-            vented: lever || plumbing.taps.iter().any(|t| open(*t) > f::AJAR.get()),
+            vented: lever || plumbing.taps.iter().any(|t| ajar(*t)),
             slack: f::PIPE.get() + plant.shell_growth(),
             closed: plumbing.is_closed(),
             supplied: open(plumbing.cold_valve) > 0.0,
