@@ -1,5 +1,6 @@
 //! The catalogue of faults. One file each; a fault is an effect on the physics, never a sentence.
 
+mod catalogue;
 mod f01;
 mod f02;
 mod f03;
@@ -24,148 +25,24 @@ mod f45;
 mod f50;
 mod inspect;
 mod numbers;
+mod remedy;
 mod sound;
 
+pub use catalogue::FaultId;
 pub use inspect::Defect;
 pub(crate) use numbers::sources;
 pub use numbers::{Parameter, Parameters, level_of, place_in};
 use numbers::{chosen, is_second, level_in, parameter, weight};
+pub use remedy::{Advice, PartKind, Remedy, Scope};
 
 use quantity::{Constant, Draw, Listed};
 use serde::{Deserialize, Serialize};
 
 use crate::home::Home;
-use crate::named::{QUOTED, named};
-use crate::points::End;
-
-named! {
-    /// A fault, numbered as in section 9 of the trade sheet.
-    FaultId {
-        /// Lower element open.
-        F01 = "F01",
-        /// Upper element open.
-        F02 = "F02",
-        /// Tank shell corroded through.
-        F03 = "F03",
-        /// Demand beyond capacity.
-        F04 = "F04",
-        /// Upper thermostat welded calling.
-        F05 = "F05",
-        /// Lower thermostat welded calling.
-        F06 = "F06",
-        /// Limit tripped, cause gone.
-        F08 = "F08",
-        /// Limit, one pole burnt.
-        F09 = "F09",
-        /// Upper thermostat fails to transfer.
-        F10 = "F10",
-        /// Upper thermostat never feeds the upper element.
-        F11 = "F11",
-        /// Lower thermostat open.
-        F12 = "F12",
-        /// Lower element grounded mid-coil.
-        F13 = "F13",
-        /// Element grounded near an end.
-        F14 = "F14",
-        /// Breaker off or tripped, no fault behind it.
-        F18 = "F18",
-        /// Breaker, one pole not making.
-        F19 = "F19",
-        /// Burnt splice in the junction box.
-        F23 = "F23",
-        /// 240 V element on a 208 V supply.
-        F27 = "F27",
-        /// Dial set high.
-        F35 = "F35",
-        /// Dials unequal.
-        F36 = "F36",
-        /// Dip tube broken or missing.
-        F37 = "F37",
-        /// Thermal expansion in a closed system.
-        F45 = "F45",
-        /// Element gasket leaks.
-        F50 = "F50",
-    }
-}
+use crate::named::QUOTED;
 
 /// The lists of this folder.
 pub(crate) const SOURCES: &[&[Listed]] = &[inspect::CONSTANTS, sound::CONSTANTS];
-
-/// What has to be done about a fault by somebody whose licence allows it.
-#[derive(Clone, Copy, PartialEq, Debug)]
-pub enum Remedy {
-    /// A part has to be changed for one that matches the plate.
-    Replace(PartKind),
-    /// A wire end has to be cut back, made again and torqued.
-    Remake(&'static [End]),
-    /// Press the limit's button once the cause is known to be gone.
-    ResetLimit,
-    /// Close the breaker once the elements are known to be clear of ground.
-    CloseBreaker,
-    /// Both dials to 120 °F.
-    SetDials,
-    /// Nothing is broken: say so, and say what would help.
-    Advise(Advice),
-}
-
-named! {
-    /// A part that can be changed.
-    PartKind {
-        /// Upper element with its gasket.
-        UpperElement = "upper-element",
-        /// Lower element with its gasket.
-        LowerElement = "lower-element",
-        /// Upper thermostat.
-        UpperThermostat = "upper-thermostat",
-        /// Lower thermostat.
-        LowerThermostat = "lower-thermostat",
-        /// High limit.
-        Limit = "limit",
-        /// The heater's breaker.
-        Breaker = "breaker",
-        /// A fuse, where there is one.
-        Fuse = "fuse",
-        /// Dip tube.
-        DipTube = "dip-tube",
-        /// Gasket of the upper element alone.
-        UpperGasket = "upper-gasket",
-        /// Gasket of the lower element alone.
-        LowerGasket = "lower-gasket",
-        /// Relief valve.
-        ReliefValve = "relief-valve",
-        /// Expansion tank, a new one or a first one.
-        ExpansionTank = "expansion-tank",
-        /// The whole heater.
-        Heater = "heater",
-    }
-}
-
-named! {
-    /// Words to the customer that can be the right end of a call.
-    Advice {
-        /// The house asks for more hot water than this heater can make.
-        DemandExceedsCapacity = "demand-exceeds-capacity",
-        /// A 240 V heater on 208 V makes three quarters of its power: accept it or fit 208 V elements.
-        LowSupplyVoltage = "low-supply-voltage",
-        /// Why 120 °F, and a mixing valve for anything hotter.
-        SafeTemperature = "safe-temperature",
-        /// The heater is sound; what was found and measured.
-        NothingWrong = "nothing-wrong",
-    }
-}
-
-/// Whose work a remedy is. Who may do what is local law; this is the usual split, from memory.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
-pub enum Scope {
-    /// Parts and wires of the heater itself.
-    HeaterParts,
-    /// Inside the load center or on the branch circuit.
-    Panel,
-    /// Piping, vessel, relief, expansion.
-    Piping,
-    /// Words and settings.
-    Words,
-}
 
 /// Everything the catalogue knows about one fault.
 #[derive(Clone, Copy)]
@@ -262,34 +139,6 @@ impl Fault {
 }
 
 impl FaultId {
-    /// Its catalogue entry.
-    pub const fn fault(self) -> &'static Fault {
-        match self {
-            Self::F01 => &f01::FAULT,
-            Self::F02 => &f02::FAULT,
-            Self::F03 => &f03::FAULT,
-            Self::F04 => &f04::FAULT,
-            Self::F05 => &f05::FAULT,
-            Self::F06 => &f06::FAULT,
-            Self::F08 => &f08::FAULT,
-            Self::F09 => &f09::FAULT,
-            Self::F10 => &f10::FAULT,
-            Self::F11 => &f11::FAULT,
-            Self::F12 => &f12::FAULT,
-            Self::F13 => &f13::FAULT,
-            Self::F14 => &f14::FAULT,
-            Self::F18 => &f18::FAULT,
-            Self::F19 => &f19::FAULT,
-            Self::F23 => &f23::FAULT,
-            Self::F27 => &f27::FAULT,
-            Self::F35 => &f35::FAULT,
-            Self::F36 => &f36::FAULT,
-            Self::F37 => &f37::FAULT,
-            Self::F45 => &f45::FAULT,
-            Self::F50 => &f50::FAULT,
-        }
-    }
-
     /// What puts right this fault with these numbers. Where a fault can sit in one of two like places, its
     /// remedies are listed in the order of the parameter `level` or `leg` that says which.
     pub fn remedy(self, parameters: &Parameters) -> Option<Remedy> {

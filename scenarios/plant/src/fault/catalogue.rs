@@ -1,0 +1,68 @@
+//! The list of faults: one entry each, its number and its file.
+
+use super::Fault;
+use crate::named::named;
+
+/// Makes the closed list and the way from a number to its file.
+macro_rules! catalogue {
+    ($($(#[$doc:meta])* $id:ident $file:ident $text:literal,)*) => {
+        named! {
+            /// A fault, numbered as in section 9 of the trade sheet.
+            FaultId { $($(#[$doc])* $id = $text,)* }
+        }
+
+        impl FaultId {
+            /// Its catalogue entry.
+            pub const fn fault(self) -> &'static Fault {
+                match self { $(Self::$id => &super::$file::FAULT,)* }
+            }
+        }
+    };
+}
+
+catalogue! {
+    /// Lower element open.
+    F01 f01 "F01",
+    /// Upper element open.
+    F02 f02 "F02",
+    /// Tank shell corroded through.
+    F03 f03 "F03",
+    /// Demand beyond capacity.
+    F04 f04 "F04",
+    /// Upper thermostat welded calling.
+    F05 f05 "F05",
+    /// Lower thermostat welded calling.
+    F06 f06 "F06",
+    /// Limit tripped, cause gone.
+    F08 f08 "F08",
+    /// Limit, one pole burnt.
+    F09 f09 "F09",
+    /// Upper thermostat fails to transfer.
+    F10 f10 "F10",
+    /// Upper thermostat never feeds the upper element.
+    F11 f11 "F11",
+    /// Lower thermostat open.
+    F12 f12 "F12",
+    /// Lower element grounded mid-coil.
+    F13 f13 "F13",
+    /// Element grounded near an end.
+    F14 f14 "F14",
+    /// Breaker off or tripped, no fault behind it.
+    F18 f18 "F18",
+    /// Breaker, one pole not making.
+    F19 f19 "F19",
+    /// Burnt splice in the junction box.
+    F23 f23 "F23",
+    /// 240 V element on a 208 V supply.
+    F27 f27 "F27",
+    /// Dial set high.
+    F35 f35 "F35",
+    /// Dials unequal.
+    F36 f36 "F36",
+    /// Dip tube broken or missing.
+    F37 f37 "F37",
+    /// Thermal expansion in a closed system.
+    F45 f45 "F45",
+    /// Element gasket leaks.
+    F50 f50 "F50",
+}

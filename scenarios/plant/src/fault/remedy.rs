@@ -1,0 +1,80 @@
+//! What puts a fault right, and whose work that is.
+
+use crate::named::named;
+use crate::points::End;
+
+/// What has to be done about a fault by somebody whose licence allows it.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub enum Remedy {
+    /// A part has to be changed for one that matches the plate.
+    Replace(PartKind),
+    /// A wire end has to be cut back, made again and torqued.
+    Remake(&'static [End]),
+    /// Press the limit's button once the cause is known to be gone.
+    ResetLimit,
+    /// Close the breaker once the elements are known to be clear of ground.
+    CloseBreaker,
+    /// Both dials to 120 °F.
+    SetDials,
+    /// Nothing is broken: say so, and say what would help.
+    Advise(Advice),
+}
+
+named! {
+    /// A part that can be changed.
+    PartKind {
+        /// Upper element with its gasket.
+        UpperElement = "upper-element",
+        /// Lower element with its gasket.
+        LowerElement = "lower-element",
+        /// Upper thermostat.
+        UpperThermostat = "upper-thermostat",
+        /// Lower thermostat.
+        LowerThermostat = "lower-thermostat",
+        /// High limit.
+        Limit = "limit",
+        /// The heater's breaker.
+        Breaker = "breaker",
+        /// A fuse, where there is one.
+        Fuse = "fuse",
+        /// Dip tube.
+        DipTube = "dip-tube",
+        /// Gasket of the upper element alone.
+        UpperGasket = "upper-gasket",
+        /// Gasket of the lower element alone.
+        LowerGasket = "lower-gasket",
+        /// Relief valve.
+        ReliefValve = "relief-valve",
+        /// Expansion tank, a new one or a first one.
+        ExpansionTank = "expansion-tank",
+        /// The whole heater.
+        Heater = "heater",
+    }
+}
+
+named! {
+    /// Words to the customer that can be the right end of a call.
+    Advice {
+        /// The house asks for more hot water than this heater can make.
+        DemandExceedsCapacity = "demand-exceeds-capacity",
+        /// A 240 V heater on 208 V makes three quarters of its power: accept it or fit 208 V elements.
+        LowSupplyVoltage = "low-supply-voltage",
+        /// Why 120 °F, and a mixing valve for anything hotter.
+        SafeTemperature = "safe-temperature",
+        /// The heater is sound; what was found and measured.
+        NothingWrong = "nothing-wrong",
+    }
+}
+
+/// Whose work a remedy is. Who may do what is local law; this is the usual split, from memory.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Scope {
+    /// Parts and wires of the heater itself.
+    HeaterParts,
+    /// Inside the load center or on the branch circuit.
+    Panel,
+    /// Piping, vessel, relief, expansion.
+    Piping,
+    /// Words and settings.
+    Words,
+}
