@@ -11,6 +11,7 @@ mod left;
 pub mod licence;
 pub mod make;
 pub mod order;
+pub mod procedure;
 pub mod replay;
 pub mod rubric;
 pub mod score;

@@ -1,0 +1,171 @@
+//! The trade's procedures as data: each step in its right order, with why, and what follows where it is left out
+//! or done after the next one.
+//!
+//! Each lives in a whole worked job, so that what follows can be found by folding it. The files are in
+//! `scenarios/drill/procedures`; `docs/procedures.md` is written from them.
+
+use bench::Action;
+use plant::fault::FaultId;
+use serde::{Deserialize, Serialize};
+
+use crate::order::Order;
+use crate::rubric::RuleId;
+
+const FILES: &[&str] = &[
+    include_str!("../procedures/prove-dead.json"),
+    include_str!("../procedures/element-ohms.json"),
+    include_str!("../procedures/element-to-ground.json"),
+    include_str!("../procedures/drain.json"),
+    include_str!("../procedures/replace-element.json"),
+    include_str!("../procedures/refill.json"),
+    include_str!("../procedures/purge.json"),
+    include_str!("../procedures/commission.json"),
+    include_str!("../procedures/thermostat-contacts.json"),
+    include_str!("../procedures/replace-thermostat.json"),
+    include_str!("../procedures/reset-limit.json"),
+    include_str!("../procedures/test-relief.json"),
+    include_str!("../procedures/replace-heater.json"),
+    include_str!("../procedures/stop-and-call.json"),
+];
+
+/// One procedure.
+#[derive(Clone, PartialEq, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Procedure {
+    /// Its name, for other procedures to call it by.
+    pub procedure: String,
+    /// What it is for.
+    pub title: String,
+    /// Where its order comes from.
+    pub source: String,
+    /// The drill of the worked job.
+    pub drill: Order,
+    /// What the job does before it.
+    #[serde(default)]
+    pub before: Vec<Part>,
+    /// Its steps.
+    pub steps: Vec<Step>,
+    /// What the job does after it.
+    #[serde(default)]
+    pub after: Vec<Part>,
+}
+
+/// A stretch of the job around a procedure.
+#[derive(Clone, PartialEq, Debug, Deserialize)]
+#[serde(untagged)]
+pub enum Part {
+    /// Another procedure's steps.
+    Procedure {
+        /// Its name.
+        procedure: String,
+        /// Steps of it that this job does not need.
+        #[serde(default)]
+        without: Vec<String>,
+    },
+    /// A step of this job alone.
+    Own(Step),
+}
+
+/// One step.
+#[derive(Clone, PartialEq, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Step {
+    /// Its name.
+    pub step: String,
+    /// Why it is done, and here.
+    #[serde(default)]
+    pub why: String,
+    /// The acts.
+    #[serde(rename = "do")]
+    pub acts: Vec<Doing>,
+    /// What follows where it is left out.
+    #[serde(default)]
+    pub left_out: Vec<Follows>,
+    /// What follows where it is done after the step that comes next.
+    #[serde(default)]
+    pub after_next: Vec<Follows>,
+}
+
+/// An act, or the finding with its evidence named by step.
+#[derive(Clone, PartialEq, Debug, Deserialize)]
+#[serde(untagged)]
+pub enum Doing {
+    /// Writes down what is wrong, on the last act of each step named.
+    Finds {
+        /// What.
+        finds: FaultId,
+        /// Steps that show it.
+        by: Vec<String>,
+    },
+    /// Any other act.
+    Act(Action),
+}
+
+/// Something that follows from a step left out or out of order.
+#[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Follows {
+    /// A line of the score.
+    Score(RuleId),
+    /// Somebody or something comes to harm: the harm's name in records.
+    Harm(String),
+    /// A later step cannot be done: its name.
+    Refused(String),
+    /// A later step reads or shows something else: its name.
+    Reading(String),
+}
+
+/// Why a procedure cannot be used.
+#[derive(Debug, thiserror::Error)]
+pub enum ProcedureError {
+    /// Not a procedure.
+    #[error("not a procedure: {0}")]
+    Json(#[from] serde_json::Error),
+    /// It calls one that is not there.
+    #[error("{procedure} calls {missing:?}, which is not there")]
+    Missing {
+        /// Which calls.
+        procedure: String,
+        /// What.
+        missing: String,
+    },
+}
+
+/// All procedures, in the order of a job.
+///
+/// # Errors
+/// [`ProcedureError::Json`] where a file does not read as one.
+pub fn all() -> Result<Vec<Procedure>, ProcedureError> {
+    FILES.iter().map(|text| Ok(serde_json::from_str(text)?)).collect()
+}
+
+impl Procedure {
+    /// The whole job: the steps before it, its own, those after; and the range its own lie in.
+    ///
+    /// # Errors
+    /// [`ProcedureError::Missing`] where it calls a procedure that is not in `all`.
+    pub fn job(&self, all: &[Self]) -> Result<(Vec<Step>, std::ops::Range<usize>), ProcedureError> {
+        let mut steps = self.flat(&self.before, all)?;
+        let first = steps.len();
+        steps.extend(self.steps.iter().cloned());
+        let own = first..steps.len();
+        steps.extend(self.flat(&self.after, all)?);
+        Ok((steps, own))
+    }
+
+    fn flat(&self, parts: &[Part], all: &[Self]) -> Result<Vec<Step>, ProcedureError> {
+        let mut steps = Vec::new();
+        for part in parts {
+            match part {
+                Part::Own(step) => steps.push(step.clone()),
+                Part::Procedure { procedure: name, without } => {
+                    let called = all.iter().find(|p| p.procedure == *name).ok_or_else(|| {
+                        ProcedureError::Missing { procedure: self.procedure.clone(), missing: name.clone() }
+                    })?;
+                    steps.extend(called.steps.iter().filter(|s| !without.contains(&s.step)).cloned());
+                }
+            }
+        }
+        Ok(steps)
+    }
+}
