@@ -105,6 +105,9 @@ impl Plant {
             room: ROOM,
             clock: Seconds(0.0),
         };
+        if let Some(awg) = branch::copper(plate.current(), rating) {
+            plant.wiring.size(awg);
+        }
         plant.settle_controls();
         plant.settle_cold_side();
         plant

@@ -5,6 +5,7 @@
 pub mod branch;
 mod build;
 pub mod climate;
+pub mod conductor;
 pub mod controls;
 pub mod electrical;
 pub mod fault;
@@ -23,6 +24,7 @@ pub mod thermal;
 pub mod waterworks;
 pub mod wire;
 
+pub use conductor::{Conductor, Metal};
 pub use fault::FaultId;
 pub use heater::{HeaterModel, Plate};
 pub use home::{Home, Setting};

@@ -6,6 +6,7 @@ mod element;
 use quantity::{Constant, Kelvins, Metres, Ohms, Tag};
 use serde::{Deserialize, Serialize};
 
+use crate::conductor::Conductor;
 use crate::layout::Layout;
 use crate::named::named;
 use crate::points::{End, Screw};
@@ -72,6 +73,7 @@ pub struct Joint {
 pub struct Wiring {
     joints: Vec<[Joint; 2]>,
     lengths: Vec<Metres>,
+    conductors: Vec<Conductor>,
     /// How the heater is wired inside.
     pub layout: Layout,
     /// One leg and the neutral feed it: `cable-n` in place of `cable-b`.
@@ -99,7 +101,8 @@ impl Wiring {
             })
             .collect();
         let lengths = crate::Wire::ALL.iter().map(|wire| wire.usual_length()).collect();
-        Self { joints, lengths, layout, hot_neutral, boxed: false, second_source: false }
+        let conductors = crate::Wire::ALL.iter().map(|wire| Conductor::usual(*wire)).collect();
+        Self { joints, lengths, conductors, layout, hot_neutral, boxed: false, second_source: false }
     }
 
     /// The joint at a wire's end.
@@ -115,6 +118,16 @@ impl Wiring {
     /// How long a wire is, to change it.
     pub fn length_mut(&mut self, wire: crate::Wire) -> &mut Metres {
         &mut self.lengths[wire.index()]
+    }
+
+    /// A wire's conductor.
+    pub fn conductor(&self, wire: crate::Wire) -> &Conductor {
+        &self.conductors[wire.index()]
+    }
+
+    /// A wire's conductor, to change it.
+    pub fn conductor_mut(&mut self, wire: crate::Wire) -> &mut Conductor {
+        &mut self.conductors[wire.index()]
     }
 
     /// Whether a wire is there at all.

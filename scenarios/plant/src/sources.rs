@@ -3,8 +3,8 @@
 use quantity::Listed;
 
 use crate::{
-    branch, build, climate, controls, electrical, fault, heater, household, named, parts, supply, thermal,
-    waterworks, wire,
+    branch, build, climate, conductor, controls, electrical, fault, heater, household, named, parts, supply,
+    thermal, waterworks, wire,
 };
 
 /// The lists of the modules, folder by folder.
@@ -14,6 +14,7 @@ const FOLDERS: &[&[&[Listed]]] = &[
         branch::CONSTANTS,
         build::CONSTANTS,
         climate::CONSTANTS,
+        conductor::CONSTANTS,
         heater::CONSTANTS,
         supply::CONSTANTS,
         wire::CONSTANTS,

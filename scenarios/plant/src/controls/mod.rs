@@ -96,6 +96,7 @@ pub fn burn(
             happened.push((at, Happening::BreakerTripped { slot: slot as u32 }));
         }
     }
+    crate::conductor::advance(&mut plant.wiring, time, live);
     for (end, at) in joint::advance(&mut plant.wiring, time, live) {
         happened.push((at, Happening::JointBurnt { end }));
     }

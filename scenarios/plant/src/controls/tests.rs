@@ -125,3 +125,27 @@ fn both_elements_hold_at_first() {
     plant.wiring.joint_mut(End { wire: Wire::Transfer, side: 0 }).on = Some(crate::Screw::H2);
     assert!(pass(&mut plant, 600.0, [true; 2]).is_empty());
 }
+
+/// F25 (from memory): aluminium in a connector for copper worsens with every hot cycle; copper does not, nor
+/// aluminium in a connector marked for it.
+#[test]
+fn aluminium_under_a_copper_screw_worsens_with_hot_cycles() {
+    let end = End { wire: Wire::CableA, side: 1 };
+    let after = |metal, rated| {
+        let mut plant = plant();
+        blades(&mut plant, true, false);
+        plant.wiring.joint_mut(end).resistance = Ohms(0.03);
+        let conductor = plant.wiring.conductor_mut(end.wire);
+        (conductor.metal, conductor.rated) = (metal, rated);
+        for _ in 0..10 {
+            blades(&mut plant, true, false);
+            pass(&mut plant, 3600.0, [true; 2]);
+            plant.thermostats.iter_mut().for_each(|t| t.calling = false);
+            pass(&mut plant, 7200.0, [true; 2]);
+        }
+        plant.wiring.joint(end).resistance.get()
+    };
+    near(after(crate::Metal::Copper, true), 0.03, 1e-12);
+    near(after(crate::Metal::Aluminium, true), 0.03, 1e-12);
+    near(after(crate::Metal::Aluminium, false), 0.0403, 1e-4);
+}

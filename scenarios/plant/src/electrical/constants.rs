@@ -31,20 +31,6 @@ quantity::constants! {
         "F",
         Tag::Model("next to none, as in readings of ghost voltage on one neighbour"),
     );
-    /// Copper wire of 10 AWG, a branch cable's.
-    pub const AWG_10: Constant = Constant::new(
-        "10 AWG copper",
-        3.277e-3,
-        "Ω/m",
-        Tag::Computed("5.261 mm² (ASTM B258) of copper at 1.7241e-8 Ω·m, 20 °C (IEC 60028)"),
-    );
-    /// Copper wire of 12 AWG, a heater's lead.
-    pub const AWG_12: Constant = Constant::new(
-        "12 AWG copper",
-        5.211e-3,
-        "Ω/m",
-        Tag::Computed("3.309 mm² (ASTM B258) of copper at 1.7241e-8 Ω·m, 20 °C (IEC 60028)"),
-    );
     /// Bonds at the service: neutral bar to ground bar, and to the cold water pipe.
     pub const SERVICE_BOND: Constant = Constant::new(
         "bond at the service",

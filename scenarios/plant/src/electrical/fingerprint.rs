@@ -80,7 +80,7 @@ impl Plant {
             mix.add(joint.on.map_or(u64::MAX, |screw| screw.index() as u64));
             mix.number(joint.resistance.get());
         }
-        Wire::ALL.iter().for_each(|wire| mix.number(self.wiring.length(*wire).get()));
+        Wire::ALL.iter().for_each(|wire| mix.number(self.conductor_ohms(*wire).get()));
         if let Some(limit) = &self.lower_limit {
             limit.poles.iter().enumerate().for_each(|(i, pole)| mix.contact(*pole, limit.closed(i)));
         }

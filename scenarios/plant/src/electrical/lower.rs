@@ -4,8 +4,8 @@ use quantity::{Constant, Ohms, Tag, Volts};
 use solver::network::{Complex, Network};
 
 use super::constants::{
-    AWG_10, AWG_12, BOARD_LOAD, CABLE_STRAY, LEAD_STRAY, LEAST_RESISTANCE, NIPPLE_WATER, SERVICE_BOND,
-    SOUND_CONTACT, SURFACE_LEAKAGE,
+    BOARD_LOAD, CABLE_STRAY, LEAD_STRAY, LEAST_RESISTANCE, NIPPLE_WATER, SERVICE_BOND, SOUND_CONTACT,
+    SURFACE_LEAKAGE,
 };
 use super::nodes::{LEGS, NEUTRAL, Nodes};
 use super::{Bridge, HERTZ};
@@ -219,8 +219,7 @@ impl Lowered {
     /// Wires with their copper and joints.
     fn wires(&mut self, plant: &Plant) {
         for &wire in Wire::ALL.iter().filter(|wire| plant.wiring.exists(**wire)) {
-            let per_metre = if wire.is_cable() { AWG_10 } else { AWG_12 }.get();
-            let copper = conductance(Ohms(plant.wiring.length(wire).get() * per_metre));
+            let copper = conductance(plant.conductor_ohms(wire));
             let ends = [End { wire, side: 0 }, End { wire, side: 1 }];
             let [near, far] = ends.map(|end| self.nodes.end(end));
             let place = self.join(near, far, copper);
