@@ -1,11 +1,16 @@
 //! Suspects and evidence, judged by worlds: what a suspect fault would have shown is the same fold of the same
 //! acts, run in the same house with that fault in place of the true one.
 
+pub mod atlas;
 mod compare;
+mod rounds;
 mod suspect;
+mod walk;
 
 pub use compare::reads_alike;
+pub use rounds::Round;
 pub use suspect::{Suspect, suspects, world};
+pub use walk::{Telling, Walk};
 
 use std::collections::BTreeSet;
 use std::rc::Rc;

@@ -1,0 +1,141 @@
+//! The fault atlas: each fault beside a sound house, by every act of every round; which faults look most like it,
+//! and the act that tells them apart. Nothing here is written down, all of it is walked.
+
+use std::collections::BTreeMap;
+
+use bench::{Action, Job, Shown};
+use plant::fault::{FaultId, Parameters};
+use plant::household::{self, Life};
+use quantity::Draw;
+
+use crate::rounds::Round;
+use crate::suspect::{Suspect, world};
+use crate::walk::{Telling, Walk};
+
+/// How many faults that look most like one are named.
+const TWINS: usize = 4;
+
+/// One house, sound and with each fault that fits it.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Atlas {
+    sound: Walk,
+    faults: Vec<(FaultId, Walk)>,
+}
+
+/// One act beside a sound house.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Row {
+    /// The round it belongs to.
+    pub round: Round,
+    /// The act.
+    pub act: Action,
+    /// The last wait or draw before it in its round.
+    pub after: Option<Action>,
+    /// What it shows in the sound house.
+    pub sound: Shown,
+    /// What it shows with the fault.
+    pub faulty: Shown,
+    /// How many other faults it tells this one from.
+    pub tells: usize,
+}
+
+/// A fault that looks much alike.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Twin {
+    /// Which.
+    pub fault: FaultId,
+    /// How many acts tell the two apart.
+    pub acts: usize,
+    /// The act that tells most from each other, with what it shows here and there; `None` if none does.
+    pub by: Option<(Action, Shown, Shown)>,
+}
+
+/// One page.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Page {
+    /// What differs from a sound house, the most telling first.
+    pub rows: Vec<Row>,
+    /// The faults most like it, the likest first.
+    pub twins: Vec<Twin>,
+}
+
+/// The same house with a fault in it, a day lived on: the same draws whatever is wrong.
+pub fn lived_with(job: &Job, suspect: &Suspect, life: Life, seed: u64) -> Job {
+    lived(world(job, suspect), life, seed)
+}
+
+fn lived(mut job: Job, life: Life, seed: u64) -> Job {
+    let life = Life { patience: u16::MAX, ..life.hands_off() };
+    household::week(&mut job.home, life, &mut Draw::new(seed, "a day"), 1);
+    job
+}
+
+impl Atlas {
+    /// Begins with the sound house of a job.
+    pub fn begin(job: &Job, life: Life, seed: u64) -> Self {
+        let mut sound = job.clone();
+        sound.home.make_sound();
+        Self { sound: Walk::through(&lived(sound, life, seed)), faults: Vec::new() }
+    }
+
+    /// Walks the house with one more fault in it. Does nothing where it does not fit or is there already.
+    pub fn add(&mut self, job: &Job, fault: FaultId, life: Life, seed: u64) {
+        let mut sound = job.home.clone();
+        sound.make_sound();
+        if !(fault.fault().fits)(&sound) || self.faults.iter().any(|(id, _)| *id == fault) {
+            return;
+        }
+        let mut numbers = Draw::new(seed, &format!("atlas {fault}"));
+        if let Ok(mut parameters) = fault.fault().complete(&Parameters::new(), &mut numbers) {
+            plant::fault::place_in(&mut parameters, &sound);
+            let there = lived_with(job, &Suspect { fault, parameters }, life, seed);
+            self.faults.push((fault, Walk::through(&there)));
+        }
+    }
+
+    /// The faults walked so far.
+    pub fn faults(&self) -> impl Iterator<Item = FaultId> {
+        self.faults.iter().map(|(id, _)| *id)
+    }
+
+    /// The walk of one of them.
+    pub fn walk(&self, fault: FaultId) -> Option<&Walk> {
+        self.faults.iter().find(|(id, _)| *id == fault).map(|(_, walk)| walk)
+    }
+
+    /// The page of one of them.
+    pub fn page(&self, fault: FaultId) -> Option<Page> {
+        let here = self.walk(fault)?;
+        let others = || self.faults.iter().filter(move |(id, _)| *id != fault);
+        let mut tells: BTreeMap<(Round, usize), usize> = BTreeMap::new();
+        for (_, there) in others() {
+            here.told_from(there).for_each(|t| *tells.entry((t.round, t.step)).or_default() += 1);
+        }
+        let telling = |t: &Telling<'_>| tells.get(&(t.round, t.step)).copied().unwrap_or(0);
+        let mut rows: Vec<Row> = here
+            .told_from(&self.sound)
+            .map(|t| Row {
+                round: t.round,
+                act: t.act.clone(),
+                after: t.after.cloned(),
+                sound: t.there.clone(),
+                faulty: t.here.clone(),
+                tells: telling(&t),
+            })
+            .collect();
+        rows.sort_by_key(|row| std::cmp::Reverse(row.tells));
+        let mut twins: Vec<Twin> = others()
+            .map(|(id, there)| Twin {
+                fault: *id,
+                acts: here.told_from(there).count(),
+                by: here
+                    .told_from(there)
+                    .max_by_key(|t| (telling(t), std::cmp::Reverse((t.round, t.step))))
+                    .map(|t| (t.act.clone(), t.here.clone(), t.there.clone())),
+            })
+            .collect();
+        twins.sort_by_key(|twin| twin.acts);
+        twins.truncate(TWINS);
+        Some(Page { rows, twins })
+    }
+}

@@ -1,0 +1,263 @@
+//! The rounds a thorough technician makes, each from the moment the door opens: everything there is to look at,
+//! everything that can be read while it runs, everything that can be read dead, everything about the water.
+//!
+//! They answer two questions by folding: whether two faults can be told apart at all in this house, and by what.
+//! They are no model of good practice: nobody needs them all.
+
+use bench::{Action, Clamped, Cover, Fitting, KnownSource, MeterFunction, Probe, Shown, Touchable, Writing};
+use plant::home::Home;
+use plant::{Circuit, End, Level, Place, Point, Screw, Tap, Wire};
+use quantity::{Temperature, Volume};
+
+use bench::{Job, Session};
+
+/// One round.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub enum Round {
+    /// Eyes, ears, nose and hands; wiped dry and looked at again.
+    Looking,
+    /// Volts and amperes as found, run to its cut-out, and called again by a draw.
+    Running,
+    /// Dead and proved: ohms with the leads off, stamps.
+    Dead,
+    /// Buckets, thermometer, gauge, valves.
+    Water,
+}
+
+/// Water that calls the lower thermostat, and shows where it turns cold.
+const DRAW: Volume = Volume::litres(76.0);
+/// Below the water in a warm tank: a sound thermostat snaps open.
+const DIAL_DOWN: Temperature = Temperature::celsius(32.0);
+/// Long enough for a drip to show on a fitting wiped dry. Common practice, no source.
+const DRIP: f64 = 15.0;
+
+const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
+const PLACES: [Place; 9] = [
+    Place::LoadCenter,
+    Place::InLineBox,
+    Place::JunctionBox,
+    Place::HeaterTop,
+    Place::UpperCompartment,
+    Place::LowerCompartment,
+    Place::Relief,
+    Place::Drain,
+    Place::Taps,
+];
+const FITTINGS: [Fitting; 6] = [
+    Fitting::Nipples,
+    Fitting::ReliefValve,
+    Fitting::UpperElement,
+    Fitting::LowerElement,
+    Fitting::DrainValve,
+    Fitting::BottomRim,
+];
+const COVERS: [Cover; 7] = [
+    Cover::JunctionBox,
+    Cover::Upper,
+    Cover::UpperInsulation,
+    Cover::UpperShield,
+    Cover::Lower,
+    Cover::LowerInsulation,
+    Cover::LowerShield,
+];
+/// Across every contact and every element, from the main to the last screw.
+const ACROSS: [(Screw, Screw); 28] = [
+    (Screw::M1, Screw::M2),
+    (Screw::M1, Screw::N),
+    (Screw::M2, Screw::N),
+    (Screw::B1, Screw::B2),
+    (Screw::M1, Screw::B1),
+    (Screw::M2, Screw::B2),
+    (Screw::S1, Screw::S2),
+    (Screw::X1, Screw::X2),
+    (Screw::X3, Screw::X4),
+    (Screw::X1, Screw::X3),
+    (Screw::X2, Screw::X4),
+    (Screw::Ja, Screw::Jb),
+    (Screw::H1, Screw::H3),
+    (Screw::H2, Screw::H4),
+    (Screw::H1, Screw::H2),
+    (Screw::H3, Screw::H4),
+    (Screw::H5, Screw::H7),
+    (Screw::H6, Screw::H8),
+    (Screw::U1, Screw::U2),
+    (Screw::U1, Screw::U4),
+    (Screw::U4, Screw::H4),
+    (Screw::K1, Screw::K2),
+    (Screw::K3, Screw::K2),
+    (Screw::K4, Screw::K2),
+    (Screw::UEa, Screw::UEb),
+    (Screw::D1, Screw::D2),
+    (Screw::LEa, Screw::LEb),
+    (Screw::Shell, Screw::Pipe),
+];
+const TO_SHELL: [Screw; 8] =
+    [Screw::H1, Screw::H3, Screw::U4, Screw::UEa, Screw::UEb, Screw::LEa, Screw::LEb, Screw::G];
+
+impl Round {
+    /// All of them.
+    pub const ALL: [Self; 4] = [Self::Looking, Self::Running, Self::Dead, Self::Water];
+
+    /// Its acts in this house. What is not there is refused alike whatever is wrong, and tells nothing.
+    pub fn acts(self, home: &Home) -> Vec<Action> {
+        match self {
+            Self::Looking => looking(),
+            Self::Running => running(home),
+            Self::Dead => dead(home),
+            Self::Water => water(),
+        }
+    }
+
+    /// What each act of the round shows in this house, with the acts.
+    pub fn walk(self, job: &Job) -> Vec<(Action, Shown)> {
+        let mut session = Session::begin(job.clone());
+        let step = |action: Action| {
+            let shown = session.step(&action).shown;
+            (action, shown)
+        };
+        self.acts(&job.home).into_iter().map(step).collect()
+    }
+}
+
+fn arrive() -> Vec<Action> {
+    let told = [Action::TellHousehold, Action::Gloves { on: true }, Action::EyeProtection { on: true }];
+    told.into_iter().chain(COVERS.map(|which| Action::Cover { which, off: true })).collect()
+}
+
+fn looks() -> impl Iterator<Item = Action> {
+    PLACES.into_iter().map(|at| Action::Look { at })
+}
+
+fn looking() -> Vec<Action> {
+    let writings = [Writing::Plate, Writing::Directory];
+    let mut acts: Vec<Action> = writings.map(|what| Action::Read { what }).to_vec();
+    acts.extend(PLACES.into_iter().flat_map(|at| [Action::Smell { at }, Action::Listen { at }]));
+    acts.extend(FITTINGS.map(|fitting| Action::Touch { at: Touchable::Fitting { fitting } }));
+    acts.push(Action::Touch { at: Touchable::ReliefPipe });
+    acts.extend(arrive());
+    acts.push(Action::Cover { which: Cover::PanelFront, off: true });
+    acts.extend(looks());
+    acts.extend([Writing::Dials, Writing::Diagram].map(|what| Action::Read { what }));
+    acts.extend(FITTINGS.map(|fitting| Action::Wipe { fitting }));
+    acts.push(Action::Wait { minutes: DRIP });
+    acts.extend(looks());
+    acts
+}
+
+fn volts(red: impl Into<Point>, black: impl Into<Point>) -> Action {
+    Action::Meter { function: MeterFunction::Volts, red: red.into(), black: black.into() }
+}
+
+/// Every pair, every leg to the shell, every joint, every wire.
+fn live(home: &Home) -> Vec<Action> {
+    let wiring = &home.plant.wiring;
+    let mut acts: Vec<Action> = ACROSS.iter().map(|(a, b)| volts(*a, *b)).collect();
+    acts.extend(TO_SHELL.map(|screw| volts(screw, Screw::Shell)));
+    acts.extend(
+        [(Screw::H2, Screw::H4), (Screw::U1, Screw::U2), (Screw::U1, Screw::U4)].map(|(a, b)| {
+            Action::Meter { function: MeterFunction::LowVolts, red: a.into(), black: b.into() }
+        }),
+    );
+    let wires = || Wire::ALL.iter().copied().filter(|wire| wiring.exists(*wire));
+    acts.extend(wires().map(|wire| Action::Clamp { around: Clamped::Wire { wire } }));
+    acts.push(Action::Clamp { around: Clamped::BothLegs });
+    let ends = wires().flat_map(|wire| [0, 1].map(|side| End { wire, side }));
+    acts.extend(ends.map(|end| volts(Point::End(end), end.home())));
+    acts.extend(LEVELS.map(|level| Action::Thermometer { at: Probe::Shell { level } }));
+    acts
+}
+
+/// Water run off until a hot limit would latch, and its button pressed.
+fn reset() -> [Action; 3] {
+    [Action::Bucket { tap: Tap::Bath, volume: DRAW }, Action::Wait { minutes: 5.0 }, Action::PressReset]
+}
+
+fn running(home: &Home) -> Vec<Action> {
+    let mut acts = arrive();
+    acts.push(Action::Cover { which: Cover::PanelFront, off: true });
+    acts.extend(live(home));
+    acts.extend(reset());
+    acts.push(Action::WaitForCutOut);
+    acts.extend(live(home));
+    acts.push(Action::Thermometer { at: Probe::Drain });
+    acts.push(Action::Bucket { tap: Tap::Bath, volume: DRAW });
+    acts.extend(live(home));
+    acts.extend(looks());
+    acts
+}
+
+fn ohms(red: Screw, black: Screw) -> Action {
+    Action::Meter { function: MeterFunction::Ohms, red: red.into(), black: black.into() }
+}
+
+fn dead(home: &Home) -> Vec<Action> {
+    let mut acts = arrive();
+    acts.extend(reset());
+    acts.push(Action::WaitForCutOut);
+    acts.push(Action::ProveMeter { on: KnownSource::Receptacle });
+    for circuit in [Circuit::Heater, Circuit::OffPeak, Circuit::SecondSource] {
+        if let Some(slot) = home.plant.panel.slot_of(circuit) {
+            let slot = u32::try_from(slot).unwrap_or(u32::MAX);
+            acts.extend([Action::Breaker { slot, on: false }, Action::Lock { slot, on: true }]);
+        }
+    }
+    acts.extend([Action::ZeroLeads, ohms(Screw::Shell, Screw::Pipe)]);
+    acts.extend(ACROSS.iter().map(|(a, b)| Action::Meter {
+        function: MeterFunction::LowVolts,
+        red: (*a).into(),
+        black: (*b).into(),
+    }));
+    acts.extend([Writing::StampUpper, Writing::StampLower].map(|what| Action::Read { what }));
+    let leads = Wire::ALL.iter().copied().filter(|wire| home.plant.wiring.exists(*wire));
+    let inside = |end: &End| matches!(end.home().place(), Place::UpperCompartment | Place::LowerCompartment);
+    acts.extend(
+        leads
+            .flat_map(|wire| [0, 1].map(|side| End { wire, side }))
+            .filter(inside)
+            .map(|end| Action::Lift { end }),
+    );
+    acts.extend(ACROSS.iter().map(|(a, b)| ohms(*a, *b)));
+    acts.extend(TO_SHELL.map(|screw| ohms(screw, Screw::Shell)));
+    acts.extend([Screw::UEa, Screw::LEa].map(|screw| Action::Meter {
+        function: MeterFunction::Insulation,
+        red: screw.into(),
+        black: Screw::Shell.into(),
+    }));
+    acts.extend(LEVELS.map(|level| Action::Dial { level, to: DIAL_DOWN }));
+    acts.extend(
+        [(Screw::U1, Screw::U2), (Screw::U1, Screw::U4), (Screw::D1, Screw::D2)].map(|(a, b)| ohms(a, b)),
+    );
+    acts.push(Action::PressReset);
+    acts
+}
+
+fn water() -> Vec<Action> {
+    let mut acts = vec![
+        Action::TellHousehold,
+        Action::Thermometer { at: Probe::ColdPipe },
+        Action::Thermometer { at: Probe::ReliefPipe },
+        Action::Gauge { on: true },
+        Action::ReadGauge,
+    ];
+    let bucket = |tap| Action::Bucket { tap, volume: Volume::litres(8.0) };
+    acts.extend([Tap::Kitchen, Tap::Shower, Tap::Laundry].map(bucket));
+    acts.push(Action::ReadGauge);
+    acts.push(Action::Bucket { tap: Tap::Bath, volume: DRAW });
+    acts.push(Action::WaitForCutOut);
+    acts.push(Action::ReadGauge);
+    acts.extend([Action::Look { at: Place::Relief }, Action::Look { at: Place::Drain }]);
+    acts.push(Action::Bucket { tap: Tap::Bath, volume: DRAW });
+    acts.push(Action::Thermometer { at: Probe::Drain });
+    acts.push(Action::TankCharge);
+    acts.push(Action::ColdValve { opening: 0.0 });
+    acts.push(Action::Tap { tap: Tap::Kitchen, opening: 1.0 });
+    acts.extend([Action::Wait { minutes: 2.0 }, Action::Look { at: Place::Taps }]);
+    acts.push(Action::Tap { tap: Tap::Kitchen, opening: 0.0 });
+    acts.extend([Action::Wait { minutes: 5.0 }, Action::ReadGauge, Action::Gauge { on: false }]);
+    acts.push(Action::ColdValve { opening: 1.0 });
+    acts.extend([Action::Hose { on: true }, Action::Drain { opening: 1.0 }, Action::Wait { minutes: 1.0 }]);
+    acts.extend([Action::Look { at: Place::Drain }, Action::Drain { opening: 0.0 }]);
+    acts.extend([Action::ReliefLever { up: true }, Action::ReliefLever { up: false }]);
+    acts.push(Action::Look { at: Place::Relief });
+    acts
+}

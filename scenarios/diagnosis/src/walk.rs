@@ -1,0 +1,60 @@
+//! A house walked through in every round, and what tells two such walks apart.
+
+use bench::{Action, Job, Shown};
+
+use crate::compare::reads_alike;
+use crate::rounds::Round;
+
+/// All that every round shows in one house.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Walk {
+    rounds: [Vec<(Action, Shown)>; Round::ALL.len()],
+}
+
+/// One act, and what it shows in either house.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Telling<'a> {
+    /// The round it belongs to.
+    pub round: Round,
+    /// Its place in the round, 0 the first.
+    pub step: usize,
+    /// The act.
+    pub act: &'a Action,
+    /// The last wait or draw before it in its round: how the heater stood.
+    pub after: Option<&'a Action>,
+    /// What it shows in the first house.
+    pub here: &'a Shown,
+    /// What it shows in the other.
+    pub there: &'a Shown,
+}
+
+impl Walk {
+    /// Walks every round of a job, each from the moment the door opens.
+    pub fn through(job: &Job) -> Self {
+        Self { rounds: Round::ALL.map(|round| round.walk(job)) }
+    }
+
+    /// The acts that show something else in the other house, by more than instruments and eyes leave open.
+    /// Acts that only one of the two houses has are passed over.
+    pub fn told_from<'a>(&'a self, other: &'a Self) -> impl Iterator<Item = Telling<'a>> {
+        Round::ALL.iter().zip(self.rounds.iter().zip(&other.rounds)).flat_map(|(round, (here, there))| {
+            let mut after = None;
+            here.iter().zip(there).enumerate().filter_map(move |(step, ((act, here), (same, there)))| {
+                let before = after;
+                if sets(act) {
+                    after = Some(act);
+                }
+                let tells = act == same && !reads_alike(here, there);
+                tells.then_some(Telling { round: *round, step, act, after: before, here, there })
+            })
+        })
+    }
+}
+
+/// Acts that leave the heater otherwise than it was: satisfied, or called again.
+const fn sets(act: &Action) -> bool {
+    matches!(
+        act,
+        Action::WaitForCutOut | Action::Bucket { .. } | Action::ColdValve { .. } | Action::Dial { .. }
+    )
+}

@@ -1,0 +1,110 @@
+//! The atlas as a page of the docs: `TANKWRIGHT_BLESS=1 cargo test -p tankwright-tests --test pairs atlas`.
+
+use std::fmt::Write as _;
+use std::fs;
+
+use bench::{Action, Shown};
+use diagnosis::atlas::{Atlas, Page};
+use plant::HeaterModel;
+use plant::fault::FaultId;
+use tankwright_tests::tree;
+use words::{Units, Voice};
+
+use crate::house;
+
+/// The drawing that the page shows.
+const SEED: u32 = 5000;
+/// Differences shown of each fault.
+const ROWS: usize = 8;
+
+const HEAD: &str = "# Fault atlas
+
+Each fault in one house of the simulation, beside the same house sound: what differs, the most telling first, which
+faults look most like it, and the act that tells them apart. Every line was walked in the simulated house; the figures
+belong to this drawing, another house reads otherwise. Whether any two can be told apart at all is in `pairs.csv`.
+Written by `TANKWRIGHT_BLESS=1 cargo test -p tankwright-tests --test pairs atlas`.
+
+A practice aid. On a live heater the maker's instructions, local code and the limits of a licence come first.
+";
+
+fn walked(heater: HeaterModel) -> Atlas {
+    let drill = house(heater, SEED);
+    let mut atlas = Atlas::begin(&drill.job, drill.week.life, u64::from(SEED));
+    FaultId::ALL.iter().for_each(|id| atlas.add(&drill.job, *id, drill.week.life, u64::from(SEED)));
+    atlas
+}
+
+fn cell(text: &str) -> String {
+    text.replace('|', "\\|").replace('\n', " ")
+}
+
+fn shown(voice: &Voice, shown: &Shown) -> String {
+    cell(&voice.shown(shown))
+}
+
+fn act(voice: &Voice, act: &Action) -> String {
+    cell(&voice.action(act))
+}
+
+fn section(text: &mut String, voice: &Voice, id: FaultId, heater: HeaterModel, page: &Page) {
+    let _ = writeln!(text, "\n## {id} {}\n\nHeater: {}.\n", voice.fault(id), voice.heater(heater));
+    text.push_str("| act | before it | sound | with this fault | tells it from |\n|---|---|---|---|---|\n");
+    let mut seen = Vec::new();
+    for row in &page.rows {
+        let (sound, faulty) = (shown(voice, &row.sound), shown(voice, &row.faulty));
+        // An eye may see more than the sentence says; one act is told once.
+        if sound == faulty || seen.contains(&&row.act) || seen.len() == ROWS {
+            continue;
+        }
+        seen.push(&row.act);
+        let after = row.after.as_ref().map_or("as found".to_owned(), |a| act(voice, a).to_lowercase());
+        let _ = writeln!(text, "| {} | {after} | {sound} | {faulty} | {} |", act(voice, &row.act), row.tells);
+    }
+    text.push_str("\n| looks like | told apart by | here | there |\n|---|---|---|---|\n");
+    for twin in &page.twins {
+        let name = format!("{} {}", twin.fault, voice.fault(twin.fault));
+        let _ = match &twin.by {
+            Some((a, here, there)) => {
+                writeln!(
+                    text,
+                    "| {name} | {} | {} | {} |",
+                    act(voice, a),
+                    shown(voice, here),
+                    shown(voice, there)
+                )
+            }
+            None => writeln!(text, "| {name} | nothing: one repair | | |"),
+        };
+    }
+}
+
+#[test]
+fn the_page_is_fresh() {
+    let voice = Voice::english(Units::Customary);
+    let mut atlases: Vec<(HeaterModel, Atlas)> = Vec::new();
+    let mut text = HEAD.to_owned();
+    for id in FaultId::ALL {
+        // The plain heater where it fits, else the first that it fits.
+        let plain = std::iter::once(HeaterModel::Plain40);
+        let found = plain.chain(HeaterModel::ALL.iter().copied()).find_map(|heater| {
+            if !atlases.iter().any(|(h, _)| *h == heater) {
+                atlases.push((heater, walked(heater)));
+            }
+            let (_, atlas) = atlases.iter().find(|(h, _)| *h == heater)?;
+            Some((heater, atlas.page(*id)?))
+        });
+        let (heater, page) = found.unwrap_or_else(|| panic!("{id} fits no heater"));
+        assert!(!page.rows.is_empty(), "{id} differs from a sound house in nothing");
+        section(&mut text, &voice, *id, heater, &page);
+    }
+    let path = tree::root().join("docs/atlas/README.md");
+    if std::env::var_os("TANKWRIGHT_BLESS").is_some() {
+        fs::create_dir_all(tree::root().join("docs/atlas")).unwrap();
+        fs::write(&path, &text).unwrap();
+    }
+    assert!(
+        fs::read_to_string(&path).unwrap_or_default() == text,
+        "the atlas is stale: see the head of tests/tests/pairs/atlas.rs"
+    );
+    assert_eq!(voice.missing(), Vec::<String>::new());
+}

@@ -1,0 +1,129 @@
+//! Every two faults of one heater, told apart or not: in a house drawn at random each is put in, a day is lived
+//! with it, and every round is walked. Some act has to show something else, by more than the instruments leave
+//! open; the few pairs that nothing tells apart are one repair, and listed.
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a test")]
+
+mod atlas;
+
+use std::collections::BTreeMap;
+use std::fmt::Write as _;
+use std::fs;
+use std::sync::Mutex;
+use std::thread;
+
+use bench::{Action, Mode};
+use diagnosis::Suspect;
+use diagnosis::Walk;
+use diagnosis::atlas::lived_with;
+use drill::{Drill, Order, Wanted};
+use plant::HeaterModel;
+use plant::fault::{FaultId, Parameters};
+use quantity::Draw;
+use tankwright_tests::tree;
+
+/// Two faults, the lower number first.
+type Pair = (FaultId, FaultId);
+
+/// In how many drawings a pair was there and told apart, and by which acts how often.
+#[derive(Default, Debug)]
+struct Told {
+    drawn: u32,
+    told: u32,
+    by: BTreeMap<String, u32>,
+}
+
+/// A house that a fault is put into.
+fn house(heater: HeaterModel, seed: u32) -> Drill {
+    let order =
+        Order { heater: Some(heater), fault: Wanted::One(FaultId::F04), ..Order::chance(seed, Mode::Solo) };
+    drill::make(&order).unwrap()
+}
+
+/// The walks of every fault that fits one drawing of a heater.
+fn walks(heater: HeaterModel, seed: u32) -> Vec<(FaultId, Walk)> {
+    let drill = house(heater, seed);
+    let mut sound = drill.job.home.clone();
+    sound.make_sound();
+    let walk = |id: &FaultId| {
+        let mut numbers = Draw::new(u64::from(seed), &format!("pairs {id}"));
+        let mut parameters = id.fault().complete(&Parameters::new(), &mut numbers).unwrap();
+        plant::fault::place_in(&mut parameters, &sound);
+        let suspect = Suspect { fault: *id, parameters };
+        (*id, Walk::through(&lived_with(&drill.job, &suspect, drill.week.life, u64::from(seed))))
+    };
+    FaultId::ALL.iter().filter(|id| (id.fault().fits)(&sound)).map(walk).collect()
+}
+
+fn matrix(heater: HeaterModel, drawings: u32) -> BTreeMap<Pair, Told> {
+    let matrix = Mutex::new(BTreeMap::<Pair, Told>::new());
+    thread::scope(|scope| {
+        for half in 0..2 {
+            let matrix = &matrix;
+            scope.spawn(move || {
+                for seed in (0..drawings).filter(|seed| seed % 2 == half) {
+                    enter(&walks(heater, 5000 + seed), matrix);
+                }
+            });
+        }
+    });
+    matrix.into_inner().unwrap()
+}
+
+fn enter(walks: &[(FaultId, Walk)], matrix: &Mutex<BTreeMap<Pair, Told>>) {
+    let mut matrix = matrix.lock().unwrap();
+    for (at, (a, here)) in walks.iter().enumerate() {
+        for (b, there) in &walks[at + 1..] {
+            let told = matrix.entry((*a, *b)).or_default();
+            told.drawn += 1;
+            let acts: Vec<String> = here.told_from(there).map(|t| name(t.act)).collect();
+            told.told += u32::from(!acts.is_empty());
+            acts.into_iter().for_each(|act| *told.by.entry(act).or_default() += 1);
+        }
+    }
+}
+
+fn name(act: &Action) -> String {
+    serde_json::to_string(act).unwrap()
+}
+
+/// Told apart in this share of drawings at least: 29 of 30.
+fn enough(told: &Told) -> bool {
+    told.told * 30 >= told.drawn * 29
+}
+
+/// One repair serves both: the same part, or the same words.
+fn one_repair(pair: Pair) -> bool {
+    pair.0.same_repair(pair.1)
+}
+
+#[test]
+fn a_sample_of_drawings_tells_every_pair_apart() {
+    let missed: Vec<String> = matrix(HeaterModel::Plain40, 2)
+        .into_iter()
+        .filter(|(pair, told)| told.told == 0 && !one_repair(*pair))
+        .map(|((a, b), _)| format!("{a} {b}"))
+        .collect();
+    assert!(missed.is_empty(), "{}", missed.join("\n"));
+}
+
+/// The recorded run: thirty drawings of every heater, written to `docs/atlas/pairs.csv`.
+#[test]
+#[ignore = "minutes; run when the catalogue has changed"]
+fn thirty_drawings_of_every_heater() {
+    let mut csv = String::from("heater,first,second,drawn,told apart,one repair,act that tells most often\n");
+    let mut missed = Vec::new();
+    for heater in HeaterModel::ALL {
+        for ((a, b), told) in matrix(*heater, 30) {
+            let best = told.by.iter().max_by_key(|(_, n)| **n).map_or("", |(act, _)| act.as_str());
+            let one = if one_repair((a, b)) { "yes" } else { "no" };
+            let best = best.replace('"', "\"\"");
+            let _ = writeln!(csv, "{heater},{a},{b},{},{},{one},\"{best}\"", told.drawn, told.told);
+            if !enough(&told) && !one_repair((a, b)) {
+                missed.push(format!("{heater} {a} {b} {}/{}", told.told, told.drawn));
+            }
+        }
+    }
+    fs::create_dir_all(tree::root().join("docs/atlas")).unwrap();
+    fs::write(tree::root().join("docs/atlas/pairs.csv"), csv).unwrap();
+    assert!(missed.is_empty(), "{}", missed.join("\n"));
+}
