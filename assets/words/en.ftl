@@ -993,6 +993,50 @@ rule-left-unsafe-right = Power locked off, covers on, water shut where it leaks,
 
 detail-call-first = This needs { $whom }.
 
+## Sloppy statements of the trade, and what is true
+
+debrief-saying-title = A saying that cost you here
+debrief-saying-said = “{ $said }”
+debrief-saying-step = Look at act { $step }
+belief-bottom-first = The bottom element goes first.
+belief-bottom-first-truth = Only when the top is hot already. A cold tank starts on the upper element; while that one is open, nothing ever reaches the lower.
+belief-open-reads-nothing = A bad element reads nothing.
+belief-open-reads-nothing-truth = An open element reads over range, OL. Zero ohms would be a short, which trips the breaker.
+belief-volts-so-it-works = It has 240 V, so it works.
+belief-volts-so-it-works-truth = An open element has 240 V too. Only current, or ohms with the leads off, shows that it carries.
+belief-leg-to-ground-is-a-fault = 120 V to ground on an element is a ground fault.
+belief-leg-to-ground-is-a-fault-truth = It is the leg that stays connected while the thermostat is open. A ground fault shows in ohms to the shell, leads off.
+belief-two-legs-are-240 = Both legs read 120 V, so 240 V is there.
+belief-two-legs-are-240-truth = Not if both readings are one leg: with the other dead it feeds back through an element. Measure from leg to leg.
+belief-ohms-from-a-table = 4500 W must be 11.6 ohms.
+belief-ohms-from-a-table-truth = Volts squared over watts: 240 V and 4500 W are 12.8 ohms. Work it out from the plate.
+belief-legs-swapped = Swapping the legs saves power.
+belief-legs-swapped-truth = Nothing changes: the two legs are alike. What changes is that a wire now sits on a screw not its own.
+belief-bypass-the-limit = The limit may be bypassed for a first start.
+belief-bypass-the-limit-truth = Never. It is what keeps a welded thermostat from boiling the tank; code requires it.
+belief-bigger-breaker = A 40 A breaker stops the trips.
+belief-bigger-breaker-truth = It lets the wire run hot instead. Size it from the plate: 125 % of the current, and the wire to match.
+belief-drip-means-valve = The relief valve drips, so change it.
+belief-drip-means-valve-truth = It is almost always doing its work: expansion in a closed system, or a static pressure too high. Read the gauge first.
+belief-trip-means-limit = The limit tripped, so the limit is bad.
+belief-trip-means-limit-truth = A trip is a symptom. Find the heat that ran away: a welded thermostat, a grounded element, a hot joint.
+belief-proved-once-is-enough = The meter worked before, that is enough.
+belief-proved-once-is-enough-truth = It may have died since: live, dead, live. Until it has been proved again nothing is proved dead.
+belief-breaker-off-is-safe = The breaker is off, so it is safe.
+belief-breaker-off-is-safe-truth = Off by its label. Only a reading on the metal, leg to leg and each leg to ground, says which one it was.
+belief-dial-down-is-off = With the dial down it is off.
+belief-dial-down-is-off-truth = A thermostat opens one leg. The other stays on every element at 120 V to the shell.
+belief-dials-burn-elements = Unequal dials burn out elements.
+belief-dials-burn-elements-truth = They change how much hot water there is, no more. Set both alike.
+belief-ohms-with-wires-on = Ohms can be read with the wires on.
+belief-ohms-with-wires-on-truth = Then other elements are read along, and a ground path with them. Both leads off, then read.
+belief-no-hot-means-lower = No hot water at all: the lower element.
+belief-no-hot-means-lower-truth = The lower alone leaves a third of the tank hot. None at all is the supply, the limit or the upper element.
+belief-draining-needs-no-air = To drain, just open the valve.
+belief-draining-needs-no-air-truth = Water leaves only as air comes in. Open a hot tap or the relief valve, and see that it has run empty.
+belief-closed-at-minimum-is-welded = It stays closed at its lowest mark, so it is welded.
+belief-closed-at-minimum-is-welded-truth = Not on a cold tank: the water is below the lowest mark and a sound one stays closed. Warm it, or judge by its cut-out.
+
 ## Traces and tables
 
 trace-learner = Learner

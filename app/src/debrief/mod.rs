@@ -13,6 +13,7 @@ mod page;
 mod phase;
 mod read;
 mod report;
+mod sayings;
 mod scale;
 mod sheet;
 mod steps;

@@ -11,7 +11,7 @@ use yew::prelude::*;
 use super::endings::{customer_words, ending_words, right_end_words};
 use super::judged::accounts;
 use super::phase::stretches;
-use super::sheet::{self, Sheet, Verdict};
+use super::sheet::{self, Saying, Sheet, Verdict};
 use crate::store::use_work;
 use crate::text::voice;
 
@@ -59,11 +59,21 @@ pub fn read(voice: &Voice, attempt: Rc<Attempt>) -> Result<Sheet, String> {
         steps: sheet::steps(voice, &session.log, &computed.moments),
         stretches: stretches(&computed.moments),
         accounts: accounts(voice, &computed.score),
+        sayings: sayings(voice, &computed),
         verdict: verdict(voice, &computed, &session, &attempt),
         picture: computed.picture,
         session,
         attempt,
     })
+}
+
+fn sayings(voice: &Voice, computed: &drill::Debrief) -> Vec<Saying> {
+    let saying = |held: &drill::belief::Held| Saying {
+        said: voice.belief(&held.belief),
+        truth: voice.belief_truth(&held.belief),
+        step: held.step.unwrap_or(0),
+    };
+    computed.beliefs.iter().map(saying).collect()
 }
 
 fn verdict(voice: &Voice, computed: &drill::Debrief, session: &Session, attempt: &Attempt) -> Verdict {

@@ -92,6 +92,17 @@ pub struct Verdict {
     pub customer: Vec<String>,
 }
 
+/// A common saying that cost something here.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Saying {
+    /// As one hears it.
+    pub said: String,
+    /// What is true.
+    pub truth: String,
+    /// The act that cost for it; 0 for something never done.
+    pub step: u32,
+}
+
 /// The debrief of one attempt.
 #[derive(Clone, Debug)]
 pub struct Sheet {
@@ -109,6 +120,8 @@ pub struct Sheet {
     pub stretches: Vec<Stretch>,
     /// The accounts.
     pub accounts: Vec<Account>,
+    /// Sayings that the job acted on.
+    pub sayings: Vec<Saying>,
     /// How it came out.
     pub verdict: Verdict,
     /// What was wrong.

@@ -8,6 +8,7 @@ use super::accounts::Accounts;
 use super::drawing::Drawing;
 use super::inspector::Inspector;
 use super::report::Report;
+use super::sayings::Sayings;
 use super::sheet::Sheet;
 use super::steps::Steps;
 use super::tabs::{DebriefTabs, Tab};
@@ -48,7 +49,10 @@ pub fn SheetView(props: &Props) -> Html {
         <>
             <div class={classes!("debrief", format!("show-{}", tab.name()))}>
                 <p class="part headline">{ &sheet.verdict.headline }</p>
-                <div class="part account-part"><Accounts sheet={sheet.clone()} onstep={to_inside.clone()} /></div>
+                <div class="part account-part">
+                    <Accounts sheet={sheet.clone()} onstep={to_inside.clone()} />
+                    <Sayings sheet={sheet.clone()} onstep={to_inside.clone()} />
+                </div>
                 <div class="part inside-part"><Drawing sheet={sheet.clone()} step={*step} onstep={onstep.clone()} /></div>
                 <div class="part look-part"><Inspector sheet={sheet.clone()} step={*step} onstep={onstep} /></div>
                 <div class="part verdict-part"><VerdictCard sheet={sheet.clone()} /></div>

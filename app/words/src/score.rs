@@ -27,6 +27,16 @@ impl Voice {
         self.text(&format!("rule-{}-right", kebab(&rule)))
     }
 
+    /// A sloppy statement of the trade, as one hears it.
+    pub fn belief(&self, name: &str) -> String {
+        self.text(&format!("belief-{name}"))
+    }
+
+    /// What is true instead.
+    pub fn belief_truth(&self, name: &str) -> String {
+        self.text(&format!("belief-{name}-truth"))
+    }
+
     fn detail(&self, detail: &Detail, rule: RuleId) -> String {
         match detail {
             Detail::Plain => String::new(),

@@ -10,6 +10,7 @@ use bench::Session;
 use plant::fault::FaultCase;
 use plant::household::Symptom;
 
+use crate::belief::{self, Held};
 use crate::cure::{self, Cure, RightEnd};
 use crate::make::{Drill, Title};
 use crate::replay::{judge, states};
@@ -34,6 +35,8 @@ pub struct Debrief {
     pub cure: Cure,
     /// What the people would complain of in the days after, when the job was not cured.
     pub afterwards: Option<Symptom>,
+    /// Sloppy statements of the trade that the job acted on.
+    pub beliefs: Vec<Held>,
     /// The acts in order.
     pub moments: Vec<Moment>,
     /// Simulated minutes by phase, in the order of [`Phase::ALL`].
@@ -72,6 +75,7 @@ pub fn debrief(drill: &Drill, actions: &[bench::Action], rubric: &Rubric) -> Deb
         title: drill.title,
         fault: drill.fault.clone(),
         right_end: cure::right_end(drill),
+        beliefs: belief::held(drill, end, &score),
         score,
         cure,
         afterwards,

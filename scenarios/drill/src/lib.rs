@@ -1,6 +1,7 @@
 //! Drills: made from a seed and choices, handed out as codes or files, recorded as attempts, scored by replay.
 
 pub mod attempt;
+pub mod belief;
 pub mod class;
 pub mod code;
 pub mod cure;

@@ -1,0 +1,105 @@
+//! Sloppy statements of the trade, and how a job shows that somebody acted on one: what was seen, and the line
+//! that it cost. The debrief then says why the statement is wrong.
+
+use bench::Session;
+use plant::fault::FaultId;
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+use crate::make::Drill;
+use crate::score::Score;
+
+const ALL: &str = include_str!("../beliefs.json");
+
+/// One statement.
+#[derive(Clone, PartialEq, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Belief {
+    /// Its name; `belief-NAME` and `belief-NAME-truth` are its sentences.
+    pub belief: String,
+    /// Its number in section 11 of the trade sheet.
+    pub statement: u8,
+    /// Faults whose drills can show it; all of them where empty.
+    #[serde(default)]
+    pub faults: Vec<FaultId>,
+    /// Steps that must have been: each a part of an entry of the log, as its JSON has it.
+    #[serde(default)]
+    pub saw: Vec<Value>,
+    /// The line it costs: a part of a line of the score.
+    pub costs: Value,
+}
+
+/// A statement somebody acted on, and the step that cost for it.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Held {
+    /// The statement's name.
+    pub belief: String,
+    /// The step of its line, where the line has one.
+    pub step: Option<u32>,
+}
+
+/// All of them, in the order of the trade sheet. A list that does not read is no list; a test reads it.
+pub fn all() -> Vec<Belief> {
+    serde_json::from_str(ALL).unwrap_or_default()
+}
+
+/// The statements this job acted on.
+pub fn held(drill: &Drill, session: &Session, score: &Score) -> Vec<Held> {
+    let log: Vec<Value> = session.log.iter().map(|entry| written(entry.as_ref())).collect();
+    let lines: Vec<(Value, Option<u32>)> =
+        score.lines.iter().map(|line| (written(line), line.step)).collect();
+    all()
+        .into_iter()
+        .filter(|belief| belief.faults.is_empty() || belief.faults.contains(&drill.fault.id))
+        .filter(|belief| belief.saw.iter().all(|part| log.iter().any(|entry| has(part, entry))))
+        .filter_map(|belief| {
+            let (_, step) = lines.iter().find(|(line, _)| has(&belief.costs, line))?;
+            Some(Held { belief: belief.belief, step: *step })
+        })
+        .collect()
+}
+
+/// As its JSON has it.
+fn written(of: &impl Serialize) -> Value {
+    serde_json::to_value(of).unwrap_or(Value::Null)
+}
+
+/// Whether a pattern is a part of a value. `{"from": a, "to": b}` stands for a number between them.
+fn has(part: &Value, whole: &Value) -> bool {
+    match (part, whole) {
+        (Value::Object(range), Value::Number(n)) => {
+            let bound = |name: &str| range.get(name).and_then(Value::as_f64);
+            match (bound("from"), bound("to"), n.as_f64()) {
+                (Some(from), Some(to), Some(n)) => from <= n && n <= to,
+                _ => false,
+            }
+        }
+        (Value::Object(part), Value::Object(whole)) => {
+            part.iter().all(|(key, part)| whole.get(key).is_some_and(|whole| has(part, whole)))
+        }
+        (Value::Array(part), Value::Array(whole)) => part.iter().all(|p| whole.iter().any(|w| has(p, w))),
+        (part, whole) => part == whole,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use serde_json::json;
+
+    use super::*;
+
+    #[test]
+    fn a_part_is_found_in_a_whole() {
+        let whole = json!({"a": 3.0, "b": {"c": [1, 2, 3], "d": "x"}});
+        assert!(has(&json!({"b": {"c": [2]}}), &whole));
+        assert!(has(&json!({"a": {"from": 2.5, "to": 3.5}}), &whole));
+        assert!(!has(&json!({"a": {"from": 3.5, "to": 4.5}}), &whole));
+        assert!(!has(&json!({"b": {"d": "y"}}), &whole) && !has(&json!({"e": 1}), &whole));
+    }
+
+    #[test]
+    fn the_list_reads() {
+        let list: Vec<Belief> = serde_json::from_str(ALL).unwrap();
+        assert!(!list.is_empty() && list.windows(2).all(|two| two[0].statement <= two[1].statement));
+    }
+}
