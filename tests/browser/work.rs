@@ -188,7 +188,7 @@ impl<'a> Work<'a> {
 
 /// Where the technician has to stand for an act that is not on the table of the kit.
 fn stands_at(action: &Action) -> Option<Place> {
-    use bench::{Cover, NewPart, Writing};
+    use bench::{Cover, Writing};
     use plant::Level;
     let at = |level| if level == Level::Upper { Place::UpperCompartment } else { Place::LowerCompartment };
     Some(match action {
@@ -202,17 +202,22 @@ fn stands_at(action: &Action) -> Option<Place> {
         Action::Cover { which, .. } => match which {
             Cover::PanelFront => Place::LoadCenter,
             Cover::JunctionBox => Place::JunctionBox,
+            Cover::BoxDoor => Place::InLineBox,
             Cover::Upper | Cover::UpperInsulation | Cover::UpperShield => Place::UpperCompartment,
             Cover::Lower | Cover::LowerInsulation | Cover::LowerShield => Place::LowerCompartment,
         },
         Action::Breaker { .. } | Action::Lock { .. } | Action::Relabel { .. } => Place::LoadCenter,
+        Action::BoxHandle { .. }
+        | Action::BoxLock { .. }
+        | Action::PullFuse { .. }
+        | Action::TestFuse { .. }
+        | Action::SetClock => Place::InLineBox,
         Action::Dial { level, .. } | Action::Seat { level } => at(*level),
         Action::PressReset => Place::UpperCompartment,
         Action::ColdValve { .. } => Place::HeaterTop,
         Action::ReliefLever { .. } => Place::Relief,
         Action::Drain { .. } => Place::Drain,
         Action::Tap { .. } | Action::Bucket { .. } => Place::Taps,
-        Action::Replace { part: NewPart::Fuse { .. } } => return None,
         Action::Replace { .. } => Place::Van,
         _ => return None,
     })

@@ -63,6 +63,7 @@ fn house(draw: &mut Draw) -> Home {
         household: any(draw, HouseholdKind::ALL),
         climate: any(draw, Climate::ALL),
         day: 1 + draw.index(365) as u16,
+        in_line: None,
     };
     let mut home = Home::sound(setting);
     let fault = any(draw, FaultId::ALL).fault();
@@ -85,7 +86,7 @@ fn house(draw: &mut Draw) -> Home {
         }
     }
     if draw.chance(0.3) {
-        plant.cable_coupling = draw.between(0.0, 600e-12);
+        plant.beside_live = quantity::Metres(draw.between(0.0, 10.0));
     }
     for breaker in plant.panel.breakers.iter_mut().filter(|b| b.feeds_heater()) {
         if draw.chance(0.3) {
@@ -123,7 +124,7 @@ fn supply(draw: &mut Draw, plant: &mut Plant) {
     }
     plant.service = service;
     if draw.chance(0.25) {
-        let mut fitted = InLineBox::sound(any(draw, BoxKind::ALL));
+        let mut fitted = InLineBox::sound(any(draw, BoxKind::ALL), Amps(30.0));
         fitted.closed = draw.chance(0.7);
         if draw.chance(0.3) {
             fitted.fuses[draw.index(2)] = Contact::Open;

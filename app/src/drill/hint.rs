@@ -45,13 +45,14 @@ fn step(session: &Session) -> Step {
     let did = |test: fn(&Action) -> bool| session.log.iter().any(|entry| test(&entry.action));
     let me = &session.me;
     let plumbing = &session.home.plant.plumbing;
-    let locked = did(|a| matches!(a, Action::Lock { on: true, .. }));
+    let locked = did(|a| matches!(a, Action::Lock { on: true, .. } | Action::BoxLock { on: true }));
     let repaired = did(|a| {
         matches!(
             a,
             Action::Replace { .. }
                 | Action::Remake { .. }
                 | Action::PressReset
+                | Action::SetClock
                 | Action::Dial { .. }
                 | Action::Advise { .. }
         )

@@ -20,7 +20,9 @@ pub fn part_option(part: &NewPart, units: Units) -> String {
         NewPart::Heater { nominal, rating } => {
             format!("{}, {}", units::size(*nominal, units), say(units, |voice| voice.rating(*rating)))
         }
-        NewPart::Thermostat { .. } | NewPart::Limit | NewPart::DipTube => super::THE_ONE.to_owned(),
+        NewPart::Thermostat { .. } | NewPart::Limit | NewPart::TimeSwitch | NewPart::DipTube => {
+            super::THE_ONE.to_owned()
+        }
     }
 }
 

@@ -21,6 +21,12 @@ labels! {
     COVERS = "Covers";
     BREAKERS = "Breakers";
     LOCKOUT = "Lock, tag, try";
+    BOX_HANDLE = "Handle of the switch";
+    BOX_LOCK = "Lock and tag on the switch";
+    FUSES = "Fuses";
+    TIMER = "Lever of the timer";
+    BOX_CLOCK = "Clock";
+    SET_CLOCK = "Set the clock to the time of day";
     WRITINGS = "Read";
     CONTROLS = "Controls";
     FLANGE = "Element flange and wall";
@@ -73,6 +79,21 @@ pub fn cover_act(cover: Cover, off: bool) -> String {
 /// Moving a handle.
 pub fn breaker_act(slot: u32, on: bool) -> String {
     format!("Breaker {} {}", slot + 1, if on { "on" } else { "off" })
+}
+
+/// Throwing the box in the line.
+pub const fn box_act(closed: bool) -> &'static str {
+    if closed { "Close it" } else { "Open it" }
+}
+
+/// A fuse out of its clips, or back.
+pub fn pull_fuse(leg: plant::Stab) -> String {
+    format!("Fuse of {} out", voice::leg(leg))
+}
+
+/// Ohms through a fuse.
+pub fn test_fuse(leg: plant::Stab) -> String {
+    format!("Ohms through the fuse of {}", voice::leg(leg))
 }
 
 /// Own lock and tag.

@@ -54,6 +54,11 @@ names! {
     question(Question) = question: "A question.";
 }
 
+/// A leg of the supply.
+pub fn leg(of: plant::Stab) -> String {
+    say(Units::Us, |voice| voice.text(&format!("stab-{of}")))
+}
+
 /// What the customer says when the door opens.
 pub fn complaint(account: &Account, units: Units) -> String {
     say(units, |voice| voice.complaint(account))

@@ -28,6 +28,16 @@ impl Voice {
             Action::Breaker { slot, on } => self.slot_act("breaker", *slot, *on),
             Action::TryStart => self.text("act-try-start"),
             Action::Lock { slot, on } => self.slot_act("lock", *slot, *on),
+            Action::BoxHandle { closed } => toggle("box-handle", *closed),
+            Action::BoxLock { on } => toggle("box-lock", *on),
+            Action::PullFuse { leg, out } => say(
+                if *out { "act-pull-fuse" } else { "act-put-fuse" },
+                &[("leg", self.text(&format!("stab-{leg}")).into())],
+            ),
+            Action::TestFuse { leg } => {
+                say("act-test-fuse", &[("leg", self.text(&format!("stab-{leg}")).into())])
+            }
+            Action::SetClock => self.text("act-set-clock"),
             Action::Relabel { slot, feeds } => {
                 say("act-relabel", &[("slot", (slot + 1).into()), ("feeds", self.circuit(*feeds).into())])
             }

@@ -127,9 +127,11 @@ impl Voice {
             NewPart::Heater { nominal, rating } => {
                 format!("{}, {}", u.volume(*nominal), self.rating(*rating))
             }
-            NewPart::Thermostat { .. } | NewPart::Limit | NewPart::DipTube | NewPart::Gasket { .. } => {
-                return kind;
-            }
+            NewPart::Thermostat { .. }
+            | NewPart::Limit
+            | NewPart::TimeSwitch
+            | NewPart::DipTube
+            | NewPart::Gasket { .. } => return kind,
         };
         self.filled("part-with", &[("part", kind.into()), ("detail", detail.into())])
     }
@@ -149,6 +151,8 @@ mod tests {
         Climate::ALL.iter().for_each(|x| drop(v.climate(*x)));
         FaultId::ALL.iter().for_each(|x| drop((v.fault(*x), v.fault_remedy(*x))));
         PartKind::ALL.iter().for_each(|x| drop(v.part_kind(*x)));
+        plant::BoxKind::ALL.iter().for_each(|x| drop(v.text(&format!("box-{x}"))));
+        plant::Stab::ALL.iter().for_each(|x| drop(v.text(&format!("stab-{x}"))));
         Advice::ALL.iter().for_each(|x| drop(v.advice(*x)));
         Circuit::ALL.iter().for_each(|x| drop(v.circuit(*x)));
         Handle::ALL.iter().for_each(|x| drop(v.handle(*x)));

@@ -124,6 +124,9 @@ impl Voice {
             Refusal::WireLanded { end } => say("refused-wire-landed", "end", self.end(*end).into()),
             Refusal::WireLifted { end } => say("refused-wire-lifted", "end", self.end(*end).into()),
             Refusal::OutOfReach { screw } => say("refused-out-of-reach", "screw", self.screw(*screw).into()),
+            Refusal::Sealed => self.text("refused-sealed"),
+            Refusal::NoHasp => self.text("refused-no-hasp"),
+            Refusal::FuseIn => self.text("refused-fuse-in"),
             Refusal::Locked => self.text("refused-locked"),
             Refusal::NotOff => self.text("refused-not-off"),
             Refusal::TankNotDrained { below } => {
@@ -147,6 +150,8 @@ impl Voice {
         match what {
             Noticed::BreakerTripped { slot } => say("noticed-breaker-tripped", "slot", (slot + 1).into()),
             Noticed::SomebodyReset { slot } => say("noticed-somebody-reset", "slot", (slot + 1).into()),
+            Noticed::BoxClacks { closed: true } => self.text("noticed-box-closes"),
+            Noticed::BoxClacks { closed: false } => self.text("noticed-box-opens"),
             Noticed::Click { level } => say("noticed-click", "level", self.level(*level).into()),
             Noticed::ReliefRuns => self.text("noticed-relief-runs"),
             Noticed::Flooding { volume } => say("noticed-flooding", "volume", u.volume(*volume).into()),

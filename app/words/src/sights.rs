@@ -16,6 +16,30 @@ impl Voice {
                 if *locked { "sight-breaker-locked" } else { "sight-breaker" },
                 &[("slot", (slot + 1).into()), ("handle", self.handle(*handle).into())],
             ),
+            Sight::Box { kind, closed, locked } => {
+                let state = match (closed, locked) {
+                    (None, _) => "shut",
+                    (Some(true), _) => "on",
+                    (Some(false), false) => "off",
+                    (Some(false), true) => "locked",
+                };
+                say(&format!("sight-box-{state}"), &[("kind", self.text(&format!("box-{kind}")).into())])
+            }
+            Sight::BoxHours { shows, off_from, off_for } => {
+                let until = quantity::Seconds((off_from.get() + off_for.get()) % 86_400.0);
+                let time = |at: quantity::Seconds| u.clock(at);
+                say(
+                    "sight-box-hours",
+                    &[
+                        ("shows", time(*shows).into()),
+                        ("from", time(*off_from).into()),
+                        ("until", time(until).into()),
+                    ],
+                )
+            }
+            Sight::FuseOut { leg } => {
+                say("sight-fuse-out", &[("leg", self.text(&format!("stab-{leg}")).into())])
+            }
             Sight::Charred { end } => say("sight-charred", &[("end", self.end(*end).into())]),
             Sight::Lifted { end } => say("sight-lifted", &[("end", self.end(*end).into())]),
             Sight::Crossed { end, on } => {

@@ -1,7 +1,7 @@
 //! Everything a technician can do. This is also the alphabet of attempt files.
 
 use plant::fault::{Advice, FaultId};
-use plant::{End, Level, Place, Point, Screw, Tap};
+use plant::{End, Level, Place, Point, Screw, Stab, Tap};
 use quantity::{Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
@@ -76,6 +76,30 @@ pub enum Action {
         /// On.
         on: bool,
     },
+    /// Throw the handle of the switch in the line, or push the lever of a timer.
+    BoxHandle {
+        /// Closed.
+        closed: bool,
+    },
+    /// Own lock and tag on the open switch in the line, or take them off.
+    BoxLock {
+        /// On.
+        on: bool,
+    },
+    /// Pull a fuse of the switch in the line out of its clips, or put it back.
+    PullFuse {
+        /// Of which leg.
+        leg: Stab,
+        /// Out.
+        out: bool,
+    },
+    /// Ohms through a fuse that is out of its clips.
+    TestFuse {
+        /// Of which leg.
+        leg: Stab,
+    },
+    /// Set the clock of a timer in the line to the time of day.
+    SetClock,
     /// Write the truth into the load center's directory.
     Relabel {
         /// Its slot.

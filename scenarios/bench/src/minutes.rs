@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 63] = [
+pub const TABLE: [Constant; 69] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -31,6 +31,11 @@ pub const TABLE: [Constant; 63] = [
     usual("breaker", 1.0),
     usual("try-start", 1.0),
     usual("lock", 1.0),
+    usual("box-handle", 0.5),
+    usual("box-lock", 1.0),
+    usual("pull-fuse", 0.5),
+    usual("test-fuse", 0.5),
+    usual("set-clock", 1.0),
     usual("relabel", 0.5),
     usual("panel-front", 4.0),
     usual("junction-box", 1.0),
@@ -70,6 +75,7 @@ pub const TABLE: [Constant; 63] = [
     usual("limit", 12.0),
     usual("new-breaker", 15.0),
     usual("fuse", 3.0),
+    usual("time-switch", 20.0),
     usual("dip-tube", 35.0),
     usual("gasket", 20.0),
     usual("relief-valve", 15.0),
@@ -99,10 +105,15 @@ pub fn name(action: &Action) -> &'static str {
         Action::Breaker { .. } => "breaker",
         Action::TryStart => "try-start",
         Action::Lock { .. } => "lock",
+        Action::BoxHandle { .. } => "box-handle",
+        Action::BoxLock { .. } => "box-lock",
+        Action::PullFuse { .. } => "pull-fuse",
+        Action::TestFuse { .. } => "test-fuse",
+        Action::SetClock => "set-clock",
         Action::Relabel { .. } => "relabel",
         Action::Cover { which, .. } => match which {
             Cover::PanelFront => "panel-front",
-            Cover::JunctionBox => "junction-box",
+            Cover::JunctionBox | Cover::BoxDoor => "junction-box",
             Cover::Upper | Cover::Lower => "cover",
             Cover::UpperInsulation | Cover::LowerInsulation => "insulation",
             Cover::UpperShield | Cover::LowerShield => "shield",
@@ -146,6 +157,7 @@ pub fn name(action: &Action) -> &'static str {
             NewPart::Limit => "limit",
             NewPart::Breaker { .. } => "new-breaker",
             NewPart::Fuse { .. } => "fuse",
+            NewPart::TimeSwitch => "time-switch",
             NewPart::DipTube => "dip-tube",
             NewPart::Gasket { .. } => "gasket",
             NewPart::ReliefValve { .. } => "relief-valve",

@@ -231,7 +231,13 @@ pub enum Refusal {
     },
     /// Somebody's lock is on it.
     Locked,
-    /// A breaker must be off before a lock goes on.
+    /// The utility has sealed it.
+    Sealed,
+    /// There is nothing on it that takes a lock.
+    NoHasp,
+    /// The fuse is in its clips.
+    FuseIn,
+    /// A breaker or switch must be off before a lock goes on.
     NotOff,
     /// Water would come out: too much in the tank.
     TankNotDrained {

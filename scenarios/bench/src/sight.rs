@@ -1,7 +1,7 @@
 //! Things perceived, and things noticed meanwhile.
 
-use plant::{End, Handle, Level, Point, Screw, Tap};
-use quantity::{Flow, Temperature, Volume};
+use plant::{BoxKind, End, Handle, Level, Point, Screw, Stab, Tap};
+use quantity::{Flow, Seconds, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 use crate::things::Fitting;
@@ -20,6 +20,29 @@ pub enum Sight {
         handle: Handle,
         /// A lock hangs on it.
         locked: bool,
+    },
+    /// The box in the line.
+    Box {
+        /// What it is.
+        kind: BoxKind,
+        /// Handle or contacts closed; `None` where a door hides them.
+        closed: Option<bool>,
+        /// A lock hangs on it.
+        locked: bool,
+    },
+    /// A clock behind the box's door, and the hours it keeps.
+    BoxHours {
+        /// What the clock shows.
+        shows: Seconds,
+        /// Off from this time of day.
+        off_from: Seconds,
+        /// For so long.
+        off_for: Seconds,
+    },
+    /// A fuse out of its clips.
+    FuseOut {
+        /// Of which leg.
+        leg: Stab,
     },
     /// A charred joint.
     Charred {
@@ -136,6 +159,11 @@ pub enum Noticed {
     SomebodyReset {
         /// Slot.
         slot: u32,
+    },
+    /// A timer or the utility's relay clacks in the box in the line.
+    BoxClacks {
+        /// Closed now.
+        closed: bool,
     },
     /// A click at a control.
     Click {

@@ -73,6 +73,8 @@ pub enum Cover {
     PanelFront,
     /// Lid of the heater's junction box.
     JunctionBox,
+    /// Door of the box in the line.
+    BoxDoor,
     /// Upper cover plate.
     Upper,
     /// Lower cover plate.
@@ -197,11 +199,13 @@ pub enum NewPart {
         /// Its rating.
         rating: Amps,
     },
-    /// A fuse.
+    /// A pair of fuses: both are changed together.
     Fuse {
         /// Its rating.
         rating: Amps,
     },
+    /// A time switch for the box in the line, set to the time of day.
+    TimeSwitch,
     /// A dip tube.
     DipTube,
     /// A gasket alone.
@@ -243,6 +247,7 @@ impl NewPart {
             Self::Limit => PartKind::Limit,
             Self::Breaker { .. } => PartKind::Breaker,
             Self::Fuse { .. } => PartKind::Fuse,
+            Self::TimeSwitch => PartKind::TimeSwitch,
             Self::DipTube => PartKind::DipTube,
             Self::Gasket { level: Level::Upper, .. } => PartKind::UpperGasket,
             Self::Gasket { level: Level::Lower, .. } => PartKind::LowerGasket,

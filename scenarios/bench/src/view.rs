@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use plant::{Circuit, End, Handle, Level, Place, Point, Screw, Tap};
+use plant::{BoxKind, Circuit, End, Handle, Level, Place, Point, Screw, Tap};
 use quantity::{Amps, Flow, Seconds, Temperature, Volume, Watts};
 
 use crate::action::{Action, Clamped, Cover, Jack, MeterFunction};
@@ -25,6 +25,21 @@ pub struct BreakerView {
     pub locked: bool,
     /// A tag hangs on it.
     pub tagged: bool,
+}
+
+/// The face of the box in the line.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct BoxView {
+    /// What it is.
+    pub kind: BoxKind,
+    /// Handle or contacts closed; `None` where the door hides them.
+    pub closed: Option<bool>,
+    /// A lock hangs on it.
+    pub locked: bool,
+    /// A tag hangs on it.
+    pub tagged: bool,
+    /// Fuses pulled, leg 1 and leg 2, with the door off.
+    pub pulled: Option<[bool; 2]>,
 }
 
 /// A wire end in sight.
@@ -86,6 +101,8 @@ pub struct View {
     pub left: Option<Seconds>,
     /// Breakers in order.
     pub breakers: Vec<BreakerView>,
+    /// The box in the line, where there is one.
+    pub in_line: Option<BoxView>,
     /// Covers off.
     pub off: BTreeSet<Cover>,
     /// Places whose bare metal can be reached.
@@ -162,6 +179,7 @@ impl Session {
             elapsed: self.clock,
             left: self.job.limit_minutes.map(|m| Seconds((m * 60.0 - self.clock.get()).max(0.0))),
             breakers: self.breakers(),
+            in_line: self.box_in_line(),
             off: self.access.off.clone(),
             reachable: METAL.into_iter().filter(|p| self.reachable(*p)).collect(),
             ends: self.ends(),
@@ -213,12 +231,24 @@ impl Session {
         self.home.plant.panel.breakers.iter().zip(0u32..).map(face).collect()
     }
 
+    fn box_in_line(&self) -> Option<BoxView> {
+        let one = self.home.plant.in_line?;
+        let open = self.reachable(Place::InLineBox);
+        Some(BoxView {
+            kind: one.kind,
+            closed: (open || one.is_fused()).then_some(one.closed),
+            locked: one.locked,
+            tagged: one.tagged,
+            pulled: (open && one.is_fused()).then_some(one.pulled),
+        })
+    }
+
     fn ends(&self) -> Vec<EndView> {
         let plant = &self.home.plant;
         End::all()
             .filter(|end| senses::exists(plant, end.wire))
             .filter(|end| match end.home().place() {
-                Place::LoadCenter => self.reachable(Place::LoadCenter),
+                place @ (Place::LoadCenter | Place::InLineBox) => self.reachable(place),
                 place => self.sees(place),
             })
             .map(|end| {

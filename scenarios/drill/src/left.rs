@@ -1,9 +1,8 @@
 //! How the house was left when somebody else was called: the one place that says what is safe.
 
 use bench::Session;
-use plant::Handle;
-use plant::Plant;
 use plant::fault::FaultId;
+use plant::{Circuit, Handle, Plant};
 
 /// Power locked off at every source, covers on where it is not, and no water running where it should not.
 pub(crate) fn safe(session: &Session, fault: FaultId) -> bool {
@@ -17,7 +16,10 @@ pub(crate) fn safe(session: &Session, fault: FaultId) -> bool {
 /// Every breaker that truly feeds the heater is off or tripped, with a lock on it.
 fn locked_off(plant: &Plant) -> bool {
     let feeds = |b: &&plant::Breaker| b.feeds_heater();
-    plant.panel.breakers.iter().filter(feeds).all(|b| b.handle != Handle::On && b.locked)
+    // An open, locked switch in the line isolates the main circuit as well as its breaker does.
+    let switched = plant.in_line.is_some_and(|one| one.isolates());
+    let dead = |b: &plant::Breaker| b.handle != Handle::On && b.locked;
+    plant.panel.breakers.iter().filter(feeds).all(|b| dead(b) || (switched && b.feeds == Circuit::Heater))
 }
 
 /// What leaks has its water shut, and what drains has a hose.

@@ -24,7 +24,7 @@ pub const fn helper_for(scope: Scope) -> Option<Helper> {
 /// Whose work changing a part is.
 pub const fn scope_of(part: PartKind) -> Scope {
     match part {
-        PartKind::Breaker | PartKind::Fuse => Scope::Panel,
+        PartKind::Breaker | PartKind::Fuse | PartKind::TimeSwitch => Scope::Panel,
         PartKind::DipTube | PartKind::ReliefValve | PartKind::ExpansionTank | PartKind::Heater => {
             Scope::Piping
         }

@@ -5,8 +5,8 @@ use plant::climate::Climate;
 use plant::fault::{FaultCase, FaultId, Parameters};
 use plant::home::{Home, Setting};
 use plant::household::{self, HouseholdKind, Life, Week};
-use plant::{Breaker, Circuit, HeaterModel};
-use quantity::{Amps, Draw};
+use plant::{BoxKind, Breaker, Circuit, HeaterModel};
+use quantity::{Amps, Draw, Metres};
 use serde::{Deserialize, Serialize};
 
 use crate::order::{Order, OrderError, Wanted};
@@ -87,8 +87,8 @@ const LEG_VOLTS: (f64, f64) = (118.0, 123.0);
 const LOADS: (f64, f64) = (0.5, 2.0);
 /// Cold resistance of a sound element over the nominal one (trade sheet 2.2: +5/-10 % of the wattage).
 const TOLERANCE: (f64, f64) = (0.96, 1.08);
-/// Stray coupling of a long cable beside a live one: 300 pF (model; reads about 90 V on 10 megohms).
-const GHOSTLY: f64 = 300e-12;
+/// A cable beside a live one for twice its own length: bundled with two of them (model).
+const GHOSTLY: Metres = Metres(20.0);
 
 /// Makes the drill of an order. The same order gives the same drill everywhere and always.
 pub fn make(order: &Order) -> Result<Drill, OrderError> {
@@ -116,34 +116,54 @@ pub fn make(order: &Order) -> Result<Drill, OrderError> {
 pub fn settle(order: &Order) -> Result<(Setting, FaultCase), OrderError> {
     let seed = u64::from(order.seed);
     let setting = setting(order);
-    let home = house(order, setting);
-    let given = |id: FaultId, given: &Parameters| -> Result<FaultCase, OrderError> {
-        if !fits(order, &home, id) {
-            return Err(plant::fault::FaultError::DoesNotFit { id }.into());
-        }
+    let houses = houses(order, setting);
+    let takes = |id: FaultId| houses.iter().find(|home| fits(order, home, id));
+    let given = |id: FaultId, given: &Parameters| -> Result<(Setting, FaultCase), OrderError> {
+        let home = takes(id).ok_or(plant::fault::FaultError::DoesNotFit { id })?;
         let mut parameters = id.fault().complete(given, &mut numbers(seed, id))?;
-        plant::fault::place_in(&mut parameters, &home);
-        Ok(FaultCase { id, parameters })
+        plant::fault::place_in(&mut parameters, home);
+        Ok((home.setting, FaultCase { id, parameters }))
     };
     let none = Parameters::new();
-    let fault = match &order.fault {
-        Wanted::One(id) => given(*id, &none)?,
-        Wanted::Case(case) => given(case.id, &case.parameters)?,
+    match &order.fault {
+        Wanted::One(id) => given(*id, &none),
+        Wanted::Case(case) => given(case.id, &case.parameters),
         Wanted::List(list) => {
-            let fitting: Vec<FaultId> = list.iter().copied().filter(|id| fits(order, &home, *id)).collect();
+            let fitting: Vec<FaultId> = list.iter().copied().filter(|id| takes(*id).is_some()).collect();
             let index = Draw::new(seed, "fault").index(fitting.len());
-            given(*fitting.get(index).ok_or(OrderError::NothingFits)?, &none)?
+            given(*fitting.get(index).ok_or(OrderError::NothingFits)?, &none)
         }
         Wanted::Chance => {
             let weights: Vec<f64> = FaultId::ALL
                 .iter()
-                .map(|id| if fits(order, &home, *id) { id.fault().weight.get() } else { 0.0 })
+                .map(|id| if takes(*id).is_some() { id.fault().weight.get() } else { 0.0 })
                 .collect();
             let index = Draw::new(seed, "fault").weighted(&weights);
-            given(*FaultId::ALL.get(index).ok_or(OrderError::NothingFits)?, &none)?
+            given(*FaultId::ALL.get(index).ok_or(OrderError::NothingFits)?, &none)
         }
-    };
-    Ok((setting, fault))
+    }
+}
+
+/// Shares of houses that have a box in the line; the others have none. Invented: fused switches where the code asks for
+/// a disconnect in sight, timers and the utility's relays in some streets.
+const BOXES: [(BoxKind, f64); 3] =
+    [(BoxKind::FusedSwitch, 0.08), (BoxKind::Timer, 0.03), (BoxKind::UtilityRelay, 0.03)];
+
+/// The box in the line that chance gives a house.
+fn drawn_box(seed: u64) -> Option<BoxKind> {
+    let none = 1.0 - BOXES.iter().map(|(_, share)| share).sum::<f64>();
+    let weights: Vec<f64> = BOXES.iter().map(|(_, share)| *share).chain([none]).collect();
+    BOXES.get(Draw::new(seed, "box in the line").weighted(&weights)).map(|(kind, _)| *kind)
+}
+
+/// The house as drawn; then the same with each other box in its line, for a fault that lives in one.
+fn houses(order: &Order, setting: Setting) -> Vec<Home> {
+    let others = [None].into_iter().chain(BoxKind::ALL.iter().copied().map(Some));
+    let others = others.filter(|one| *one != setting.in_line);
+    std::iter::once(setting.in_line)
+        .chain(others)
+        .map(|in_line| house(order, Setting { in_line, ..setting }))
+        .collect()
 }
 
 /// The stream a fault's own numbers are drawn from; also used for what a suspect would look like.
@@ -153,8 +173,8 @@ pub(crate) fn numbers(seed: u64, id: FaultId) -> Draw {
 
 /// A fault fits a house, and shows in it. A second supply carries the heater past a dead breaker or splice.
 fn fits(order: &Order, home: &Home, id: FaultId) -> bool {
-    let hidden =
-        order.traps.contains(&Trap::SecondSource) && matches!(id, FaultId::F18 | FaultId::F19 | FaultId::F23);
+    let hidden = order.traps.contains(&Trap::SecondSource)
+        && matches!(id, FaultId::F18 | FaultId::F19 | FaultId::F21 | FaultId::F23 | FaultId::F26);
     (id.fault().fits)(home) && !hidden
 }
 
@@ -178,6 +198,7 @@ fn setting(order: &Order) -> Setting {
             .or_else(|| Climate::ALL.get(any("climate", Climate::ALL.len())).copied())
             .unwrap_or(Climate::MillValley),
         day: order.day.unwrap_or(1 + any("day", 365) as u16),
+        in_line: drawn_box(seed),
     }
 }
 
@@ -230,7 +251,7 @@ fn lay(trap: Trap, home: &mut Home) {
                 });
             }
         }
-        Trap::GhostVolts => home.plant.cable_coupling = GHOSTLY,
+        Trap::GhostVolts => home.plant.beside_live = GHOSTLY,
         Trap::BrokenLead | Trap::SomebodyResets | Trap::WornLead | Trap::WrongJack | Trap::WeakBattery => {}
     }
 }

@@ -38,7 +38,13 @@ fn day(plant: &mut Plant) {
 fn main() {
     for &heater in HeaterModel::ALL {
         let household = HouseholdKind::Couple;
-        let mut plant = Plant::sound(Setting { heater, household, climate: Climate::MillValley, day: 100 });
+        let mut plant = Plant::sound(Setting {
+            heater,
+            household,
+            climate: Climate::MillValley,
+            day: 100,
+            in_line: None,
+        });
         day(&mut plant);
         let mut best = f64::INFINITY;
         for _ in 0..20 {

@@ -16,6 +16,7 @@ fn main() {
                 household: HouseholdKind::ALL[(i + seed as usize) % 4],
                 climate: Climate::ALL[i % 4],
                 day: (1 + 50 * seed) as u16,
+                in_line: None,
             };
             let mut home = Home::sound(setting);
             if !(id.fault().fits)(&home) {

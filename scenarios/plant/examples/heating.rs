@@ -29,7 +29,7 @@ const ROUNDS: usize = 6;
 
 fn plant() -> Plant {
     let (household, climate) = (HouseholdKind::Couple, Climate::MillValley);
-    Plant::sound(Setting { heater: HeaterModel::Plain40, household, climate, day: 100 })
+    Plant::sound(Setting { heater: HeaterModel::Plain40, household, climate, day: 100, in_line: None })
 }
 
 /// The steps of a history: on, and how long.

@@ -13,7 +13,13 @@ const WARM: f64 = 105.0;
 /// Minutes until the top is warm and until the tank is satisfied, from all cold.
 pub fn minutes(inlet: f64, watts: f64) -> (f64, f64) {
     let household = HouseholdKind::Couple;
-    let setting = Setting { heater: HeaterModel::Plain40, household, climate: Climate::MillValley, day: 100 };
+    let setting = Setting {
+        heater: HeaterModel::Plain40,
+        household,
+        climate: Climate::MillValley,
+        day: 100,
+        in_line: None,
+    };
     let mut plant = Plant::sound(setting);
     for element in &mut plant.elements {
         element.stamp.watts = Watts(watts);

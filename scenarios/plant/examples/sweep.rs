@@ -16,6 +16,7 @@ fn main() {
                 household: HouseholdKind::Couple,
                 climate: Climate::NorthRidge,
                 day: 40,
+                in_line: None,
             });
             let fault = id.fault();
             if !(fault.fits)(&home) {

@@ -1,10 +1,11 @@
 //! A sound house: every part fitted as the plate asks, tank settled, nothing wrong anywhere.
 
-use quantity::{Amps, Constant, Joules, Kilograms, Pressure, Seconds, Tag, Temperature, Volume};
+use quantity::{Amps, Constant, Joules, Kilograms, Metres, Pressure, Seconds, Tag, Temperature, Volume};
 
 use crate::controls::board::Board;
 use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
 use crate::home::{Home, Setting};
+use crate::in_line::InLineBox;
 use crate::parts::{Element, Limit, Thermostat, Wiring};
 use crate::supply::{Breaker, Circuit, Panel, Service};
 use crate::waterworks::{DipTube, Fixture, HeatTraps, Ledger, Plumbing, ReliefValve, Store, Tap, Vessel};
@@ -33,12 +34,11 @@ quantity::constants! {
         Pressure::psi(50.0),
         Tag::Memory("regulator makers' data: commonly set to 50 psi; the codes ask for 40 to 80"),
     );
-    /// Coupling of the cable to a live neighbour.
-    const TIDY_COUPLING: Constant = Constant::new(
-        "coupling of the cable to a live neighbour",
-        2e-12,
-        "F",
-        Tag::Model("a tidy installation; 20 pF in a long run beside others"),
+    /// How far a cable runs beside a live one.
+    const TIDY: Constant<Metres> = Constant::of(
+        "run of the cable beside a live one",
+        Metres(0.05),
+        Tag::Model("a tidy installation: where they cross"),
     );
     /// The relief valve's settings.
     const RELIEF: Constant<(Pressure, Temperature)> = Constant::of(
@@ -57,8 +57,6 @@ const ROOM: Temperature = BASEMENT.get();
 const DIAL: Temperature = FACTORY_DIAL.get();
 /// Static pressure behind the street's regulator.
 const MAIN: Pressure = STATIC.get();
-/// Coupling of the cable to a live neighbour in a tidy installation, F.
-const COUPLING: f64 = TIDY_COUPLING.get();
 
 impl Home {
     /// A house of a setting with nothing wrong in it.
@@ -98,7 +96,7 @@ impl Plant {
             lower_limit: off_peak.then(|| Limit::sound(ROOM)),
             board: (plate.layout == Layout::Electronic).then(Board::sound),
             insulated: [true; 2],
-            cable_coupling: COUPLING,
+            beside_live: TIDY.get(),
             vessel: Vessel { dip_tube: DipTube::Whole, shell_hole: 0.0, sediment: Volume(0.0) },
             tank: thermal::vessel(&plate).full_at(DIAL.to_celsius()),
             plumbing: plumbing(setting),
@@ -107,6 +105,9 @@ impl Plant {
         };
         if let Some(awg) = branch::copper(plate.current(), rating) {
             plant.wiring.size(awg);
+        }
+        if let Some(kind) = setting.in_line {
+            plant.put_in_line(InLineBox::sound(kind, rating));
         }
         plant.settle_controls();
         plant.settle_cold_side();
@@ -171,7 +172,8 @@ mod tests {
     fn a_sound_house_stands_still() {
         for &heater in HeaterModel::ALL {
             let household = HouseholdKind::Couple;
-            let setting = Setting { heater, household, climate: Climate::MillValley, day: 100 };
+            let setting =
+                Setting { heater, household, climate: Climate::MillValley, day: 100, in_line: None };
             let mut home = Home::sound(setting);
             assert!(home.plant.is_satisfied());
             let happened = home.plant.advance(Seconds::minutes(10.0));

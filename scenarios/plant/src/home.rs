@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::climate::Climate;
 use crate::household::HouseholdKind;
-use crate::{HeaterModel, Plant};
+use crate::{BoxKind, HeaterModel, Plant};
 
 /// What a drill chooses before any fault: equipment, people, place, day.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
@@ -18,6 +18,9 @@ pub struct Setting {
     pub climate: Climate,
     /// Day of the year, 1 to 365.
     pub day: u16,
+    /// What stands in the line between breaker and heater, where anything does.
+    #[serde(default)]
+    pub in_line: Option<BoxKind>,
 }
 
 /// A house at one moment.

@@ -3,8 +3,8 @@
 use quantity::Listed;
 
 use crate::{
-    branch, build, climate, conductor, controls, electrical, fault, heater, household, named, parts, supply,
-    thermal, waterworks, wire,
+    branch, build, climate, conductor, controls, electrical, fault, heater, household, in_line, named, parts,
+    supply, thermal, waterworks, wire,
 };
 
 /// The lists of the modules, folder by folder.
@@ -16,6 +16,7 @@ const FOLDERS: &[&[&[Listed]]] = &[
         climate::CONSTANTS,
         conductor::CONSTANTS,
         heater::CONSTANTS,
+        in_line::CONSTANTS,
         supply::CONSTANTS,
         wire::CONSTANTS,
     ],

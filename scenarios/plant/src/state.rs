@@ -35,8 +35,8 @@ pub struct Plant {
     pub board: Option<Board>,
     /// Insulation lies over the upper and the lower control: without it they feel the room.
     pub insulated: [bool; 2],
-    /// Stray coupling of the branch cable to a live neighbour, in farads; what makes ghost volts.
-    pub cable_coupling: f64,
+    /// How far the branch cable runs beside a live wire of leg 1; what makes ghost volts.
+    pub beside_live: quantity::Metres,
     /// The tank beyond its water.
     pub vessel: Vessel,
     /// The water in it, layer by layer.
@@ -91,6 +91,16 @@ pub enum Happening {
     ContactBurnt {
         /// Which one.
         at: crate::ContactAt,
+    },
+    /// A fuse of the box in the line melted.
+    FuseMelted {
+        /// Its leg: 0 for leg 1, 1 for leg 2.
+        leg: u32,
+    },
+    /// A timer or the utility's relay moved its contacts.
+    LineSwitched {
+        /// They are closed now.
+        closed: bool,
     },
     /// A loose joint opened by its own heat.
     JointBurnt {

@@ -16,7 +16,9 @@ mod f13;
 mod f14;
 mod f18;
 mod f19;
+mod f21;
 mod f23;
+mod f26;
 mod f27;
 mod f35;
 mod f36;
@@ -37,7 +39,7 @@ use plant::fault::FaultId;
 use tankwright_tests::tree;
 
 /// The whole proper job for each fault.
-const PERFECT: [(FaultId, fn() -> work::Work); 22] = [
+const PERFECT: [(FaultId, fn() -> work::Work); 24] = [
     (FaultId::F01, f01::perfect),
     (FaultId::F02, f02::perfect),
     (FaultId::F03, f03::perfect),
@@ -53,7 +55,9 @@ const PERFECT: [(FaultId, fn() -> work::Work); 22] = [
     (FaultId::F14, f14::perfect),
     (FaultId::F18, f18::perfect),
     (FaultId::F19, f19::perfect),
+    (FaultId::F21, f21::perfect),
     (FaultId::F23, f23::perfect),
+    (FaultId::F26, f26::perfect),
     (FaultId::F27, f27::perfect),
     (FaultId::F35, f35::perfect),
     (FaultId::F36, f36::perfect),

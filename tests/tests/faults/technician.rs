@@ -199,6 +199,7 @@ pub fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> New
         PartKind::Limit => NewPart::Limit,
         PartKind::Breaker => NewPart::Breaker { rating: breaker },
         PartKind::Fuse => NewPart::Fuse { rating: breaker },
+        PartKind::TimeSwitch => NewPart::TimeSwitch,
         PartKind::DipTube => NewPart::DipTube,
         PartKind::UpperGasket => NewPart::Gasket { level: Level::Upper, seat_cleaned },
         PartKind::LowerGasket => NewPart::Gasket { level: Level::Lower, seat_cleaned },

@@ -293,7 +293,8 @@ fn thermistor_curve() {
 /// The electronic heater with its tank at a temperature.
 fn electronic(celsius: f64) -> Plant {
     let (household, climate) = (HouseholdKind::Couple, Climate::MillValley);
-    let mut plant = Plant::sound(Setting { heater: HeaterModel::Board50, household, climate, day: 100 });
+    let mut plant =
+        Plant::sound(Setting { heater: HeaterModel::Board50, household, climate, day: 100, in_line: None });
     cold_tank(&mut plant, celsius);
     plant
 }

@@ -9,12 +9,12 @@ use plant::{
     BURNT_OFF, BoxKind, Circuit, Contact, Handle, HeaterModel, InLineBox, Level, Plant, Screw, Service,
     ServiceKind, Setting, Stab, Wire,
 };
-use quantity::{Metres, Ohms};
+use quantity::{Amps, Metres, Ohms};
 
 /// A heater of the yard as its plate asks, upper and lower blade calling or not.
 fn heater(heater: HeaterModel, upper: bool, lower: bool) -> Plant {
     let (household, climate) = (HouseholdKind::Couple, Climate::MillValley);
-    let mut plant = Plant::sound(Setting { heater, household, climate, day: 100 });
+    let mut plant = Plant::sound(Setting { heater, household, climate, day: 100, in_line: None });
     plant.thermostats[0].calling = upper;
     plant.thermostats[1].calling = lower;
     plant
@@ -191,7 +191,7 @@ fn a_box_in_the_line() {
     let mut plant = on(ServiceKind::Split240, true, true);
     let sound = watts(&plant)[0];
     for &kind in BoxKind::ALL {
-        plant.put_in_line(InLineBox::sound(kind));
+        plant.put_in_line(InLineBox::sound(kind, Amps(30.0)));
         near(watts(&plant)[0], sound, 25.0);
         let mut open = plant.clone();
         open.in_line.as_mut().unwrap().closed = false;

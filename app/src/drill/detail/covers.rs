@@ -11,6 +11,7 @@ pub const fn in_front(place: Place) -> &'static [Cover] {
     match place {
         Place::LoadCenter => &[Cover::PanelFront],
         Place::JunctionBox => &[Cover::JunctionBox],
+        Place::InLineBox => &[Cover::BoxDoor],
         Place::UpperCompartment => &[Cover::Upper, Cover::UpperInsulation, Cover::UpperShield],
         Place::LowerCompartment => &[Cover::Lower, Cover::LowerInsulation, Cover::LowerShield],
         _ => &[],
@@ -46,7 +47,7 @@ pub fn covers(session: &Session, place: Place) -> Html {
                 <text x="170" y="169" class="lab middle">{ text::on(cover) }</text>
             </g>
         },
-        Cover::JunctionBox | Cover::Upper | Cover::Lower => html! {
+        Cover::JunctionBox | Cover::BoxDoor | Cover::Upper | Cover::Lower => html! {
             <g>
                 <rect x="40" y="24" width="260" height="282" class="plate" />
                 <circle cx="170" cy="44" r="6" class="screw" />

@@ -92,6 +92,7 @@ fn shelves() -> Vec<Vec<NewPart>> {
     all.push(vec![NewPart::Limit]);
     all.push(AMPS.iter().map(|&a| NewPart::Breaker { rating: Amps(a) }).collect());
     all.push(AMPS.iter().map(|&a| NewPart::Fuse { rating: Amps(a) }).collect());
+    all.push(vec![NewPart::TimeSwitch]);
     all.push(vec![NewPart::DipTube]);
     for &level in Level::ALL {
         all.push([true, false].map(|seat_cleaned| NewPart::Gasket { level, seat_cleaned }).to_vec());

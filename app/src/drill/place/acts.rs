@@ -1,7 +1,7 @@
 //! What can be done at each place, as data.
 
 use bench::{Action, Cover, Session, Writing};
-use plant::{Circuit, Handle, Place};
+use plant::{BoxKind, Circuit, Handle, Place, Stab};
 use yew::prelude::*;
 
 use super::compartment;
@@ -52,7 +52,8 @@ pub fn groups(place: Place, session: &Session, known: &Known, units: Units) -> V
         Place::Relief => water::relief(session),
         Place::Drain => water::drain(session),
         Place::Taps => water::taps(session, units),
-        Place::Customer | Place::Van | Place::InLineBox => Vec::new(),
+        Place::InLineBox => in_line(session),
+        Place::Customer | Place::Van => Vec::new(),
     };
     if !matches!(place, Place::Customer | Place::Van) {
         groups.insert(0, senses(place));
@@ -80,6 +81,41 @@ pub fn covers(session: &Session, which: &[Cover]) -> Group {
         })
         .collect();
     Group::new(text::COVERS, offers)
+}
+
+/// What the kind of box allows: handle and lock of a switch and its fuses, lever and clock of a timer.
+fn in_line(session: &Session) -> Vec<Group> {
+    let Some(seen) = session.view().in_line else { return Vec::new() };
+    let handle = |closed| {
+        let action = Action::BoxHandle { closed };
+        Offer::toggle(action, text::box_act(closed), seen.closed == Some(closed))
+    };
+    let front =
+        covers(session, &[Cover::BoxDoor]).cautioned(&Action::Cover { which: Cover::BoxDoor, off: true });
+    match seen.kind {
+        BoxKind::FusedSwitch => {
+            let lock = Action::BoxLock { on: !seen.locked };
+            let fuses = Stab::ALL.iter().flat_map(|&leg| {
+                let out = seen.pulled.is_some_and(|pulled| pulled.get(leg as usize) == Some(&true));
+                [
+                    Offer::toggle(Action::PullFuse { leg, out: !out }, text::pull_fuse(leg), out),
+                    Offer::plain(Action::TestFuse { leg }, text::test_fuse(leg)),
+                ]
+            });
+            vec![
+                Group::new(text::BOX_HANDLE, vec![handle(false), handle(true)]).in_pairs(),
+                Group::new(text::LOCKOUT, vec![Offer::toggle(lock, text::BOX_LOCK, seen.locked)]),
+                front,
+                Group::new(text::FUSES, fuses.collect()).in_pairs(),
+            ]
+        }
+        BoxKind::Timer => vec![
+            front,
+            Group::new(text::TIMER, vec![handle(false), handle(true)]).in_pairs(),
+            Group::new(text::BOX_CLOCK, vec![Offer::plain(Action::SetClock, text::SET_CLOCK)]),
+        ],
+        BoxKind::UtilityRelay => vec![front],
+    }
 }
 
 fn load_center(session: &Session, known: &Known) -> Vec<Group> {

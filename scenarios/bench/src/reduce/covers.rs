@@ -12,6 +12,9 @@ use crate::shown::{Refusal, Shown};
 /// out behind it is possible, as it is on the job.
 pub(super) fn cover(turn: &mut Turn, which: Cover, off: bool, time: Seconds) -> Answered {
     let lower = matches!(which, Cover::Lower | Cover::LowerInsulation | Cover::LowerShield);
+    if which == Cover::BoxDoor && turn.s.home.plant.in_line.is_none() {
+        return Err(Refusal::NotHere);
+    }
     if lower && !turn.s.home.plant.plate.has(Level::Lower) {
         return Err(Refusal::NotHere);
     }

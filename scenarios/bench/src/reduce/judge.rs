@@ -110,7 +110,15 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
             .panel
             .feeding(Circuit::Heater)
             .is_some_and(|b| b.poles.iter().any(|p| *p != Contact::Sound) || !breaker_right(plant, b.rating)),
-        PartKind::Fuse => false,
+        // Whole fuses of the wrong rating have to be changed as well.
+        PartKind::Fuse => plant.in_line.is_some_and(|one| {
+            one.is_fused()
+                && (one.fuses.iter().any(|f| *f != Contact::Sound) || !breaker_right(plant, one.rating))
+        }),
+        PartKind::TimeSwitch => {
+            let timer = |one: &plant::InLineBox| one.kind == plant::BoxKind::Timer;
+            plant.in_line.filter(timer).is_some_and(|one| one.poles.iter().any(|p| *p != Contact::Sound))
+        }
         PartKind::DipTube => plant.vessel.dip_tube != DipTube::Whole,
         PartKind::UpperGasket => gasket_faulty(plant, Level::Upper),
         PartKind::LowerGasket => gasket_faulty(plant, Level::Lower),
@@ -158,7 +166,11 @@ pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
         NewPart::Heater { nominal, rating } => {
             nominal.get() >= plant.plate.nominal.get() * (1.0 - SAME) && fits(plant, rating)
         }
-        NewPart::Thermostat { .. } | NewPart::Limit | NewPart::DipTube | NewPart::Gasket { .. } => true,
+        NewPart::Thermostat { .. }
+        | NewPart::Limit
+        | NewPart::TimeSwitch
+        | NewPart::DipTube
+        | NewPart::Gasket { .. } => true,
     }
 }
 
@@ -175,6 +187,7 @@ mod tests {
             household: plant::household::HouseholdKind::Couple,
             climate: plant::climate::Climate::MillValley,
             day: 100,
+            in_line: None,
         };
         let mut plant = plant::Home::sound(setting).plant;
         for (watts, least, smallest, largest) in

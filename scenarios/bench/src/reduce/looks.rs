@@ -60,7 +60,8 @@ pub(super) fn look(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
     turn.pass(time);
     let mut sights = match at {
         Place::LoadCenter => load_center(&turn.s),
-        Place::JunctionBox | Place::InLineBox => joints(&turn.s, at),
+        Place::JunctionBox => joints(&turn.s, at),
+        Place::InLineBox => in_line(&turn.s),
         Place::HeaterTop => heater_top(&turn.s),
         Place::UpperCompartment => upper(&turn.s),
         Place::LowerCompartment => lower(&turn.s),
@@ -85,6 +86,14 @@ fn load_center(session: &Session) -> Vec<Sight> {
     let mut sights: Vec<Sight> = handles.collect();
     if reach::place(session, Place::LoadCenter).is_ok() {
         sights.extend(joints(session, Place::LoadCenter));
+    }
+    sights
+}
+
+fn in_line(session: &Session) -> Vec<Sight> {
+    let mut sights = super::in_line::face(session);
+    if reach::place(session, Place::InLineBox).is_ok() {
+        sights.extend(joints(session, Place::InLineBox));
     }
     sights
 }

@@ -105,6 +105,19 @@ impl<'a> Meter<'a> {
     }
 }
 
+/// Ohms of something held in the hand, leads on its ends.
+pub(super) fn loose(turn: &mut Turn, path: Option<Ohms>, time: Seconds) -> Display {
+    let meter = Meter::of(turn);
+    let open = !meter.passes || meter.me.fuse_blown || meter.me.jack == Jack::Amps;
+    let display = match () {
+        () if meter.dark() => Display::Blank,
+        () if open => Display::Over,
+        () => meter.resistance(MeterFunction::Ohms, path),
+    };
+    drain(turn, time);
+    display
+}
+
 /// A reading between two points.
 pub(super) fn meter(
     turn: &mut Turn,

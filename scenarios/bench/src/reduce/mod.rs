@@ -11,6 +11,7 @@ mod covers;
 mod dials;
 mod gas;
 mod hands;
+mod in_line;
 mod judge;
 mod looks;
 mod meter;
@@ -139,6 +140,11 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::Breaker { slot, on } => supply::breaker(turn, *slot, *on, time),
         Action::TryStart => supply::try_start(turn, time),
         Action::Lock { slot, on } => supply::lock(turn, *slot, *on, time),
+        Action::BoxHandle { closed } => in_line::throw(turn, *closed, time),
+        Action::BoxLock { on } => in_line::lock(turn, *on, time),
+        Action::PullFuse { leg, out } => in_line::pull(turn, *leg, *out, time),
+        Action::TestFuse { leg } => in_line::test(turn, *leg, time),
+        Action::SetClock => in_line::set_clock(turn, time),
         Action::Relabel { slot, feeds } => supply::relabel(turn, *slot, *feeds, time),
         Action::Cover { which, off } => covers::cover(turn, *which, *off, time),
         Action::Meter { function, red, black } => meter::meter(turn, *function, *red, *black, time),

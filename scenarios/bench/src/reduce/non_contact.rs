@@ -29,6 +29,7 @@ fn shielded(session: &Session, place: Place) -> bool {
     let metal = match place {
         Place::LoadCenter => Cover::PanelFront,
         Place::JunctionBox => Cover::JunctionBox,
+        Place::InLineBox => Cover::BoxDoor,
         Place::UpperCompartment => Cover::Upper,
         Place::LowerCompartment => Cover::Lower,
         _ => return false,

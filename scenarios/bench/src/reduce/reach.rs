@@ -14,14 +14,14 @@ pub(super) const fn in_front(cover: Cover) -> &'static [Cover] {
         Cover::LowerInsulation => &[Cover::Lower],
         Cover::UpperShield => &[Cover::Upper, Cover::UpperInsulation],
         Cover::LowerShield => &[Cover::Lower, Cover::LowerInsulation],
-        Cover::PanelFront | Cover::JunctionBox | Cover::Upper | Cover::Lower => &[],
+        Cover::PanelFront | Cover::JunctionBox | Cover::BoxDoor | Cover::Upper | Cover::Lower => &[],
     }
 }
 
 /// A cover of a compartment. Load center and junction box stay open for measuring under power (trade sheet
 /// 10.11: currents of the legs at the junction box), the compartments do not.
 pub(super) const fn covers_controls(cover: Cover) -> bool {
-    !matches!(cover, Cover::PanelFront | Cover::JunctionBox)
+    !matches!(cover, Cover::PanelFront | Cover::JunctionBox | Cover::BoxDoor)
 }
 
 /// Covers in front of the dial and the button, outermost first: the shield leaves them free.
@@ -37,6 +37,7 @@ const fn before_metal(place: Place) -> &'static [Cover] {
     match place {
         Place::LoadCenter => &[Cover::PanelFront],
         Place::JunctionBox => &[Cover::JunctionBox],
+        Place::InLineBox => &[Cover::BoxDoor],
         Place::UpperCompartment => &[Cover::Upper, Cover::UpperInsulation, Cover::UpperShield],
         Place::LowerCompartment => &[Cover::Lower, Cover::LowerInsulation, Cover::LowerShield],
         _ => &[],

@@ -2,8 +2,8 @@
 //! is opened under water, and live screws are live.
 
 use plant::{
-    Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeaterModel, Level, Limit, Place,
-    Point, Screw, Thermostat,
+    BoxKind, Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeaterModel, Level,
+    Limit, Place, Point, Screw, Thermostat,
 };
 use quantity::{Pressure, Seconds, Temperature, Volume};
 
@@ -11,6 +11,7 @@ use super::turn::Turn;
 use super::{Answered, hands, judge, reach, scald, senses, water};
 use crate::action::NewPart;
 use crate::person::{Exposure, Source};
+use crate::session::Session;
 use crate::shown::{Fact, Refusal, Shown, Sight};
 
 /// An opening stays open this long while the part in hand goes in. Common practice, no source.
@@ -35,7 +36,8 @@ const fn cost(part: &NewPart) -> f64 {
         NewPart::Thermostat { .. } => 20.0,
         NewPart::Limit => 30.0,
         NewPart::Breaker { .. } => 25.0,
-        NewPart::Fuse { .. } => 5.0,
+        NewPart::Fuse { .. } => 10.0,
+        NewPart::TimeSwitch => 90.0,
         NewPart::DipTube => 15.0,
         NewPart::Gasket { .. } => 4.0,
         NewPart::ReliefValve { .. } => 35.0,
@@ -51,6 +53,9 @@ pub(super) fn replace(turn: &mut Turn, part: &NewPart, time: Seconds) -> Answere
     let (needed, matches) =
         (judge::helps(&turn.s.home.plant, part), judge::matches(&turn.s.home.plant, part));
     for screw in handled(part) {
+        if !senses::there(&turn.s.home.plant, Point::Screw(*screw)) {
+            continue;
+        }
         hands::touch(turn, Point::Screw(*screw), hands::Grip::Grasps);
     }
     let scorched = scorched(turn, part);
@@ -90,7 +95,11 @@ fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
             within(volume.to_gallons(), 0.5, 50.0) && within(charge.to_psi(), 5.0, 150.0)
         }
         NewPart::Heater { nominal, rating } => within(nominal.to_gallons(), 10.0, 120.0) && rated(rating),
-        NewPart::Thermostat { .. } | NewPart::Limit | NewPart::DipTube | NewPart::Gasket { .. } => true,
+        NewPart::Thermostat { .. }
+        | NewPart::Limit
+        | NewPart::TimeSwitch
+        | NewPart::DipTube
+        | NewPart::Gasket { .. } => true,
     };
     if sensible { Ok(()) } else { Err(Refusal::OutOfRange) }
 }
@@ -104,7 +113,8 @@ fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
         }
         NewPart::Limit => reach::place(session, Place::UpperCompartment),
         NewPart::Breaker { .. } => reach::place(session, Place::LoadCenter),
-        NewPart::Fuse { .. } => Err(Refusal::NotHere),
+        NewPart::Fuse { .. } => boxed(session, BoxKind::FusedSwitch),
+        NewPart::TimeSwitch => boxed(session, BoxKind::Timer),
         NewPart::DipTube | NewPart::ReliefValve { .. } | NewPart::ExpansionTank { .. } => Ok(()),
         NewPart::Heater { .. } => {
             reach::place(session, Place::JunctionBox)?;
@@ -116,6 +126,14 @@ fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
             }
             Ok(())
         }
+    }
+}
+
+/// The box in the line is of this kind and open.
+fn boxed(session: &Session, kind: BoxKind) -> Result<(), Refusal> {
+    match &session.home.plant.in_line {
+        Some(one) if one.kind == kind => reach::place(session, Place::InLineBox),
+        _ => Err(Refusal::NotHere),
     }
 }
 
@@ -137,6 +155,7 @@ const fn handled(part: &NewPart) -> &'static [Screw] {
         NewPart::Thermostat { level: Level::Lower } => &[Screw::D1, Screw::D2],
         NewPart::Limit => &[Screw::H1, Screw::H2, Screw::H3, Screw::H4],
         NewPart::Breaker { .. } => &[Screw::B1, Screw::B2],
+        NewPart::Fuse { .. } | NewPart::TimeSwitch => &[Screw::X1, Screw::X2, Screw::X3, Screw::X4],
         NewPart::Heater { .. } => &[Screw::Ja, Screw::Jb],
         _ => &[],
     }
@@ -237,7 +256,21 @@ fn fit(turn: &mut Turn, part: &NewPart) {
                 old.handle = Handle::Off;
             }
         }
-        NewPart::Fuse { .. } => {}
+        NewPart::Fuse { rating } => {
+            if let Some(one) = &mut turn.s.home.plant.in_line {
+                one.rating = rating;
+                one.fuses = [Contact::Sound; 2];
+                one.heat = [0.0; 2];
+                one.pulled = [false; 2];
+            }
+        }
+        NewPart::TimeSwitch => {
+            let now = turn.s.home.plant.clock;
+            if let Some(one) = &mut turn.s.home.plant.in_line {
+                one.poles = [Contact::Sound; 2];
+            }
+            turn.set_clock(now);
+        }
         NewPart::DipTube => turn.s.home.plant.vessel.dip_tube = DipTube::Whole,
         NewPart::ReliefValve { opens_at } => {
             let relief = &mut turn.s.home.plant.plumbing.relief;
@@ -252,7 +285,9 @@ fn fit(turn: &mut Turn, part: &NewPart) {
         }
         NewPart::Heater { nominal, rating } => new_heater(turn, nominal, rating),
     }
-    remade(turn, handled(part));
+    if !matches!(part, NewPart::Fuse { .. }) {
+        remade(turn, handled(part));
+    }
 }
 
 /// Cut-out minus cut-in of a new thermostat.

@@ -45,9 +45,11 @@ pub(crate) fn nominal(plant: &Plant) -> Volts {
     plant.service.across()
 }
 
-/// Some breaker that feeds the heater is on.
+/// Some breaker that feeds the heater is on, and so is the box in its line.
 pub(crate) fn fed(plant: &Plant) -> bool {
-    plant.panel.breakers.iter().any(|b| b.feeds_heater() && b.handle == Handle::On)
+    let through = plant.in_line.is_none_or(|one| one.closed);
+    let on = |b: &plant::Breaker| b.handle == Handle::On && (through || b.feeds != plant::Circuit::Heater);
+    plant.panel.breakers.iter().any(|b| b.feeds_heater() && on(b))
 }
 
 /// A wire of the heater lies off its screw.

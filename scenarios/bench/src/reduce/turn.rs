@@ -118,6 +118,26 @@ impl<'a> Turn<'a> {
         self.came_on |= dead && senses::fed(plant);
     }
 
+    /// Throws the switch or lever of the box in the line, and marks whether power came to the heater.
+    pub fn throw_box(&mut self, closed: bool) {
+        let plant = &mut self.s.home.plant;
+        let dead = !senses::fed(plant);
+        if let Some(one) = &mut plant.in_line {
+            one.closed = closed;
+        }
+        self.came_on |= dead && senses::fed(plant);
+    }
+
+    /// Sets a timer's clock; its contacts follow.
+    pub fn set_clock(&mut self, now: Seconds) {
+        let plant = &mut self.s.home.plant;
+        let dead = !senses::fed(plant);
+        if let Some(one) = &mut plant.in_line {
+            one.set_clock(now);
+        }
+        self.came_on |= dead && senses::fed(plant);
+    }
+
     fn somebody_resets(&mut self, slot: u32) {
         self.s.me.off_since.remove(&slot);
         self.switch_on(slot);
@@ -168,7 +188,11 @@ impl<'a> Turn<'a> {
                 self.noticed.push(Noticed::Bang);
                 self.harms.push(Harm::ElementBurntOut { element: level, power, after, sheath });
             }
-            Happening::ElementWornOut { .. } | Happening::ContactWelded { .. } => {}
+            Happening::LineSwitched { closed } => self.noticed.push(Noticed::BoxClacks { closed }),
+            // A fuse melts without a sound.
+            Happening::FuseMelted { .. }
+            | Happening::ElementWornOut { .. }
+            | Happening::ContactWelded { .. } => {}
             Happening::ContactBurnt { at: contact } => {
                 let power = self.before.home.plant.energise(&[]).contact_watts(contact);
                 self.noticed.push(Noticed::Bang);

@@ -56,9 +56,12 @@ impl Phase {
             | Action::Breaker { .. }
             | Action::TryStart
             | Action::Lock { .. }
+            | Action::BoxHandle { .. }
+            | Action::BoxLock { .. }
             | Action::Relabel { .. }
             | Action::ProveMeter { .. } => Self::MakeSafe,
             Action::Meter { .. }
+            | Action::TestFuse { .. }
             | Action::ZeroLeads
             | Action::SpareLeads
             | Action::Jack { .. }
@@ -77,6 +80,8 @@ impl Phase {
             | Action::Remake { .. }
             | Action::Dial { .. }
             | Action::Seat { .. }
+            | Action::PullFuse { .. }
+            | Action::SetClock
             | Action::Replace { .. } => Self::Repair,
             Action::ColdValve { .. }
             | Action::Tap { .. }

@@ -99,10 +99,13 @@ fn state(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     if !session.access.off.is_empty() {
         ledger.charge(RuleId::CoversOff, None, Detail::Plain);
     }
-    if plant.panel.feeding(Circuit::Heater).is_some_and(|b| b.handle != Handle::On) {
+    let broken = |b: &plant::Breaker| b.handle != Handle::On;
+    if plant.panel.feeding(Circuit::Heater).is_some_and(broken)
+        || plant.in_line.is_some_and(|b| b.open_amiss())
+    {
         ledger.charge(RuleId::PowerLeftOff, None, Detail::Plain);
     }
-    if plant.panel.breakers.iter().any(|b| b.locked) {
+    if plant.panel.breakers.iter().any(|b| b.locked) || plant.in_line.is_some_and(|one| one.locked) {
         ledger.charge(RuleId::LockLeftOn, None, Detail::Plain);
     }
     if left_open(case) {

@@ -76,7 +76,7 @@ fn judge_harm(harm: &Harm, step: u32, ledger: &mut Ledger<'_>) {
 fn untold(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     let told = steps::first(case.session, |e| matches!(e.action, Action::TellHousehold));
     let off = steps::first(case.session, |e| match e.action {
-        Action::Breaker { on: false, .. } => true,
+        Action::Breaker { on: false, .. } | Action::BoxHandle { closed: false } => true,
         Action::ColdValve { opening } => opening <= 0.0,
         _ => false,
     });

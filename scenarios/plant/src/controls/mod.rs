@@ -9,6 +9,7 @@ pub mod board;
 pub mod breaker;
 pub mod contact;
 pub mod element;
+pub mod fuse;
 pub mod joint;
 pub mod limit;
 pub mod moisture;
@@ -29,6 +30,7 @@ pub(crate) const SOURCES: &[&[Listed]] = &[
     breaker::CONSTANTS,
     contact::CONSTANTS,
     element::CONSTANTS,
+    fuse::CONSTANTS,
     joint::CONSTANTS,
     limit::CONSTANTS,
     moisture::CONSTANTS,
@@ -96,6 +98,9 @@ pub fn burn(
             happened.push((at, Happening::BreakerTripped { slot: slot as u32 }));
         }
     }
+    if let Some(fitted) = &mut plant.in_line {
+        happened.extend(fuse::advance(fitted, time, live));
+    }
     crate::conductor::advance(&mut plant.wiring, time, live);
     for (end, at) in joint::advance(&mut plant.wiring, time, live) {
         happened.push((at, Happening::JointBurnt { end }));
@@ -121,6 +126,9 @@ pub fn horizon(plant: &Plant, live: &Live, wetted: [bool; 2]) -> Seconds {
         for pole in [0, 1] {
             consider(breaker.time_to_trip(pole, live.pole_amps(slot, pole)));
         }
+    }
+    if let Some(fitted) = &plant.in_line {
+        consider(fuse::earliest(fitted, live));
     }
     soonest
 }

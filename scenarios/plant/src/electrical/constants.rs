@@ -24,12 +24,19 @@ quantity::constants! {
         "F",
         Tag::Model("10 pF for each of a lead's two ends, between 2 pF of a tidy installation and 20 pF of a long run"),
     );
-    /// Capacitance of a conductor of a cable to ground.
-    pub const CABLE_STRAY: Constant = Constant::new(
-        "stray capacitance of a cable's conductor to ground",
-        2e-12,
-        "F",
-        Tag::Model("next to none, as in readings of ghost voltage on one neighbour"),
+    /// Capacitance of two conductors that run side by side, for each metre.
+    pub const BESIDE: Constant = Constant::new(
+        "capacitance of two conductors side by side",
+        60e-12,
+        "F/m",
+        Tag::Memory("data of flat building cable, from a conductor to the bare one beside it"),
+    );
+    /// Of that, between the two insulated conductors of a flat cable.
+    pub const ACROSS: Constant = Constant::new(
+        "capacitance across a flat cable, of that to its neighbour",
+        0.3,
+        "",
+        Tag::Model("the bare ground lies between them"),
     );
     /// Bonds at the service: neutral bar to ground bar, and to the cold water pipe.
     pub const SERVICE_BOND: Constant = Constant::new(

@@ -58,7 +58,7 @@ impl Plant {
         let ohms = [service.neutral, service.electrode, on.one, on.two, on.both];
         let ohms = service.impedance.iter().chain(&ohms);
         ohms.for_each(|ohms| mix.number(ohms.get()));
-        mix.number(self.cable_coupling);
+        mix.number(self.beside_live.get());
         for breaker in &self.panel.breakers {
             if breaker.feeds_heater() {
                 breaker.stabs.iter().for_each(|stab| mix.add(stab.map_or(2, |stab| stab as u64)));
@@ -68,7 +68,7 @@ impl Plant {
         }
         if let Some(fitted) = &self.in_line {
             fitted.poles.iter().for_each(|pole| mix.contact(*pole, fitted.closed));
-            fitted.fuses.iter().for_each(|fuse| mix.contact(*fuse, true));
+            [0, 1].iter().for_each(|leg| mix.contact(fitted.link(*leg), true));
         }
         let wiring = &self.wiring;
         mix.add(wiring.layout as u64);

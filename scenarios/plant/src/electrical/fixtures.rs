@@ -18,12 +18,13 @@ pub(crate) const LOW: Ohms = Ohms(3e3);
 pub(crate) fn plant() -> Plant {
     let heater = HeaterModel::Plain40;
     let household = HouseholdKind::Couple;
-    let mut plant = Plant::sound(Setting { heater, household, climate: Climate::MillValley, day: 100 });
+    let mut plant =
+        Plant::sound(Setting { heater, household, climate: Climate::MillValley, day: 100, in_line: None });
     plant.service.impedance = [Ohms(0.02); 2];
     plant.service.neutral = Ohms(0.02);
     plant.service.loads = crate::supply::Loads::NONE;
     plant.panel = Panel { breakers: vec![Breaker::sound(Circuit::Heater, Amps(30.0))] };
-    plant.cable_coupling = 0.0;
+    plant.beside_live = Metres(0.0);
     plant.thermostats.iter_mut().for_each(|t| *t = Thermostat::sound(t.dial, t.differential));
     plant.limit = Limit::sound(Temperature::celsius(20.0));
     let plate = plant.plate;

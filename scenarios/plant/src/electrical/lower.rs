@@ -4,7 +4,7 @@ use quantity::{Constant, Ohms, Tag, Volts};
 use solver::network::{Complex, Network};
 
 use super::constants::{
-    BOARD_LOAD, CABLE_STRAY, LEAD_STRAY, LEAST_RESISTANCE, NIPPLE_WATER, SERVICE_BOND, SOUND_CONTACT,
+    ACROSS, BESIDE, BOARD_LOAD, LEAD_STRAY, LEAST_RESISTANCE, NIPPLE_WATER, SERVICE_BOND, SOUND_CONTACT,
     SURFACE_LEAKAGE,
 };
 use super::nodes::{LEGS, NEUTRAL, Nodes};
@@ -78,6 +78,16 @@ const LEAKY: &[Screw] = &[
     Screw::T2,
     Screw::T3,
     Screw::T4,
+];
+
+/// The insulated conductors of each flat cable.
+const FLAT_PAIRS: &[[Wire; 2]] = &[
+    [Wire::CableA, Wire::CableB],
+    [Wire::CableA, Wire::CableN],
+    [Wire::SecondA, Wire::SecondB],
+    [Wire::OffPeakA, Wire::OffPeakB],
+    [Wire::BoxA, Wire::BoxB],
+    [Wire::WhipA, Wire::WhipB],
 ];
 
 /// Conductance of a resistance; one that is no resistance at all is an open circuit.
@@ -209,9 +219,8 @@ impl Lowered {
     fn in_line(&mut self, plant: &Plant) {
         let Some(fitted) = &plant.in_line else { return };
         let legs = [(Screw::X1, Screw::X3), (Screw::X2, Screw::X4)];
-        for ((line, load), (blade, fuse)) in legs.into_iter().zip(fitted.poles.into_iter().zip(fitted.fuses))
-        {
-            let [blade, fuse] = [contact(blade, fitted.closed), contact(fuse, true)];
+        for (leg, ((line, load), blade)) in legs.into_iter().zip(fitted.poles).enumerate() {
+            let [blade, fuse] = [contact(blade, fitted.closed), contact(fitted.link(leg), true)];
             self.screws(line, load, blade * fuse * (blade + fuse).reciprocal_or_zero());
         }
     }
@@ -304,23 +313,36 @@ impl Lowered {
         }
     }
 
-    /// Stray capacitances: each lead to both feed leads and the shell, each cable to ground and to its
-    /// live neighbour.
+    /// Stray capacitances: each lead to both feed leads and the shell; each conductor of a cable to the ground beside
+    /// it, to the other conductor and to a live neighbour, by the metre.
     fn strays(&mut self, plant: &Plant) {
         let lead = Complex::capacitor(LEAD_STRAY.get(), HERTZ);
-        let cable = Complex::capacitor(CABLE_STRAY.get(), HERTZ);
-        let coupling = plant.cable_coupling;
+        let beside = |metres: f64| Complex::capacitor(BESIDE.get() * metres.max(0.0), HERTZ);
+        for &pair in FLAT_PAIRS {
+            let [a, b] = pair.map(|wire| self.nodes.end(End { wire, side: 0 }));
+            self.join(a, b, beside(ACROSS.get() * plant.wiring.length(pair[0]).get()));
+        }
+        let ground = self.nodes.end(End { wire: Wire::CableG, side: 0 });
+        let run: f64 = [Wire::BoxA, Wire::WhipA].iter().map(|wire| plant.wiring.length(*wire).get()).sum();
         let [feed_a, feed_b] = [Wire::FeedA, Wire::FeedB].map(|wire| self.nodes.end(End { wire, side: 1 }));
         let shell = self.nodes.screw(Screw::Shell);
         for &wire in Wire::ALL {
             let node = self.nodes.end(End { wire, side: 0 });
             if wire.is_cable() {
-                self.join(node, Some(NEUTRAL), cable);
-                if coupling > 0.0
-                    && coupling < 1.0
-                    && matches!(wire, Wire::CableA | Wire::CableB | Wire::WhipA | Wire::WhipB)
-                {
-                    self.join(node, Some(LEGS[0]), Complex::capacitor(coupling, HERTZ));
+                let metres = plant.wiring.length(wire).get();
+                if wire != Wire::CableG {
+                    self.join(node, ground, beside(metres));
+                }
+                let neighbour = match wire {
+                    Wire::CableA | Wire::CableB => plant.beside_live.get(),
+                    // Shared out between the runs before and behind a box.
+                    Wire::BoxA | Wire::BoxB | Wire::WhipA | Wire::WhipB => {
+                        plant.beside_live.get() * metres / run.max(f64::MIN_POSITIVE)
+                    }
+                    _ => 0.0,
+                };
+                if neighbour > 0.0 && neighbour.is_finite() {
+                    self.join(node, Some(LEGS[0]), beside(neighbour));
                 }
                 continue;
             }

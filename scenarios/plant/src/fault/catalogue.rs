@@ -51,8 +51,12 @@ catalogue! {
     F18 f18 "F18",
     /// Breaker, one pole not making.
     F19 f19 "F19",
+    /// One fuse of a switch in the line melted.
+    F21 f21 "F21",
     /// Burnt splice in the junction box.
     F23 f23 "F23",
+    /// A timer in the line keeps the heater off.
+    F26 f26 "F26",
     /// 240 V element on a 208 V supply.
     F27 f27 "F27",
     /// Dial set high.

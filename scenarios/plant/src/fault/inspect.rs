@@ -1,6 +1,6 @@
 //! What an inspection of a whole house finds: everything that is not as it should be.
 
-use quantity::{Constant, Kelvins, Tag, Temperature, Volume};
+use quantity::{Constant, Kelvins, Seconds, Tag, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 use crate::home::Home;
@@ -49,6 +49,12 @@ pub enum Defect {
     DialsUnequal,
     /// A pole of the breaker does not make.
     BreakerPole,
+    /// A fuse of the box in the line is melted or out of its clips.
+    Fuse,
+    /// Contacts of the box in the line do not make.
+    BoxPole,
+    /// A timer's clock is out.
+    Clock,
     /// The breaker does not suit the circuit.
     BreakerRating,
     /// No breaker of the heater is on.
@@ -99,6 +105,9 @@ quantity::constants! {
     /// A relief valve set above the tank's working pressure by more than rounding is the wrong one.
     const ABOVE_WORKING: Constant =
         Constant::new("setting over working pressure that is too high", 1.001, "", Tag::Model("rounding alone"));
+    /// A clock is right within this.
+    const CLOCK_NEAR: Constant<Seconds> =
+        Constant::of("clock that is right", Seconds::minutes(30.0), Tag::Model("half a mark of a dial of 24 hours"));
     /// Demand above what the house was fitted for.
     const TOO_MUCH: Constant =
         Constant::new("demand beyond what the heater was fitted for", 1.2, "", Tag::Model("spare of a fitting"));
@@ -225,6 +234,20 @@ impl Home {
                 found.push(Defect::BreakerRating);
             }
         }
+        if let Some(fitted) = &self.plant.in_line {
+            let legs = if self.plant.wiring.hot_neutral { 1 } else { 2 };
+            let open = |c: Contact| c != Contact::Sound;
+            for (there, what) in [
+                (fitted.is_fused() && (0..legs).any(|leg| open(fitted.link(leg))), Defect::Fuse),
+                (fitted.poles.iter().any(|p| open(*p)), Defect::BoxPole),
+                (fitted.hours.is_some_and(|h| h.ahead.get().abs() > CLOCK_NEAR.get().get()), Defect::Clock),
+                (fitted.open_amiss(), Defect::PowerOff),
+            ] {
+                if there {
+                    found.push(what);
+                }
+            }
+        }
         let off_peak = self.plant.panel.feeding(Circuit::OffPeak).is_some();
         if !on[0] || (off_peak && !on[1]) {
             found.push(Defect::PowerOff);
@@ -244,7 +267,7 @@ mod tests {
 
     fn house(heater: HeaterModel) -> Home {
         let (household, climate) = (HouseholdKind::Family, Climate::MillValley);
-        Home::sound(Setting { heater, household, climate, day: 100 })
+        Home::sound(Setting { heater, household, climate, day: 100, in_line: None })
     }
 
     #[test]

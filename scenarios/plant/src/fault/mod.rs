@@ -16,7 +16,9 @@ mod f13;
 mod f14;
 mod f18;
 mod f19;
+mod f21;
 mod f23;
+mod f26;
 mod f27;
 mod f35;
 mod f36;
@@ -140,10 +142,10 @@ impl Fault {
 
 impl FaultId {
     /// What puts right this fault with these numbers. Where a fault can sit in one of two like places, its
-    /// remedies are listed in the order of the parameter `level` or `leg` that says which.
+    /// remedies are listed in the order of the parameter `level`, `leg` or `clock` that says which.
     pub fn remedy(self, parameters: &Parameters) -> Option<Remedy> {
         let remedies = self.fault().remedies;
-        let place = ["level", "leg"].iter().find_map(|name| parameters.get(*name));
+        let place = ["level", "leg", "clock"].iter().find_map(|name| parameters.get(*name));
         let index = usize::from(remedies.len() == 2 && place.is_some_and(|p| is_second(*p)));
         remedies.get(index).copied()
     }

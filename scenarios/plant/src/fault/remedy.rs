@@ -14,6 +14,8 @@ pub enum Remedy {
     ResetLimit,
     /// Close the breaker once the elements are known to be clear of ground.
     CloseBreaker,
+    /// Set a timer's clock to the time of day.
+    SetClock,
     /// Both dials to 120 °F.
     SetDials,
     /// Nothing is broken: say so, and say what would help.
@@ -37,6 +39,8 @@ named! {
         Breaker = "breaker",
         /// A fuse, where there is one.
         Fuse = "fuse",
+        /// Time switch of the box in the line.
+        TimeSwitch = "time-switch",
         /// Dip tube.
         DipTube = "dip-tube",
         /// Gasket of the upper element alone.

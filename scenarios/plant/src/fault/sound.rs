@@ -57,8 +57,9 @@ impl Home {
             *limit = Limit::sound(limit.body);
         }
         if let Some(fitted) = &mut plant.in_line {
-            *fitted =
-                InLineBox { locked: fitted.locked, tagged: fitted.tagged, ..InLineBox::sound(fitted.kind) };
+            let InLineBox { kind, rating, locked, tagged, .. } = *fitted;
+            *fitted = InLineBox { locked, tagged, ..InLineBox::sound(kind, rating) };
+            fitted.set_clock(plant.clock);
         }
         for end in End::all() {
             let joint = plant.wiring.joint_mut(end);

@@ -98,7 +98,8 @@ impl Run {
                 burnt_smell: false,
                 dials: home.plant.thermostats.map(|t| t.dial),
                 demand: home.demand,
-                second_supply: home.plant.wiring.second_source,
+                second_supply: home.plant.wiring.second_source
+                    || home.plant.in_line.is_some_and(|one| one.hours.is_some()),
             },
             now: Seconds(0.0),
             annoyance: 0,

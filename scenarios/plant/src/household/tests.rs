@@ -14,6 +14,7 @@ fn setting(heater: usize, household: usize, seed: u64) -> Setting {
         household: HouseholdKind::ALL[household],
         climate: Climate::ALL[seed as usize % 4],
         day: (1 + (seed * 97) % 365) as u16,
+        in_line: None,
     }
 }
 

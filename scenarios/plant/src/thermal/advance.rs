@@ -90,7 +90,8 @@ impl Plant {
         let tank = vessel::vessel(&self.plate).refined(fineness.layers, fineness.steps);
         self.reconcile();
         self.set_probes();
-        let jumped = self.snap().into_iter().map(|what| (Seconds(0.0), what)).collect();
+        let kept = self.keep_hours(0.0);
+        let jumped = kept.into_iter().chain(self.snap()).map(|what| (Seconds(0.0), what)).collect();
         let mut run = Run { at: 0.0, happened: jumped, live: self.energise(&[]), watts: [0.0; 2] };
         self.energised(&mut run);
         for _ in 0..MOST_STEPS.get() {
@@ -173,6 +174,9 @@ impl Plant {
         let glows = (0..2).any(|i| !wetted[i] && run.watts[i] > 1.0 && !self.elements[i].open);
         // Water that rises over an element, or leaves it, is followed closely enough by the flow's own steps.
         let soonest = if glows { soonest.min(GLOWING.get()) } else { soonest };
+        let hours = self.in_line.and_then(|fitted| fitted.hours);
+        let change = hours.map(|hours| hours.until(Seconds(self.clock.get() + run.at)).get());
+        let soonest = change.map_or(soonest, |change| soonest.min(change));
         // A limit beside a hot screw is warmed by it as the screw warms.
         if self.heat_beside_limit() > NOTABLE.get() { soonest.min(WARMING.get().get()) } else { soonest }
     }

@@ -129,10 +129,20 @@ impl Plant {
         controls::snap(self, water, low.map_or(self.room, Temperature::celsius))
     }
 
+    /// Lets a timer or the utility's relay follow its hours, so many seconds into the call.
+    pub(super) fn keep_hours(&mut self, at: f64) -> Option<Happening> {
+        let now = Seconds(self.clock.get() + at);
+        let fitted = self.in_line.as_mut().filter(|_| now.get().is_finite())?;
+        fitted.keep_hours(now).then_some(Happening::LineSwitched { closed: fitted.closed })
+    }
+
     /// The same, noted. Returns whether one moved.
     pub(super) fn switch(&mut self, run: &mut Run) -> bool {
         let jumped = self.snap();
-        let moved = !jumped.is_empty();
+        let mut moved = !jumped.is_empty();
+        let kept = self.keep_hours(run.at);
+        moved |= kept.is_some();
+        kept.into_iter().for_each(|what| run.note(what));
         jumped.into_iter().for_each(|what| run.note(what));
         moved
     }

@@ -28,7 +28,8 @@ fn any_part(draw: &mut Draw) -> NewPart {
         volts: Volts(pick(draw, &[208.0, 240.0])),
     };
     let seat_cleaned = draw.chance(0.5);
-    match draw.index(10) {
+    match draw.index(11) {
+        9 => NewPart::TimeSwitch,
         0 => NewPart::Element { level, rating, seat_cleaned },
         1 => NewPart::Thermostat { level },
         2 => NewPart::Limit,
@@ -43,7 +44,7 @@ fn any_part(draw: &mut Draw) -> NewPart {
 }
 
 /// Every kind of act, by its number.
-const KINDS: usize = 45;
+const KINDS: usize = 46;
 
 fn act(kind: usize, draw: &mut Draw) -> Action {
     let on = draw.chance(0.5);
@@ -120,6 +121,13 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
         40 => Action::Gauge { on },
         41 => Action::ReadGauge,
         42 => Action::TankCharge,
+        44 => match draw.index(5) {
+            0 => Action::BoxHandle { closed: on },
+            1 => Action::BoxLock { on },
+            2 => Action::PullFuse { leg: pick(draw, plant::Stab::ALL), out: on },
+            3 => Action::TestFuse { leg: pick(draw, plant::Stab::ALL) },
+            _ => Action::SetClock,
+        },
         43 => Action::Replace { part: any_part(draw) },
         _ => match draw.index(4) {
             0 => Action::Finding { fault: Some(FaultId::F01), evidence: vec![draw.index(50) as u32] },
@@ -130,7 +138,8 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
     }
 }
 
-const COVERS: [Cover; 8] = [
+const COVERS: [Cover; 9] = [
+    Cover::BoxDoor,
     Cover::PanelFront,
     Cover::JunctionBox,
     Cover::Upper,

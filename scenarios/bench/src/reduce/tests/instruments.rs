@@ -120,7 +120,7 @@ fn a_worn_lead_comes_and_goes() {
 #[test]
 fn ghosts_fall_with_the_input() {
     let mut ghostly = home();
-    ghostly.plant.cable_coupling = 300e-12;
+    ghostly.plant.beside_live = quantity::Metres(20.0);
     let mut session = open(ghostly, &[]);
     let slot = slot(&session, Circuit::Heater);
     doing(&mut session, &[Action::Breaker { slot, on: false }]);

@@ -25,6 +25,7 @@ fn home() -> Home {
         household: HouseholdKind::Family,
         climate: Climate::MillValley,
         day: 40,
+        in_line: None,
     })
 }
 

@@ -127,7 +127,7 @@ fn a_broken_lead_reads_nothing_anywhere_and_is_found_by_proving() {
 #[test]
 fn ghost_volts_vanish_on_low_impedance() {
     let mut haunted = home();
-    haunted.plant.cable_coupling = 600e-12;
+    haunted.plant.beside_live = quantity::Metres(20.0);
     let mut session = solo(haunted);
     lock_out(&mut session);
     doing(&mut session, &uncover(Level::Upper));

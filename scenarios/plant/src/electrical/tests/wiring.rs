@@ -3,6 +3,7 @@
 use super::*;
 use crate::supply::Handle;
 use Screw::*;
+use quantity::Metres;
 
 /// Trade sheet 6.13 (computed): 10 m of cable beside one live wire, none to ground: 110 V on 10 MΩ, 0.08 V
 /// on 3 kΩ; 1 m: 26 V.
@@ -11,12 +12,32 @@ fn ghost_volts_on_a_dead_cable() {
     for (metres, volts) in [(10.0, 110.0), (1.0, 26.0)] {
         let mut plant = plant();
         plant.panel.breakers[0].handle = Handle::Off;
-        plant.cable_coupling = metres * 60e-12;
+        plant.beside_live = Metres(metres);
+        // None to ground: the other conductors of its own cable taken away.
+        *plant.wiring.length_mut(Wire::CableA) = Metres(0.0);
         lift(&mut plant, Wire::CableA, Ja);
         let end = End { wire: Wire::CableA, side: 1 };
         near(reading(&plant, end, G, METER), volts, 1.0);
         near(reading(&plant, end, G, LOW), 0.008 * metres, 0.002);
     }
+}
+
+/// Computed: 10 m of flat cable has 600 pF to the ground beside it, so the same neighbour over its whole length shows
+/// half of 120 V, less what the meter takes; on a live partner 180 pF against 600 pF show 28 V, less the same.
+#[test]
+fn a_dead_conductor_of_a_flat_cable() {
+    let end = End { wire: Wire::CableA, side: 1 };
+    let mut plant = plant();
+    plant.panel.breakers[0].handle = Handle::Off;
+    lift(&mut plant, Wire::CableA, Ja);
+    plant.beside_live = Metres(10.0);
+    near(reading(&plant, end, G, METER), 59.0, 3.0);
+    assert!(reading(&plant, end, G, LOW) < 0.3);
+    plant.beside_live = Metres(0.0);
+    plant.panel.breakers[0].handle = Handle::On;
+    plant.panel.breakers[0].poles[0] = crate::Contact::Open;
+    near(reading(&plant, end, G, METER), 27.0, 2.0);
+    assert!(reading(&plant, end, G, LOW) < 0.1);
 }
 
 /// With the breaker off nothing in the heater is live, not even on 10 MΩ.
