@@ -80,6 +80,9 @@ impl Voice {
             Sight::BurntSmell => self.text("sight-burnt-smell"),
             Sight::Simmering => self.text("sight-simmering"),
             Sight::Warmth { about } => say("sight-warmth", &[("about", u.temperature(*about).into())]),
+            Sight::OffTheShell { level } => {
+                say("sight-off-the-shell", &[("level", self.level(*level).into())])
+            }
             Sight::ScorchedElement { level } => {
                 say("sight-scorched", &[("level", self.level(*level).into())])
             }

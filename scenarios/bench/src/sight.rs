@@ -44,6 +44,11 @@ pub enum Sight {
         /// Of which leg.
         leg: Stab,
     },
+    /// A thermostat that does not lie flat on the shell.
+    OffTheShell {
+        /// Which.
+        level: Level,
+    },
     /// A charred joint.
     Charred {
         /// Which wire end.

@@ -117,6 +117,7 @@ pub fn aftermath(drill: &Drill, session: &Session, days: u16) -> Option<Symptom>
 pub fn right_parts(drill: &Drill) -> Vec<PartKind> {
     match drill.fault.id.remedy(&drill.fault.parameters) {
         Some(Remedy::Replace(part)) => vec![part],
+        Some(Remedy::ReplaceAll(parts)) => parts.to_vec(),
         // On 208 V, elements made for it are as good an end as words.
         Some(Remedy::Advise(Advice::LowSupplyVoltage)) => {
             vec![PartKind::UpperElement, PartKind::LowerElement]

@@ -27,11 +27,14 @@ pub fn perfect() -> Work {
     work.volts(LEa, Shell, 120.0);
     work.volts(LEb, Shell, 120.0);
     let amps = work.amps(Wire::LowerSwitched, 0.0);
-    work.make_dead(&[LEa, LEb]);
+    work.make_dead(&[UEa, UEb, LEa, LEb]);
     work.acts(lift_element(Level::Lower));
     let ohms = work.over(LEa, LEb);
     work.over(LEa, Shell);
-    work.finds(&[volts, amps, ohms]);
+    work.acts(lift_element(Level::Upper));
+    let upper = work.ohms(UEa, UEb, 12.54, 0.1);
+    work.acts(land_element(Level::Upper));
+    work.finds(&[volts, amps, ohms, upper]);
     work.fits_drained(PartKind::LowerElement);
     work.ohms(LEa, LEb, 12.54, 0.1);
     work.insulated(LEa, Shell);

@@ -25,10 +25,13 @@ pub fn perfect() -> Work {
     work.volts(UEb, Shell, 120.0);
     let amps = work.amps(Wire::UpperSwitched, 0.0);
     work.amps(Wire::FeedA, 0.0);
-    work.make_dead(&[UEa, UEb]);
+    work.make_dead(&[UEa, UEb, LEa, LEb]);
     work.acts(lift_element(Level::Upper));
     let ohms = work.over(UEa, UEb);
-    work.finds(&[volts, amps, ohms]);
+    work.acts(lift_element(Level::Lower));
+    let lower = work.ohms(LEa, LEb, 12.54, 0.1);
+    work.acts(land_element(Level::Lower));
+    work.finds(&[volts, amps, ohms, lower]);
     work.fits_drained(PartKind::UpperElement);
     work.ohms(UEa, UEb, 12.54, 0.1);
     work.insulated(UEa, Shell);

@@ -36,6 +36,10 @@ pub fn perfect() -> Work {
     near(&"upper dial", upper.to_fahrenheit(), 120.0, 0.1);
     near(&"lower dial", lower.to_fahrenheit(), 120.0, 0.1);
     steps.push(work.step());
+    for place in [Place::UpperCompartment, Place::LowerCompartment] {
+        work.look(place);
+        steps.push(work.step());
+    }
     work.acts(close(Level::Lower).into_iter().skip(1));
     work.acts(close(Level::Upper).into_iter().skip(1));
     work.finds(&steps);

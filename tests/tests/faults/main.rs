@@ -14,17 +14,25 @@ mod f11;
 mod f12;
 mod f13;
 mod f14;
+mod f15;
 mod f18;
 mod f19;
 mod f21;
 mod f23;
 mod f26;
 mod f27;
+mod f29;
+mod f30;
+mod f33;
+mod f34;
 mod f35;
 mod f36;
 mod f37;
 mod f45;
 mod f50;
+mod f67;
+mod f68;
+mod f72;
 mod in_vain;
 mod readings;
 mod technician;
@@ -39,7 +47,7 @@ use plant::fault::FaultId;
 use tankwright_tests::tree;
 
 /// The whole proper job for each fault.
-const PERFECT: [(FaultId, fn() -> work::Work); 24] = [
+const PERFECT: [(FaultId, fn() -> work::Work); 32] = [
     (FaultId::F01, f01::perfect),
     (FaultId::F02, f02::perfect),
     (FaultId::F03, f03::perfect),
@@ -53,17 +61,25 @@ const PERFECT: [(FaultId, fn() -> work::Work); 24] = [
     (FaultId::F12, f12::perfect),
     (FaultId::F13, f13::perfect),
     (FaultId::F14, f14::perfect),
+    (FaultId::F15, f15::perfect),
     (FaultId::F18, f18::perfect),
     (FaultId::F19, f19::perfect),
     (FaultId::F21, f21::perfect),
     (FaultId::F23, f23::perfect),
     (FaultId::F26, f26::perfect),
     (FaultId::F27, f27::perfect),
+    (FaultId::F29, f29::perfect),
+    (FaultId::F30, f30::perfect),
+    (FaultId::F33, f33::perfect),
+    (FaultId::F34, f34::perfect),
     (FaultId::F35, f35::perfect),
     (FaultId::F36, f36::perfect),
     (FaultId::F37, f37::perfect),
     (FaultId::F45, f45::perfect),
     (FaultId::F50, f50::perfect),
+    (FaultId::F67, f67::perfect),
+    (FaultId::F68, f68::perfect),
+    (FaultId::F72, f72::perfect),
 ];
 
 #[test]

@@ -13,6 +13,8 @@ use crate::action::NewPart;
 const PASS: (f64, f64) = (0.90, 1.12);
 /// A thermostat this far off its dial is out of calibration (F72: 10 °F; common practice, no source).
 const OFF_DIAL: Kelvins = Kelvins::fahrenheit(10.0);
+/// One that closes further below its cut-out than this is worn (F72: 25-30 °F; common practice, no source).
+const LATE: Kelvins = Kelvins::fahrenheit(25.0);
 /// Nominal trip of a residential limit (trade sheet 3.4, published: 170 °F).
 pub(super) const LIMIT_TRIP: Temperature = Temperature::fahrenheit(170.0);
 /// A limit that trips further below than this is weak (F07: below 150 °F).
@@ -65,7 +67,7 @@ fn gasket_faulty(plant: &Plant, level: Level) -> bool {
 fn thermostat_faulty(plant: &Plant, level: Level) -> bool {
     let Some(t) = plant.thermostats.get(level.index()) else { return false };
     let worn = t.cold_contact != Contact::Sound || t.hot_contact != Contact::Sound;
-    t.stuck.is_some() || worn || t.offset.abs() > OFF_DIAL
+    t.stuck.is_some() || worn || t.offset.abs() > OFF_DIAL || t.differential > LATE
 }
 
 /// What an expansion tank has to hold (trade sheet 5.7, published formula).

@@ -20,6 +20,9 @@ const RUNS_DOWN: Seconds = Seconds(600.0);
 /// From this much water on the floor it is seen. Model: no source.
 const SEEN: quantity::Volume = quantity::Volume::litres(0.05);
 
+/// A thermostat that touches with less of its plate is seen to stand off. Model: no source.
+const FLAT: f64 = 0.5;
+
 /// Reads something written.
 pub(super) fn read(turn: &mut Turn, what: Writing, time: Seconds) -> Answered {
     match what {
@@ -128,12 +131,22 @@ fn heater_top(session: &Session) -> Vec<Sight> {
 fn upper(session: &Session) -> Vec<Sight> {
     let mut sights = vec![Sight::Button { proud: session.home.plant.limit.tripped }];
     sights.push(fitting(session, Fitting::UpperElement));
+    sights.extend(off_the_shell(session, Level::Upper));
     sights.extend(joints(session, Place::UpperCompartment));
     sights
 }
 
+/// Light shows between a thermostat and the shell. A board has none.
+fn off_the_shell(session: &Session, level: Level) -> Option<Sight> {
+    let plant = &session.home.plant;
+    let thermostats = plant.plate.layout.has_thermostats() && plant.plate.has(level);
+    let seated = plant.thermostats.get(level.index()).is_none_or(|t| t.seated && t.grip >= FLAT);
+    (thermostats && !seated && reach::control(session, level).is_ok()).then_some(Sight::OffTheShell { level })
+}
+
 fn lower(session: &Session) -> Vec<Sight> {
     let mut sights = vec![fitting(session, Fitting::LowerElement)];
+    sights.extend(off_the_shell(session, Level::Lower));
     sights.extend(joints(session, Place::LowerCompartment));
     sights
 }

@@ -47,6 +47,8 @@ catalogue! {
     F13 f13 "F13",
     /// Element grounded near an end.
     F14 f14 "F14",
+    /// Turns of an element shorted.
+    F15 f15 "F15",
     /// Breaker off or tripped, no fault behind it.
     F18 f18 "F18",
     /// Breaker, one pole not making.
@@ -59,6 +61,14 @@ catalogue! {
     F26 f26 "F26",
     /// 240 V element on a 208 V supply.
     F27 f27 "F27",
+    /// Element of the wrong power fitted.
+    F29 f29 "F29",
+    /// Lower control fed from the wrong screw.
+    F30 f30 "F30",
+    /// Thermostat off the shell.
+    F33 f33 "F33",
+    /// Dials set low.
+    F34 f34 "F34",
     /// Dial set high.
     F35 f35 "F35",
     /// Dials unequal.
@@ -69,4 +79,10 @@ catalogue! {
     F45 f45 "F45",
     /// Element gasket leaks.
     F50 f50 "F50",
+    /// Both elements open.
+    F67 f67 "F67",
+    /// Wires of U2 and U4 swapped.
+    F68 f68 "F68",
+    /// Thermostat with too wide a differential.
+    F72 f72 "F72",
 }

@@ -17,6 +17,8 @@ pub enum Defect {
     ElementOpen(Level),
     /// Coil touches the sheath.
     ElementGrounded(Level),
+    /// Turns of the coil are shorted.
+    ElementShorted(Level),
     /// Stamp differs from the plate.
     ElementRating(Level),
     /// The element's gasket leaks.
@@ -43,6 +45,8 @@ pub enum Defect {
     ReliefValve,
     /// Expanding water has nowhere to go.
     NoExpansionRoom,
+    /// A dial below 110 °F.
+    DialLow(Level),
     /// A dial above 125 °F.
     DialHigh(Level),
     /// Dials more than 10 °F apart.
@@ -71,6 +75,28 @@ quantity::constants! {
         "highest dial that an inspection passes",
         Temperature::fahrenheit(125.0),
         Tag::Model("120 °F and what the marks of a dial leave open"),
+    );
+    /// Dial below which water is called too cold to leave.
+    const LOWEST_DIAL: Constant<Temperature> = Constant::of(
+        "lowest dial that an inspection passes",
+        Temperature::fahrenheit(110.0),
+        Tag::Model("120 °F and what the marks of a dial leave open"),
+    );
+    /// A thermostat that closes further below its cut-out than this is worn.
+    const WIDEST: Constant<Kelvins> = Constant::of(
+        "widest differential that an inspection passes",
+        Kelvins::fahrenheit(25.0),
+        Tag::CommonPractice,
+    );
+    /// A thermostat further off its dial than this is worn.
+    const OFF_DIAL: Constant<Kelvins> =
+        Constant::of("furthest off its dial that an inspection passes", Kelvins::fahrenheit(10.0), Tag::CommonPractice);
+    /// A coil of less than this share of its stamp has shorted turns.
+    pub(super) const LEAST_COIL: Constant = Constant::new(
+        "least resistance of a coil, of its stamp's",
+        0.9,
+        "",
+        Tag::CommonPractice,
     );
     /// A thermostat that touches with less of its plate is loose.
     const FLAT_ENOUGH: Constant = Constant::new(
@@ -140,6 +166,7 @@ impl Home {
             let suits_supply = near(stamp.watts.0, plate.watts.0) && near(stamp.volts.0, supply);
             for (there, what) in [
                 (element.open, Defect::ElementOpen(level)),
+                (element.tolerance < LEAST_COIL.get(), Defect::ElementShorted(level)),
                 (element.leak.is_some(), Defect::ElementGrounded(level)),
                 (!suits_plate && !suits_supply, Defect::ElementRating(level)),
                 (element.gasket.leak_diameter > 0.0, Defect::GasketLeaks(level)),
@@ -157,9 +184,11 @@ impl Home {
         let worn = |c: Contact| c != Contact::Sound;
         for level in [Level::Upper, Level::Lower] {
             let t = &plant.thermostats[level.index()];
+            let off = t.differential > WIDEST.get() || t.offset.abs() > OFF_DIAL.get();
             let contacts = worn(t.cold_contact) || (level == Level::Upper && worn(t.hot_contact));
             for (there, what) in [
-                (contacts || t.stuck.is_some(), Defect::Thermostat(level)),
+                (contacts || t.stuck.is_some() || off, Defect::Thermostat(level)),
+                (t.dial < LOWEST_DIAL.get(), Defect::DialLow(level)),
                 (!t.seated || t.grip < FLAT_ENOUGH.get(), Defect::ThermostatLoose(level)),
                 (t.dial > HIGHEST_DIAL.get(), Defect::DialHigh(level)),
             ] {

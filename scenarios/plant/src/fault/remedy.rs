@@ -1,6 +1,7 @@
 //! What puts a fault right, and whose work that is.
 
 use crate::named::named;
+use crate::parts::Level;
 use crate::points::End;
 
 /// What has to be done about a fault by somebody whose licence allows it.
@@ -8,6 +9,12 @@ use crate::points::End;
 pub enum Remedy {
     /// A part has to be changed for one that matches the plate.
     Replace(PartKind),
+    /// Several parts have to be changed, each for one that matches the plate.
+    ReplaceAll(&'static [PartKind]),
+    /// Wires have to be landed on their own screws.
+    Land(&'static [End]),
+    /// A thermostat has to be pressed flat against the shell.
+    Seat(Level),
     /// A wire end has to be cut back, made again and torqued.
     Remake(&'static [End]),
     /// Press the limit's button once the cause is known to be gone.

@@ -2,7 +2,9 @@
 
 use quantity::{Constant, Kelvins, Tag, Temperature};
 
+use super::inspect::LEAST_COIL;
 use crate::controls::board::Board;
+use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
 use crate::home::Home;
 use crate::in_line::InLineBox;
 use crate::parts::{Contact, Gasket, Limit, SOUND_JOINT, Spot};
@@ -30,6 +32,10 @@ impl Home {
         self.demand = 1.0;
         for element in &mut plant.elements {
             element.open = false;
+            element.stamp = plant.plate.element;
+            if element.tolerance < LEAST_COIL.get() {
+                element.tolerance = 1.0;
+            }
             element.leak = None;
             element.damp = 0.0;
             element.scorched = false;
@@ -45,7 +51,10 @@ impl Home {
             thermostat.seated = true;
             thermostat.grip = 1.0;
             thermostat.drift = Kelvins(0.0);
+            thermostat.offset = Kelvins(0.0);
         }
+        let [upper, lower] = &mut plant.thermostats;
+        (upper.differential, lower.differential) = (UPPER_DIFFERENTIAL, LOWER_DIFFERENTIAL);
         plant.limit.tripped = false;
         plant.limit.poles = [Contact::Sound; 2];
         plant.limit.spots = [Spot::default(); 2];
@@ -63,6 +72,7 @@ impl Home {
         }
         for end in End::all() {
             let joint = plant.wiring.joint_mut(end);
+            joint.on = Some(end.home());
             joint.resistance = SOUND_JOINT;
             joint.charred = false;
             joint.torqued = true;
