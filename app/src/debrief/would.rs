@@ -75,6 +75,8 @@ const fn tells(action: &Action) -> bool {
             | Action::Clamp { .. }
             | Action::Bucket { .. }
             | Action::Thermometer { .. }
+            | Action::Stops { .. }
+            | Action::ReadWaterMeter
             | Action::ReadGauge
             | Action::TankCharge
             | Action::PressReset

@@ -20,6 +20,12 @@ pub fn part_option(part: &NewPart, units: Units) -> String {
         NewPart::Heater { nominal, rating } => {
             format!("{}, {}", units::size(*nominal, units), say(units, |voice| voice.rating(*rating)))
         }
+        NewPart::Regulator { set } => units.words().pressure(*set),
+        NewPart::MixingValve { set } => units.words().temperature(*set),
+        NewPart::Cartridge { tap } => say(units, |voice| voice.tap(*tap)),
+        NewPart::DrainValve | NewPart::Nipples | NewPart::Connections | NewPart::HotLine => {
+            super::THE_ONE.to_owned()
+        }
         NewPart::Thermostat { .. } | NewPart::Limit | NewPart::TimeSwitch | NewPart::DipTube => {
             super::THE_ONE.to_owned()
         }

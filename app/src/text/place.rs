@@ -54,6 +54,10 @@ labels! {
     THERMOMETER_DRAIN = "Thermometer in the drain's water";
     THERMOMETER_TAP = "Thermometer";
     THERMOMETER_POINT = "Thermometer here";
+    THERMOMETER_HOT = "Thermometer on the pipe at the nipple marked hot";
+    WATER_METER = "Water meter";
+    READ_WATER_METER = "Read it and watch its small dial";
+    STOPS = "Stops under it shut";
     TANK_CHARGE = "Charge of the expansion tank";
     FEEL_RELIEF_PIPE = "Feel the discharge pipe";
     FEEL_WATER = "Hand in the water";

@@ -121,6 +121,9 @@ impl Voice {
             NewPart::Element { rating, .. } => self.rating(*rating),
             NewPart::Breaker { rating } | NewPart::Fuse { rating } => format!("{} A", rating.get().round()),
             NewPart::ReliefValve { opens_at } => u.pressure(*opens_at),
+            NewPart::Regulator { set } => u.pressure(*set),
+            NewPart::MixingValve { set } => u.temperature(*set),
+            NewPart::Cartridge { tap } => self.tap(*tap),
             NewPart::ExpansionTank { volume, charge } => {
                 format!("{}, {}", u.volume(*volume), u.pressure(*charge))
             }
@@ -131,6 +134,10 @@ impl Voice {
             | NewPart::Limit
             | NewPart::TimeSwitch
             | NewPart::DipTube
+            | NewPart::DrainValve
+            | NewPart::Nipples
+            | NewPart::Connections
+            | NewPart::HotLine
             | NewPart::Gasket { .. } => return kind,
         };
         self.filled("part-with", &[("part", kind.into()), ("detail", detail.into())])

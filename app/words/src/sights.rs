@@ -80,6 +80,10 @@ impl Voice {
             Sight::BurntSmell => self.text("sight-burnt-smell"),
             Sight::Simmering => self.text("sight-simmering"),
             Sight::Warmth { about } => say("sight-warmth", &[("about", u.temperature(*about).into())]),
+            Sight::WaterMeter { turning, reading } => say(
+                if *turning { "sight-meter-turns" } else { "sight-meter-stands" },
+                &[("reading", u.volume(*reading).into())],
+            ),
             Sight::OffTheShell { level } => {
                 say("sight-off-the-shell", &[("level", self.level(*level).into())])
             }

@@ -201,6 +201,15 @@ pub enum Action {
         /// Opening, 0 shut to 1 full.
         opening: f64,
     },
+    /// Shut or open both stops under a fixture.
+    Stops {
+        /// Which.
+        tap: Tap,
+        /// Shut.
+        shut: bool,
+    },
+    /// Read the house's water meter and watch its small dial.
+    ReadWaterMeter,
     /// Run a hot tap into a bucket, with a watch and a thermometer, then shut it.
     Bucket {
         /// Which tap.

@@ -44,6 +44,13 @@ pub enum Sight {
         /// Of which leg.
         leg: Stab,
     },
+    /// The water meter.
+    WaterMeter {
+        /// Its small dial turns.
+        turning: bool,
+        /// Water since the meter stood at nothing.
+        reading: Volume,
+    },
     /// A thermostat that does not lie flat on the shell.
     OffTheShell {
         /// Which.

@@ -3,7 +3,7 @@
 use plant::fault::PartKind;
 use plant::heater::Rating;
 use plant::{Level, Point, Tap, Wire};
-use quantity::{Amps, Pressure, Volume};
+use quantity::{Amps, Pressure, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 /// Something written that can be read.
@@ -168,6 +168,8 @@ pub enum Probe {
     },
     /// On the cold pipe.
     ColdPipe,
+    /// On the pipe of the nipple marked hot.
+    HotPipe,
     /// On the relief valve's discharge pipe.
     ReliefPipe,
     /// In water from the drain.
@@ -227,6 +229,29 @@ pub enum NewPart {
         /// Its charge.
         charge: Pressure,
     },
+    /// A pressure regulator.
+    Regulator {
+        /// Pressure it is set to hold.
+        set: Pressure,
+    },
+    /// A mixing valve.
+    MixingValve {
+        /// What it is set to deliver.
+        set: Temperature,
+    },
+    /// A cartridge.
+    Cartridge {
+        /// Of which fixture.
+        tap: Tap,
+    },
+    /// A drain valve.
+    DrainValve,
+    /// Both nipples, with traps and unions.
+    Nipples,
+    /// The two connections taken off and put each on its own nipple.
+    Connections,
+    /// A length of the hot line, once its leak is found.
+    HotLine,
     /// A whole heater.
     Heater {
         /// Nominal storage.
@@ -253,6 +278,13 @@ impl NewPart {
             Self::Gasket { level: Level::Lower, .. } => PartKind::LowerGasket,
             Self::ReliefValve { .. } => PartKind::ReliefValve,
             Self::ExpansionTank { .. } => PartKind::ExpansionTank,
+            Self::Regulator { .. } => PartKind::Regulator,
+            Self::MixingValve { .. } => PartKind::MixingValve,
+            Self::Cartridge { .. } => PartKind::Cartridge,
+            Self::DrainValve => PartKind::DrainValve,
+            Self::Nipples => PartKind::Nipples,
+            Self::Connections => PartKind::Connections,
+            Self::HotLine => PartKind::HotLine,
             Self::Heater { .. } => PartKind::Heater,
         }
     }

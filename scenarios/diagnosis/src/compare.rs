@@ -19,6 +19,8 @@ const PASCALS: (f64, f64) = (20_000.0, 0.0);
 const FLOW: (f64, f64) = (0.0, 0.12);
 /// Volume drawn before the water turned cold: two gallons, and the tank as it stood. Common practice, no source.
 const DRAWN: (f64, f64) = (0.0076, 0.15);
+/// From here on water is seen to run. Common practice, no source.
+const THREAD: f64 = 2e-6;
 /// Insulation readings within this factor of each other tell nothing. Common practice, no source.
 const INSULATION_FACTOR: f64 = 3.0;
 
@@ -113,9 +115,11 @@ fn sight_alike(a: &Sight, b: &Sight) -> bool {
         }
         (Sight::WaterOnFloor { .. }, Sight::WaterOnFloor { .. })
         | (Sight::DrainRuns { .. }, Sight::DrainRuns { .. }) => true,
-        (Sight::TapRuns { tap: a, spitting: c, .. }, Sight::TapRuns { tap: b, spitting: d, .. }) => {
-            a == b && c == d
-        }
+        (Sight::WaterMeter { turning: a, .. }, Sight::WaterMeter { turning: b, .. }) => a == b,
+        (
+            Sight::TapRuns { tap: a, spitting: c, flow: e },
+            Sight::TapRuns { tap: b, spitting: d, flow: f },
+        ) => a == b && c == d && (e.get() > THREAD) == (f.get() > THREAD),
         (a, b) => a == b,
     }
 }

@@ -249,10 +249,15 @@ fn water() -> Vec<Action> {
     acts.push(Action::Bucket { tap: Tap::Bath, volume: DRAW });
     acts.push(Action::Thermometer { at: Probe::Drain });
     acts.push(Action::TankCharge);
+    acts.push(Action::ReadWaterMeter);
+    acts.extend([Action::Tap { tap: Tap::Kitchen, opening: 1.0 }, Action::Wait { minutes: 2.0 }]);
+    acts.extend([Probe::HotPipe, Probe::ColdPipe].map(|at| Action::Thermometer { at }));
     acts.push(Action::ColdValve { opening: 0.0 });
-    acts.push(Action::Tap { tap: Tap::Kitchen, opening: 1.0 });
     acts.extend([Action::Wait { minutes: 2.0 }, Action::Look { at: Place::Taps }]);
+    acts.extend([Tap::Laundry, Tap::Bath, Tap::Shower].map(|tap| Action::Stops { tap, shut: true }));
+    acts.extend([Tap::Laundry, Tap::Bath, Tap::Shower].map(|tap| Action::Stops { tap, shut: false }));
     acts.push(Action::Tap { tap: Tap::Kitchen, opening: 0.0 });
+    acts.push(Action::ReadWaterMeter);
     acts.extend([Action::Wait { minutes: 5.0 }, Action::ReadGauge, Action::Gauge { on: false }]);
     acts.push(Action::ColdValve { opening: 1.0 });
     acts.extend([Action::Hose { on: true }, Action::Drain { opening: 1.0 }, Action::Wait { minutes: 1.0 }]);

@@ -25,9 +25,17 @@ pub const fn helper_for(scope: Scope) -> Option<Helper> {
 pub const fn scope_of(part: PartKind) -> Scope {
     match part {
         PartKind::Breaker | PartKind::Fuse | PartKind::TimeSwitch => Scope::Panel,
-        PartKind::DipTube | PartKind::ReliefValve | PartKind::ExpansionTank | PartKind::Heater => {
-            Scope::Piping
-        }
+        PartKind::Regulator
+        | PartKind::MixingValve
+        | PartKind::Cartridge
+        | PartKind::DrainValve
+        | PartKind::Nipples
+        | PartKind::Connections
+        | PartKind::HotLine
+        | PartKind::DipTube
+        | PartKind::ReliefValve
+        | PartKind::ExpansionTank
+        | PartKind::Heater => Scope::Piping,
         _ => Scope::HeaterParts,
     }
 }

@@ -1,9 +1,9 @@
 //! Demand beyond capacity: every test is good.
 //! Trade sheet, section 9, F04: common practice, no source; draw of 70 % of the nominal volume within 10 %, 18.75 A of 2.1 (computed).
 
-use bench::{Action, Shown, Writing};
+use bench::{Action, Probe, Shown, Writing};
 use plant::fault::{Advice, FaultId};
-use plant::{Level, Place, Wire};
+use plant::{Level, Place, Tap, Wire};
 
 use crate::in_vain::*;
 use crate::technician::*;
@@ -15,6 +15,9 @@ pub fn perfect() -> Work {
     work.acts(arrive());
     work.act(Action::WaitForCutOut);
     let mut steps = vec![work.amps(Wire::FeedA, 0.0), work.amps(Wire::FeedB, 0.0)];
+    let shower = work.draw_at(Tap::Shower, 2.0);
+    near(&"shower, °F", shower.first.to_fahrenheit(), 120.0, 6.0);
+    steps.push(work.step());
     let bucket = work.draw(40.0);
     steps.push(work.step());
     near(&"first of the bucket, °F", bucket.first.to_fahrenheit(), 120.0, 5.0);
@@ -29,8 +32,8 @@ pub fn perfect() -> Work {
     }
     work.act(Action::WaitForCutOut);
     steps.push(work.amps(Wire::FeedB, 0.0));
-    work.acts(open(Level::Upper).into_iter().take(2));
-    work.acts(open(Level::Lower).into_iter().take(2));
+    work.acts(open(Level::Upper));
+    work.acts(open(Level::Lower));
     let dials = work.act(Action::Read { what: Writing::Dials }).shown;
     let Shown::Dials { upper, lower } = dials else { panic!("{dials:?}") };
     near(&"upper dial", upper.to_fahrenheit(), 120.0, 0.1);
@@ -40,12 +43,32 @@ pub fn perfect() -> Work {
         work.look(place);
         steps.push(work.step());
     }
-    work.acts(close(Level::Lower).into_iter().skip(1));
-    work.acts(close(Level::Upper).into_iter().skip(1));
+    // Both thermostats close within 15 °F of their dials.
+    for (level, wire) in [(Level::Lower, Wire::LowerSwitched), (Level::Upper, Wire::UpperSwitched)] {
+        work.act(Action::WaitForCutOut);
+        steps.push(called_warm(&mut work, level, wire));
+    }
+    work.act(Action::WaitForCutOut);
+    work.acts(close(Level::Lower));
+    work.acts(close(Level::Upper));
     work.finds(&steps);
     work.act(Action::Advise { advice: Advice::DemandExceedsCapacity });
     work.acts(hand_over());
     work
+}
+
+/// Draws by the gallon until an element is called; the shell beside its thermostat is still warm then.
+fn called_warm(work: &mut Work, level: Level, wire: Wire) -> u32 {
+    for _ in 0..60 {
+        work.draw(1.0);
+        if work.clamped(wire) > 15.0 {
+            let called = work.step();
+            let shell = work.degrees(Probe::Shell { level });
+            assert!(shell > 85.0, "{level} called at {shell} °F");
+            return called;
+        }
+    }
+    panic!("{level} never called");
 }
 
 #[test]

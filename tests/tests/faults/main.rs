@@ -28,11 +28,22 @@ mod f34;
 mod f35;
 mod f36;
 mod f37;
+mod f38;
+mod f39;
+mod f40;
+mod f43;
 mod f45;
+mod f46;
+mod f47;
+mod f49;
 mod f50;
+mod f51;
+mod f52;
+mod f58;
 mod f67;
 mod f68;
 mod f72;
+mod f74;
 mod in_vain;
 mod readings;
 mod technician;
@@ -47,7 +58,7 @@ use plant::fault::FaultId;
 use tankwright_tests::tree;
 
 /// The whole proper job for each fault.
-const PERFECT: [(FaultId, fn() -> work::Work); 32] = [
+const PERFECT: [(FaultId, fn() -> work::Work); 43] = [
     (FaultId::F01, f01::perfect),
     (FaultId::F02, f02::perfect),
     (FaultId::F03, f03::perfect),
@@ -75,11 +86,22 @@ const PERFECT: [(FaultId, fn() -> work::Work); 32] = [
     (FaultId::F35, f35::perfect),
     (FaultId::F36, f36::perfect),
     (FaultId::F37, f37::perfect),
+    (FaultId::F38, f38::perfect),
+    (FaultId::F39, f39::perfect),
+    (FaultId::F40, f40::perfect),
+    (FaultId::F43, f43::perfect),
     (FaultId::F45, f45::perfect),
+    (FaultId::F46, f46::perfect),
+    (FaultId::F47, f47::perfect),
+    (FaultId::F49, f49::perfect),
     (FaultId::F50, f50::perfect),
+    (FaultId::F51, f51::perfect),
+    (FaultId::F52, f52::perfect),
+    (FaultId::F58, f58::perfect),
     (FaultId::F67, f67::perfect),
     (FaultId::F68, f68::perfect),
     (FaultId::F72, f72::perfect),
+    (FaultId::F74, f74::perfect),
 ];
 
 #[test]

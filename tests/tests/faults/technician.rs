@@ -205,6 +205,13 @@ pub fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> New
         PartKind::LowerGasket => NewPart::Gasket { level: Level::Lower, seat_cleaned },
         PartKind::ReliefValve => NewPart::ReliefValve { opens_at: plate.working_pressure },
         PartKind::ExpansionTank => NewPart::ExpansionTank { volume: Volume::gallons(4.4), charge: main },
+        PartKind::Regulator => NewPart::Regulator { set: Pressure::psi(55.0) },
+        PartKind::MixingValve => NewPart::MixingValve { set: Temperature::fahrenheit(120.0) },
+        PartKind::Cartridge => NewPart::Cartridge { tap: Tap::Shower },
+        PartKind::DrainValve => NewPart::DrainValve,
+        PartKind::Nipples => NewPart::Nipples,
+        PartKind::Connections => NewPart::Connections,
+        PartKind::HotLine => NewPart::HotLine,
         PartKind::Heater => NewPart::Heater { nominal: plate.nominal, rating },
     }
 }
@@ -233,5 +240,10 @@ pub fn opens_tank(kind: PartKind) -> bool {
             | PartKind::LowerGasket
             | PartKind::Heater
             | PartKind::ReliefValve
+            | PartKind::Regulator
+            | PartKind::MixingValve
+            | PartKind::DrainValve
+            | PartKind::Nipples
+            | PartKind::Connections
     )
 }

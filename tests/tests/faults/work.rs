@@ -114,6 +114,16 @@ impl Work {
         self.act(Action::Replace { part })
     }
 
+    /// Fits it whatever spills: only a refusal would be wrong.
+    #[track_caller]
+    pub fn forces(&mut self, kind: PartKind) {
+        let plant = &self.drill.job.home.plant;
+        let breaker = plant.panel.feeding(Circuit::Heater).map_or(Amps(30.0), |b| b.rating);
+        let part = by_the_book::part(kind, &plant.plate, breaker, plant.plumbing.main);
+        let shown = self.session.step(&Action::Replace { part }).shown;
+        assert!(!matches!(shown, Shown::Refused { .. } | Shown::Stopped { .. }), "{shown:?}");
+    }
+
     /// Presses the button, running hot water off until it latches.
     #[track_caller]
     pub fn reset_limit(&mut self) -> u32 {
@@ -159,6 +169,31 @@ impl Work {
         let tap = self.tap();
         assert!(tap > more_than, "{tap} °F at the tap after {minutes} minutes");
         self.step() - 1
+    }
+
+    /// A temperature, in °F.
+    #[track_caller]
+    pub fn degrees(&mut self, at: Probe) -> f64 {
+        match self.act(Action::Thermometer { at }).shown {
+            Shown::Temperature { reading } => reading.to_fahrenheit(),
+            other => panic!("{other:?}"),
+        }
+    }
+
+    /// Whether the water meter's small dial turns.
+    #[track_caller]
+    pub fn meter_turns(&mut self) -> bool {
+        let seen = sights(self.act(Action::ReadWaterMeter).shown);
+        seen.iter().any(|sight| matches!(sight, Sight::WaterMeter { turning: true, .. }))
+    }
+
+    /// Draws hot water into buckets at a tap.
+    #[track_caller]
+    pub fn draw_at(&mut self, tap: Tap, gallons: f64) -> Bucket {
+        match self.act(Action::Bucket { tap, volume: Volume::gallons(gallons) }).shown {
+            Shown::Bucket(bucket) => bucket,
+            other => panic!("{other:?}"),
+        }
     }
 
     /// Draws hot water into buckets.

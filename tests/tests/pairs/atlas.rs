@@ -10,6 +10,8 @@ use plant::fault::FaultId;
 use tankwright_tests::tree;
 use words::{Units, Voice};
 
+use drill::Drill;
+
 use crate::house;
 
 /// The drawing that the page shows.
@@ -27,8 +29,7 @@ Written by `TANKWRIGHT_BLESS=1 cargo test -p tankwright-tests --test pairs atlas
 A practice aid. On a live heater the maker's instructions, local code and the limits of a licence come first.
 ";
 
-fn walked(heater: HeaterModel) -> Atlas {
-    let drill = house(heater, SEED);
+fn walked(drill: &Drill) -> Atlas {
     let mut atlas = Atlas::begin(&drill.job, drill.week.life, u64::from(SEED));
     FaultId::ALL.iter().for_each(|id| atlas.add(&drill.job, *id, drill.week.life, u64::from(SEED)));
     atlas
@@ -81,18 +82,21 @@ fn section(text: &mut String, voice: &Voice, id: FaultId, heater: HeaterModel, p
 #[test]
 fn the_page_is_fresh() {
     let voice = Voice::english(Units::Customary);
-    let mut atlases: Vec<(HeaterModel, Atlas)> = Vec::new();
+    let mut atlases: Vec<(HeaterModel, FaultId, Atlas)> = Vec::new();
     let mut text = HEAD.to_owned();
     for id in FaultId::ALL {
-        // The plain heater where it fits, else the first that it fits.
-        let plain = std::iter::once(HeaterModel::Plain40);
-        let found = plain.chain(HeaterModel::ALL.iter().copied()).find_map(|heater| {
-            if !atlases.iter().any(|(h, _)| *h == heater) {
-                atlases.push((heater, walked(heater)));
-            }
-            let (_, atlas) = atlases.iter().find(|(h, _)| *h == heater)?;
-            Some((heater, atlas.page(*id)?))
-        });
+        // The plain heater with nothing in its line where that serves, else the first house that it fits.
+        let plain = (HeaterModel::Plain40, FaultId::F04);
+        let others = HeaterModel::ALL.iter().map(|heater| (*heater, *id));
+        let found = std::iter::once(plain).chain([(HeaterModel::Plain40, *id)]).chain(others).find_map(
+            |(heater, base)| {
+                if !atlases.iter().any(|(h, b, _)| (*h, *b) == (heater, base)) {
+                    atlases.push((heater, base, walked(&house(heater, base, SEED)?)));
+                }
+                let (_, _, atlas) = atlases.iter().find(|(h, b, _)| (*h, *b) == (heater, base))?;
+                Some((heater, atlas.page(*id)?))
+            },
+        );
         let (heater, page) = found.unwrap_or_else(|| panic!("{id} fits no heater"));
         assert!(!page.rows.is_empty(), "{id} differs from a sound house in nothing");
         section(&mut text, &voice, *id, heater, &page);

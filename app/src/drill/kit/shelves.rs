@@ -3,9 +3,9 @@
 use std::rc::Rc;
 
 use bench::{Action, NewPart, Session};
-use plant::Level;
 use plant::heater::Rating;
-use quantity::{Amps, Pressure, Volts, Volume, Watts};
+use plant::{Level, Tap};
+use quantity::{Amps, Pressure, Temperature, Volts, Volume, Watts};
 use yew::prelude::*;
 
 use crate::drill::place::{Offer, Offers};
@@ -28,6 +28,9 @@ const ELEMENTS: [(f64, f64); 8] = [
 const AMPS: [f64; 7] = [30.0, 15.0, 20.0, 25.0, 35.0, 40.0, 50.0];
 /// Relief valves, in psi.
 const RELIEFS: [f64; 4] = [150.0, 75.0, 100.0, 125.0];
+/// Regulators, in psi; mixing valves, in °F.
+const REGULATORS: [f64; 4] = [55.0, 45.0, 65.0, 90.0];
+const MIXED: [f64; 3] = [120.0, 110.0, 140.0];
 /// Expansion tanks in gallons, charges in psi.
 const TANKS: [f64; 2] = [2.0, 4.4];
 const CHARGES: [f64; 6] = [60.0, 40.0, 50.0, 70.0, 80.0, 20.0];
@@ -94,6 +97,12 @@ fn shelves() -> Vec<Vec<NewPart>> {
     all.push(AMPS.iter().map(|&a| NewPart::Fuse { rating: Amps(a) }).collect());
     all.push(vec![NewPart::TimeSwitch]);
     all.push(vec![NewPart::DipTube]);
+    all.push(REGULATORS.iter().map(|&p| NewPart::Regulator { set: Pressure::psi(p) }).collect());
+    all.push(MIXED.iter().map(|&t| NewPart::MixingValve { set: Temperature::fahrenheit(t) }).collect());
+    all.push(Tap::ALL.iter().map(|&tap| NewPart::Cartridge { tap }).collect());
+    all.extend(
+        [NewPart::DrainValve, NewPart::Nipples, NewPart::Connections, NewPart::HotLine].map(|p| vec![p]),
+    );
     for &level in Level::ALL {
         all.push([true, false].map(|seat_cleaned| NewPart::Gasket { level, seat_cleaned }).to_vec());
     }

@@ -37,6 +37,7 @@ pub fn top(session: &Session) -> Vec<Group> {
     let mut rest = vec![
         Offer::plain(Action::Read { what: Writing::Plate }, text::READ_PLATE),
         Offer::plain(Action::Thermometer { at: Probe::ColdPipe }, text::THERMOMETER_COLD),
+        Offer::plain(Action::Thermometer { at: Probe::HotPipe }, text::THERMOMETER_HOT),
         Offer::plain(Action::TankCharge, text::TANK_CHARGE),
     ];
     rest.extend(wet(Fitting::Nipples));
@@ -83,19 +84,20 @@ pub fn drain(session: &Session) -> Vec<Group> {
 
 /// At the taps.
 pub fn taps(session: &Session, units: Units) -> Vec<Group> {
-    Tap::ALL
-        .iter()
-        .zip(session.home.plant.plumbing.taps)
-        .map(|(&tap, now)| {
-            let mut offers = set(now, |opening| Action::Tap { tap, opening });
-            offers.push(Offer::plain(Action::Touch { at: Touchable::Water { tap } }, text::FEEL_WATER));
-            offers.push(Offer::plain(Action::Thermometer { at: Probe::Tap { tap } }, text::THERMOMETER_TAP));
-            let buckets = BUCKETS.map(|gallons| {
-                let volume = Volume::gallons(gallons);
-                (size(volume, units), Action::Bucket { tap, volume })
-            });
-            offers.push(Offer::choose(text::bucket(tap), text::RUN, buckets));
-            Group { title: text::tap_title(tap).into(), offers, caution: None, pairs: false }
-        })
-        .collect()
+    let all = Tap::ALL.iter().zip(session.home.plant.plumbing.taps).map(|(&tap, now)| {
+        let mut offers = set(now, |opening| Action::Tap { tap, opening });
+        offers.push(Offer::plain(Action::Touch { at: Touchable::Water { tap } }, text::FEEL_WATER));
+        offers.push(Offer::plain(Action::Thermometer { at: Probe::Tap { tap } }, text::THERMOMETER_TAP));
+        let buckets = BUCKETS.map(|gallons| {
+            let volume = Volume::gallons(gallons);
+            (size(volume, units), Action::Bucket { tap, volume })
+        });
+        offers.push(Offer::choose(text::bucket(tap), text::RUN, buckets));
+        let shut = session.home.plant.plumbing.is_shut(tap as usize);
+        offers.push(Offer::toggle(Action::Stops { tap, shut: !shut }, text::STOPS, shut));
+        Group { title: text::tap_title(tap).into(), offers, caution: None, pairs: false }
+    });
+    let meter =
+        Group::new(text::WATER_METER, vec![Offer::plain(Action::ReadWaterMeter, text::READ_WATER_METER)]);
+    all.chain(std::iter::once(meter)).collect()
 }

@@ -3,7 +3,7 @@
 
 use plant::fault::PartKind;
 use plant::heater::Rating;
-use plant::{Circuit, Contact, DipTube, ExpansionTank, Level, Plant};
+use plant::{Circuit, Contact, DipTube, ExpansionTank, Level, Plant, Tap};
 use quantity::{Amps, Kelvins, Pressure, Temperature, Volts, Volume};
 
 use super::senses;
@@ -15,6 +15,12 @@ const PASS: (f64, f64) = (0.90, 1.12);
 const OFF_DIAL: Kelvins = Kelvins::fahrenheit(10.0);
 /// One that closes further below its cut-out than this is worn (F72: 25-30 °F; common practice, no source).
 const LATE: Kelvins = Kelvins::fahrenheit(25.0);
+/// Highest static pressure a house should have (trade sheet 5.7, published: 80 psi asks for a regulator).
+const HIGHEST_STATIC: Pressure = Pressure::psi(80.0);
+/// A nipple with less of its bore free is clogged. Model: no source.
+const FREE: f64 = 0.5;
+/// A limit stop that lets in more cold water than this is set wrong. Model: no source.
+const STOP: f64 = 0.15;
 /// Nominal trip of a residential limit (trade sheet 3.4, published: 170 °F).
 pub(super) const LIMIT_TRIP: Temperature = Temperature::fahrenheit(170.0);
 /// A limit that trips further below than this is weak (F07: below 150 °F).
@@ -70,16 +76,20 @@ fn thermostat_faulty(plant: &Plant, level: Level) -> bool {
     t.stuck.is_some() || worn || t.offset.abs() > OFF_DIAL || t.differential > LATE
 }
 
+fn cartridge_faulty(plant: &Plant, tap: Tap) -> bool {
+    plant.plumbing.fixtures.get(tap as usize).is_some_and(|f| f.crossover > 0.0 || f.limit_stop > STOP)
+}
+
 /// What an expansion tank has to hold (trade sheet 5.7, published formula).
 fn expansion_needed(plant: &Plant) -> Volume {
     let high = plant.plumbing.relief.opens_at.get() * UNDER_RELIEF + ATMOSPHERE.get();
-    let low = plant.plumbing.main.get() + ATMOSPHERE.get();
+    let low = plant.plumbing.static_pressure().get() + ATMOSPHERE.get();
     let share = 1.0 - low / high.max(1.0);
     Volume(plant.plate.content().get() * EXPANSION / share.max(0.05))
 }
 
 fn expansion_right(plant: &Plant, tank: &ExpansionTank) -> bool {
-    tank.volume >= expansion_needed(plant) && tank.charge.near(plant.plumbing.main, CHARGE_NEAR)
+    tank.volume >= expansion_needed(plant) && tank.charge.near(plant.plumbing.static_pressure(), CHARGE_NEAR)
 }
 
 /// Smallest and largest breaker of the heater: 125 % for a continuous load, 150 % and the next standard
@@ -131,8 +141,18 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
         PartKind::ExpansionTank => {
             let plumbing = &plant.plumbing;
             let works = |t: &ExpansionTank| !t.waterlogged && expansion_right(plant, t);
-            plumbing.closed && !plumbing.expansion.as_ref().is_some_and(works)
+            plumbing.is_closed() && !plumbing.expansion.as_ref().is_some_and(works)
         }
+        PartKind::Regulator => plant.plumbing.static_pressure() > HIGHEST_STATIC,
+        PartKind::MixingValve => plant.plumbing.mixing.is_some_and(|valve| valve.seized.is_some()),
+        PartKind::Cartridge => Tap::ALL.iter().any(|tap| cartridge_faulty(plant, *tap)),
+        PartKind::DrainValve => plant.plumbing.drain_drip > 0.0 || plant.plumbing.drain_grit > 0.0,
+        PartKind::Nipples => {
+            let traps = plant.plumbing.traps;
+            plant.plumbing.nipple_leak > 0.0 || traps.inlet_free < FREE || traps.outlet_free < FREE
+        }
+        PartKind::Connections => plant.plumbing.reversed,
+        PartKind::HotLine => plant.plumbing.hot_leak > 0.0,
         PartKind::Heater => plant.vessel.shell_hole > 0.0,
     }
 }
@@ -148,6 +168,7 @@ pub(super) fn helps(plant: &Plant, part: &NewPart) -> bool {
             };
             element_worn(plant, level) || !stamp.is_some_and(like)
         }
+        NewPart::Cartridge { tap } => cartridge_faulty(plant, tap),
         _ => true,
     };
     other && needed(plant, part.kind())
@@ -158,6 +179,8 @@ pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
     match *part {
         NewPart::Element { rating, .. } => fits(plant, rating),
         NewPart::Breaker { rating } | NewPart::Fuse { rating } => breaker_right(plant, rating),
+        NewPart::Regulator { set } => (40.0..=80.0).contains(&set.to_psi()),
+        NewPart::MixingValve { set } => (105.0..=125.0).contains(&set.to_fahrenheit()),
         NewPart::ReliefValve { opens_at } => {
             let working = plant.plate.working_pressure;
             opens_at <= working && opens_at.get() >= 0.8 * working.get()
@@ -172,6 +195,11 @@ pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
         | NewPart::Limit
         | NewPart::TimeSwitch
         | NewPart::DipTube
+        | NewPart::Cartridge { .. }
+        | NewPart::DrainValve
+        | NewPart::Nipples
+        | NewPart::Connections
+        | NewPart::HotLine
         | NewPart::Gasket { .. } => true,
     }
 }

@@ -314,7 +314,8 @@ pub(super) fn thermometer(turn: &mut Turn, at: &Probe, time: Seconds) -> Answere
         Probe::Tap { tap } => plant.tap_temperature(tap),
         Probe::Shell { level } => plant.wall(level),
         Probe::Metal { point } => plant.metal(point),
-        Probe::ColdPipe => plant.cold_pipe(),
+        Probe::ColdPipe => plant.marked_cold_pipe(),
+        Probe::HotPipe => plant.hot_pipe(),
         Probe::ReliefPipe => relief_pipe(plant),
         Probe::Drain => plant.drain_temperature(),
     };

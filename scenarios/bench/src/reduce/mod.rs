@@ -164,6 +164,8 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::Seat { level } => dials::seat(turn, *level, time),
         Action::ColdValve { opening } => water::cold_valve(turn, *opening, time),
         Action::Tap { tap, opening } => water::tap(turn, *tap, *opening, time),
+        Action::Stops { tap, shut } => water::stops(turn, *tap, *shut, time),
+        Action::ReadWaterMeter => water::read_meter(turn, time),
         Action::Bucket { tap, volume } => water::bucket(turn, *tap, *volume, time),
         Action::Hose { on } => water::hose(turn, *on, time),
         Action::Drain { opening } => water::drain(turn, *opening, time),

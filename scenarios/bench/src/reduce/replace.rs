@@ -2,8 +2,8 @@
 //! is opened under water, and live screws are live.
 
 use plant::{
-    BoxKind, Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeaterModel, Level,
-    Limit, Place, Point, Screw, Thermostat,
+    BoxKind, Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeatTraps, HeaterModel,
+    Level, Limit, MixingValve, Place, Point, Regulator, Screw, Thermostat,
 };
 use quantity::{Pressure, Seconds, Temperature, Volume};
 
@@ -39,6 +39,13 @@ const fn cost(part: &NewPart) -> f64 {
         NewPart::Fuse { .. } => 10.0,
         NewPart::TimeSwitch => 90.0,
         NewPart::DipTube => 15.0,
+        NewPart::Regulator { .. } => 90.0,
+        NewPart::MixingValve { .. } => 120.0,
+        NewPart::Cartridge { .. } => 45.0,
+        NewPart::DrainValve => 15.0,
+        NewPart::Nipples => 20.0,
+        NewPart::Connections => 30.0,
+        NewPart::HotLine => 80.0,
         NewPart::Gasket { .. } => 4.0,
         NewPart::ReliefValve { .. } => 35.0,
         NewPart::ExpansionTank { .. } => 60.0,
@@ -90,6 +97,8 @@ fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
     let sensible = match part {
         NewPart::Element { rating, .. } => rated(rating),
         NewPart::Breaker { rating } | NewPart::Fuse { rating } => within(rating.get(), 10.0, 200.0),
+        NewPart::Regulator { set } => within(set.to_psi(), 20.0, 120.0),
+        NewPart::MixingValve { set } => within(set.to_fahrenheit(), 80.0, 160.0),
         NewPart::ReliefValve { opens_at } => within(opens_at.to_psi(), 30.0, 400.0),
         NewPart::ExpansionTank { volume, charge } => {
             within(volume.to_gallons(), 0.5, 50.0) && within(charge.to_psi(), 5.0, 150.0)
@@ -99,6 +108,11 @@ fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
         | NewPart::Limit
         | NewPart::TimeSwitch
         | NewPart::DipTube
+        | NewPart::Cartridge { .. }
+        | NewPart::DrainValve
+        | NewPart::Nipples
+        | NewPart::Connections
+        | NewPart::HotLine
         | NewPart::Gasket { .. } => true,
     };
     if sensible { Ok(()) } else { Err(Refusal::OutOfRange) }
@@ -116,6 +130,8 @@ fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
         NewPart::Fuse { .. } => boxed(session, BoxKind::FusedSwitch),
         NewPart::TimeSwitch => boxed(session, BoxKind::Timer),
         NewPart::DipTube | NewPart::ReliefValve { .. } | NewPart::ExpansionTank { .. } => Ok(()),
+        NewPart::Regulator { .. } | NewPart::MixingValve { .. } | NewPart::Cartridge { .. } => Ok(()),
+        NewPart::DrainValve | NewPart::Nipples | NewPart::Connections | NewPart::HotLine => Ok(()),
         NewPart::Heater { .. } => {
             reach::place(session, Place::JunctionBox)?;
             if session.home.plant.fill() > CARRIED {
@@ -188,7 +204,22 @@ fn open_up(turn: &mut Turn, part: &NewPart) {
             water::spill(turn, OPEN, down_to);
             at
         }
-        NewPart::DipTube | NewPart::ExpansionTank { .. } if squirts => {
+        NewPart::DrainValve => {
+            let at = turn.s.home.plant.drain_temperature();
+            water::spill(turn, OPEN, 0.0);
+            at
+        }
+        NewPart::Nipples | NewPart::Connections | NewPart::HotLine if squirts => {
+            let at = turn.s.home.plant.outlet();
+            water::spill(turn, OPEN, 0.0);
+            at
+        }
+        NewPart::DipTube
+        | NewPart::ExpansionTank { .. }
+        | NewPart::Regulator { .. }
+        | NewPart::MixingValve { .. }
+            if squirts =>
+        {
             water::spill(turn, OPEN, 0.0);
             turn.s.home.plant.plumbing.inlet
         }
@@ -272,6 +303,13 @@ fn fit(turn: &mut Turn, part: &NewPart) {
             turn.set_clock(now);
         }
         NewPart::DipTube => turn.s.home.plant.vessel.dip_tube = DipTube::Whole,
+        NewPart::Regulator { .. }
+        | NewPart::MixingValve { .. }
+        | NewPart::Cartridge { .. }
+        | NewPart::DrainValve
+        | NewPart::Nipples
+        | NewPart::Connections
+        | NewPart::HotLine => fit_pipes(&mut turn.s.home.plant.plumbing, part),
         NewPart::ReliefValve { opens_at } => {
             let relief = &mut turn.s.home.plant.plumbing.relief;
             relief.opens_at = opens_at;
@@ -287,6 +325,32 @@ fn fit(turn: &mut Turn, part: &NewPart) {
     }
     if !matches!(part, NewPart::Fuse { .. }) {
         remade(turn, handled(part));
+    }
+}
+
+/// The new part goes into the piping.
+fn fit_pipes(plumbing: &mut plant::Plumbing, part: &NewPart) {
+    match *part {
+        NewPart::Regulator { set } => plumbing.regulator = Some(Regulator::sound(set)),
+        NewPart::MixingValve { set } => plumbing.mixing = Some(MixingValve { set, seized: None }),
+        NewPart::Cartridge { tap } => {
+            if let Some(fixture) = plumbing.fixtures.get_mut(tap as usize) {
+                fixture.crossover = 0.0;
+                fixture.limit_stop = 0.0;
+            }
+        }
+        NewPart::DrainValve => {
+            plumbing.drain_drip = 0.0;
+            plumbing.drain_grit = 0.0;
+            plumbing.drain_valve = 0.0;
+        }
+        NewPart::Nipples => {
+            plumbing.nipple_leak = 0.0;
+            plumbing.traps = HeatTraps::SOUND;
+        }
+        NewPart::Connections => plumbing.reversed = false,
+        NewPart::HotLine => plumbing.hot_leak = 0.0,
+        _ => {}
     }
 }
 

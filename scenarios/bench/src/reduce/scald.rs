@@ -27,7 +27,10 @@ pub(super) fn watch(turn: &mut Turn) {
     let outlet = plant.crown();
     let open = senses::open_tap(plant).filter(|_| !turn.attended);
     let (tap, at_tap) = (open.is_some(), open.map_or(outlet, |tap| plant.tap_temperature(tap)));
-    let relief = !turn.open && senses::relief_runs(plant);
+    // A weeping seat wets a pipe; only a lifted valve throws water.
+    let valve = &plant.plumbing.relief;
+    let lifted = valve.lever || valve.open || valve.lifted;
+    let relief = !turn.open && lifted && senses::relief_runs(plant);
     let drain = !turn.open && plant.drain_flow().get() > 0.0;
     let mut hottest = None::<Temperature>;
     let sources = [(tap, at_tap), (relief, outlet), (drain, plant.drain_temperature())];

@@ -9,6 +9,10 @@ use crate::instrument::gauge as dial;
 use crate::person::{Exposure, Source};
 use crate::shown::{Bucket, Refusal, Shown, Sight};
 
+/// Pipes come to rest after a stop is turned. Model: no source.
+const SETTLES: Seconds = Seconds(20.0);
+/// Least flow that turns a meter's small dial: a fast drip. Common practice, no source.
+const DIAL_TURNS: Flow = Flow(1e-6);
 /// Longest wait asked for.
 const MOST_WAIT: f64 = 24.0 * 60.0;
 /// Longest wait for the thermostats.
@@ -132,6 +136,29 @@ fn run(turn: &mut Turn, tap: Tap, volume: Volume) -> Bucket {
     let read = |t| looks::on_thermometer(&turn.s, t);
     let (first, last) = (read(first.unwrap_or(last)), read(last));
     Bucket { tap, volume: drawn, flow, first, last, fell_after, spat }
+}
+
+/// The stops under a fixture: with them shut neither side passes, nor anything across.
+pub(super) fn stops(turn: &mut Turn, tap: Tap, shut: bool, time: Seconds) -> Answered {
+    if turn.s.home.plant.plumbing.is_shut(tap as usize) == shut {
+        return Err(Refusal::AlreadySo);
+    }
+    turn.pass(time);
+    if let Some(fixture) = turn.s.home.plant.plumbing.fixtures.get_mut(tap as usize) {
+        fixture.shut = shut;
+    }
+    turn.pass(SETTLES);
+    Ok(Shown::DoneWith { sights: meanwhile(turn) })
+}
+
+/// The water meter, watched for a while: its small dial turns with a thread of water.
+pub(super) fn read_meter(turn: &mut Turn, time: Seconds) -> Answered {
+    turn.pass(time);
+    let plant = &turn.s.home.plant;
+    let books = &plant.plumbing.ledger;
+    let reading = Volume::litres(books.main.mass.get() - books.back.mass.get());
+    let turning = plant.meter_flow() >= DIAL_TURNS;
+    Ok(Shown::DoneWith { sights: vec![Sight::WaterMeter { turning, reading }] })
 }
 
 /// The hose.

@@ -70,6 +70,8 @@ impl Phase {
             | Action::Clamp { .. }
             | Action::Thermometer { .. }
             | Action::Gauge { .. }
+            | Action::Stops { .. }
+            | Action::ReadWaterMeter
             | Action::ReadGauge
             | Action::TankCharge
             | Action::Bucket { .. } => Self::Measure,

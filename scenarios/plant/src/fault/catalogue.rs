@@ -75,14 +75,36 @@ catalogue! {
     F36 f36 "F36",
     /// Dip tube broken or missing.
     F37 f37 "F37",
+    /// Cold water crosses over through a fixture.
+    F38 f38 "F38",
+    /// Mixing valve seized.
+    F39 f39 "F39",
+    /// Hot and cold connections swapped.
+    F40 f40 "F40",
+    /// Hot line leaks out of sight.
+    F43 f43 "F43",
     /// Thermal expansion in a closed system.
     F45 f45 "F45",
+    /// Static pressure high.
+    F46 f46 "F46",
+    /// Relief valve's seat fouled.
+    F47 f47 "F47",
+    /// Expansion tank waterlogged.
+    F49 f49 "F49",
     /// Element gasket leaks.
     F50 f50 "F50",
+    /// Drain valve drips.
+    F51 f51 "F51",
+    /// Nipple corroded through.
+    F52 f52 "F52",
+    /// Heat trap stuck.
+    F58 f58 "F58",
     /// Both elements open.
     F67 f67 "F67",
     /// Wires of U2 and U4 swapped.
     F68 f68 "F68",
     /// Thermostat with too wide a differential.
     F72 f72 "F72",
+    /// One fixture's stop.
+    F74 f74 "F74",
 }

@@ -1,6 +1,6 @@
 //! What an inspection of a whole house finds: everything that is not as it should be.
 
-use quantity::{Constant, Kelvins, Seconds, Tag, Temperature, Volume};
+use quantity::{Constant, Kelvins, Pressure, Seconds, Tag, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 use crate::home::Home;
@@ -45,6 +45,20 @@ pub enum Defect {
     ReliefValve,
     /// Expanding water has nowhere to go.
     NoExpansionRoom,
+    /// The house stands above 80 psi.
+    StaticPressure,
+    /// The mixing valve has seized.
+    MixingValve,
+    /// A fixture crosses over, or its stop lets too much cold in.
+    Cartridge,
+    /// The drain valve drips or is clogged.
+    DrainValve,
+    /// A nipple leaks or lets too little through.
+    Nipples,
+    /// Hot and cold are swapped.
+    Reversed,
+    /// The hot line leaks.
+    HotLine,
     /// A dial below 110 °F.
     DialLow(Level),
     /// A dial above 125 °F.
@@ -76,6 +90,18 @@ quantity::constants! {
         Temperature::fahrenheit(125.0),
         Tag::Model("120 °F and what the marks of a dial leave open"),
     );
+    /// Static pressure that asks for a regulator.
+    const HIGHEST_STATIC: Constant<Pressure> = Constant::of(
+        "highest static pressure that an inspection passes",
+        Pressure::psi(80.0),
+        Tag::Memory("IPC 604.8, UPC 608.2: a regulator above 80 psi"),
+    );
+    /// A nipple with less of its bore free is clogged.
+    const FREE: Constant =
+        Constant::new("free bore of a nipple that an inspection passes", 0.5, "", Tag::Model("a quarter of the flow"));
+    /// A limit stop that lets in more cold than this is set wrong.
+    const STOP: Constant =
+        Constant::new("limit stop that an inspection passes", 0.15, "", Tag::Model("110 °F from 120 °F"));
     /// Dial below which water is called too cold to leave.
     const LOWEST_DIAL: Constant<Temperature> = Constant::of(
         "lowest dial that an inspection passes",
@@ -235,13 +261,22 @@ impl Home {
         let plant = &self.plant;
         let plumbing = &plant.plumbing;
         let room = plumbing.expansion.is_some_and(|e| !e.waterlogged && e.volume > Volume(0.0));
+        let cartridge = plumbing.fixtures.iter().any(|f| f.crossover > 0.0 || f.limit_stop > STOP.get());
+        let choked = plumbing.traps.inlet_free < FREE.get() || plumbing.traps.outlet_free < FREE.get();
         let relief = &plumbing.relief;
         let high = relief.opens_at.0 > plant.plate.working_pressure.0 * ABOVE_WORKING.get();
         for (there, what) in [
+            (plumbing.static_pressure() > HIGHEST_STATIC.get(), Defect::StaticPressure),
+            (plumbing.mixing.is_some_and(|valve| valve.seized.is_some()), Defect::MixingValve),
+            (cartridge, Defect::Cartridge),
+            (plumbing.drain_drip > 0.0 || plumbing.drain_grit > 0.0, Defect::DrainValve),
+            (plumbing.nipple_leak > 0.0 || choked, Defect::Nipples),
+            (plumbing.reversed, Defect::Reversed),
+            (plumbing.hot_leak > 0.0, Defect::HotLine),
             (plant.vessel.shell_hole > 0.0, Defect::ShellHole),
             (plant.vessel.dip_tube != DipTube::Whole, Defect::DipTube),
             (relief.weep > 0.0 || high, Defect::ReliefValve),
-            (plumbing.closed && !room, Defect::NoExpansionRoom),
+            (plumbing.is_closed() && !room, Defect::NoExpansionRoom),
             (self.demand > TOO_MUCH.get(), Defect::Demand),
         ] {
             if there {

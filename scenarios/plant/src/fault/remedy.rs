@@ -13,6 +13,8 @@ pub enum Remedy {
     ReplaceAll(&'static [PartKind]),
     /// Wires have to be landed on their own screws.
     Land(&'static [End]),
+    /// The heater's cold valve has to be opened.
+    OpenValve,
     /// A thermostat has to be pressed flat against the shell.
     Seat(Level),
     /// A wire end has to be cut back, made again and torqued.
@@ -58,6 +60,20 @@ named! {
         ReliefValve = "relief-valve",
         /// Expansion tank, a new one or a first one.
         ExpansionTank = "expansion-tank",
+        /// Pressure regulator behind the water meter.
+        Regulator = "regulator",
+        /// Mixing valve at the heater's outlet.
+        MixingValve = "mixing-valve",
+        /// Cartridge of one fixture, with its checks and its stop.
+        Cartridge = "cartridge",
+        /// Drain valve.
+        DrainValve = "drain-valve",
+        /// Both nipples with their traps and the unions on them.
+        Nipples = "nipples",
+        /// The two connections on top, each on its own nipple.
+        Connections = "connections",
+        /// A length of the hot line.
+        HotLine = "hot-line",
         /// The whole heater.
         Heater = "heater",
     }

@@ -10,7 +10,7 @@ use crate::in_line::InLineBox;
 use crate::parts::{Contact, Gasket, Limit, SOUND_JOINT, Spot};
 use crate::points::End;
 use crate::supply::{Handle, Service, Stab};
-use crate::waterworks::DipTube;
+use crate::waterworks::{DipTube, ExpansionTank, HeatTraps, MixingValve, Regulator};
 
 quantity::constants! {
     /// Factory setting of the dials.
@@ -95,6 +95,23 @@ impl Home {
         for breaker in plant.panel.breakers.iter_mut().filter(|b| b.feeds_heater() && !b.is_single()) {
             breaker.stabs = [Some(Stab::One), Some(Stab::Two)];
         }
-        plant.plumbing.closed = false;
+        let plumbing = &mut plant.plumbing;
+        plumbing.closed = false;
+        plumbing.regulator = plumbing.regulator.map(|regulator| Regulator::sound(regulator.set));
+        plumbing.expansion = plumbing.expansion.map(|tank| ExpansionTank { waterlogged: false, ..tank });
+        plumbing.mixing = plumbing.mixing.map(|valve| MixingValve { seized: None, ..valve });
+        plumbing.fixtures = Default::default();
+        plumbing.reversed = false;
+        plumbing.traps = HeatTraps::SOUND;
+        plumbing.relief.weep = 0.0;
+        plumbing.relief.grit = 0.0;
+        for leak in [
+            &mut plumbing.hot_leak,
+            &mut plumbing.nipple_leak,
+            &mut plumbing.drain_drip,
+            &mut plumbing.drain_grit,
+        ] {
+            *leak = 0.0;
+        }
     }
 }

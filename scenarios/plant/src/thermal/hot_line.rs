@@ -143,6 +143,16 @@ impl Plant {
         Temperature::celsius(water::temperature(self.cold_enthalpy()))
     }
 
+    /// Temperature of the pipe on the nipple marked hot: the outlet's, or what comes in where the two are swapped.
+    pub fn hot_pipe(&self) -> Temperature {
+        if self.plumbing.reversed { self.cold_pipe() } else { self.outlet() }
+    }
+
+    /// Temperature of the pipe on the nipple marked cold.
+    pub fn marked_cold_pipe(&self) -> Temperature {
+        if self.plumbing.reversed { self.outlet() } else { self.cold_pipe() }
+    }
+
     /// Water beside the relief valve's probe.
     pub(super) fn relief_water(&self) -> Temperature {
         let height = vessel::relief_height(&self.plate);

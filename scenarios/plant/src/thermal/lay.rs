@@ -6,7 +6,7 @@ use solver::hydraulic::{Law, Relief};
 use super::figures as f;
 use super::ways::Ways;
 use crate::parts::Level;
-use crate::waterworks::{Plumbing, Tap};
+use crate::waterworks::{Plumbing, TAPS, Tap};
 use crate::{Plant, thermal::vessel};
 
 quantity::constants! {
@@ -31,9 +31,9 @@ impl Ways {
         let street = self.net.fixed(top, plumbing.main.get());
         self.tank = self.net.store(self.vessel(plumbing, now));
         let loops = plumbing.recirculation.filter(|r| open(r.valve) > 0.0);
-        let crossed = plumbing.fixtures.iter().any(|x| x.crossover > 0.0);
+        let crossed = (0..TAPS).any(|at| plumbing.crossover(at) > 0.0);
         let cold_drawn = Tap::ALL.iter().any(|tap| plumbing.cold_opening(*tap) > 0.0);
-        let hot_used = plumbing.taps.iter().any(|t| open(*t) > 0.0) || plumbing.hot_leak > 0.0;
+        let hot_used = (0..TAPS).any(|at| open(plumbing.hot_opening(at)) > 0.0) || plumbing.hot_leak > 0.0;
         let has_hot = hot_used || loops.is_some() || (crossed && cold_drawn) || (crossed && !self.supplied);
         let has_house = cold_drawn || (crossed && has_hot) || plumbing.regulator.is_some();
         let tees = plumbing.mixing.is_some() || loops.is_some();
@@ -120,13 +120,13 @@ impl Ways {
             let spout = tap.height().get().max(self.height);
             let full = tap.nominal().get() / f::SIXTY.get().sqrt();
             let side = |share: f64| Law::Orifice { k: full * open(share) };
-            let hot_share = plumbing.taps.get(i).copied().unwrap_or_default();
+            let hot_share = plumbing.hot_opening(i);
             if open(hot_share) > 0.0 {
                 let air = self.net.air(spout);
                 self.on.hot[i] = self.pipe(hot, air, side(hot_share));
             }
-            let (Some(house), Some(fixture)) = (house, plumbing.fixtures.get(i)) else { continue };
-            let k = f::orifice(fixture.crossover);
+            let Some(house) = house else { continue };
+            let k = f::orifice(plumbing.crossover(i));
             self.on.cross[i] = self.pipe(house, hot, Law::Orifice { k });
         }
         let air = self.net.air(self.height);

@@ -95,9 +95,27 @@ impl Plumbing {
         self.closed || self.regulator.is_some_and(|r| !r.bypass && !r.stuck_open)
     }
 
+    /// A fixture's stops are shut.
+    pub fn is_shut(&self, at: usize) -> bool {
+        self.fixtures.get(at).is_some_and(|fixture| fixture.shut)
+    }
+
+    /// Opening of a tap's hot side, its stop considered.
+    pub fn hot_opening(&self, at: usize) -> f64 {
+        if self.is_shut(at) { 0.0 } else { self.taps.get(at).copied().unwrap_or_default() }
+    }
+
+    /// Opening between the cold and the hot side of a fixture, its stops considered.
+    pub fn crossover(&self, at: usize) -> f64 {
+        if self.is_shut(at) { 0.0 } else { self.fixtures.get(at).map_or(0.0, |fixture| fixture.crossover) }
+    }
+
     /// Opening of a tap's cold side, its limit stop considered.
     pub fn cold_opening(&self, tap: Tap) -> f64 {
         let at = |side: &[f64; TAPS]| side.get(tap.index()).copied().unwrap_or_default();
+        if self.is_shut(tap.index()) {
+            return 0.0;
+        }
         let stop = self.fixtures.get(tap.index()).map_or(0.0, |f| f.limit_stop);
         at(&self.cold_taps).max(at(&self.taps) * stop)
     }

@@ -78,4 +78,6 @@ pub struct Fixture {
     /// Opening between its cold and its hot side, equivalent diameter in metres; 0 when the cartridge or its
     /// checks hold.
     pub crossover: f64,
+    /// Its two stops under the basin are shut: nothing passes either side.
+    pub shut: bool,
 }

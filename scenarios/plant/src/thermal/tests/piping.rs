@@ -60,7 +60,7 @@ fn a_mixing_valve_gives_what_it_is_set_to() {
 #[test]
 fn a_limit_stop_cools_one_fixture() {
     let mut plant = sound(Plain40);
-    plant.plumbing.fixtures[Tap::Shower.index()] = Fixture { limit_stop: 0.35, crossover: 0.0 };
+    plant.plumbing.fixtures[Tap::Shower.index()] = Fixture { limit_stop: 0.35, ..Fixture::default() };
     open(&mut plant, Tap::Bath, 1.0);
     run(&mut plant, Tap::Shower, 10.0);
     assert!(fahrenheit(&plant, Tap::Shower) < 105.0, "{}", fahrenheit(&plant, Tap::Shower));
@@ -359,7 +359,7 @@ fn disorder(plant: &mut Plant, dice: &mut Draw) {
     }
     if dice.chance(0.4) {
         plumbing.fixtures[dice.index(TAPS)] =
-            Fixture { limit_stop: 0.3, crossover: dice.between(0.0, 0.008) };
+            Fixture { limit_stop: 0.3, crossover: dice.between(0.0, 0.008), shut: false };
     }
     for leak in [&mut plumbing.hot_leak, &mut plumbing.nipple_leak, &mut plumbing.drain_drip] {
         *leak = if dice.chance(0.3) { dice.between(0.0, 0.001) } else { 0.0 };
