@@ -22,6 +22,9 @@ const GAMMA: f64 = 2.0 - core::f64::consts::SQRT_2;
 const STAGE: f64 = 0.5 * GAMMA;
 const WEIGHT: f64 = 0.25 * core::f64::consts::SQRT_2;
 
+/// Below this haste the explicit rule is as good as the implicit ones.
+const EXPLICIT: f64 = 0.2;
+
 impl State {
     /// Advances conduction and loss by `dt`; `flow` in m³/s drives the eddy. Returns the heat lost, J.
     pub(super) fn conduct(
@@ -37,7 +40,11 @@ impl State {
             return 0.0;
         }
         self.prepare(w, inputs, height, flow);
-        if gentle(w, dt) {
+        // Far from evening out nothing has to be solved; below it the trapezoidal rule overshoots nowhere.
+        let haste = haste(w, dt);
+        if haste < EXPLICIT {
+            midpoint(w, inputs.ambient, dt);
+        } else if haste <= 1.0 {
             one_stage(w, inputs.ambient, dt);
         } else {
             two_stages(w, inputs.ambient, dt);
@@ -103,15 +110,32 @@ fn rough_heat_capacity(celsius: f64) -> f64 {
     4_207.54 + celsius * (-1.235_2 + celsius * 0.013_323)
 }
 
-/// Whether no slug exchanges more heat in a step than it would take to even out: the trapezoidal rule then
-/// overshoots nowhere, and its one solve will do.
-fn gentle(w: &Scratch, dt: f64) -> bool {
+/// Most of the heat it would take to even out that any slug exchanges in a step.
+fn haste(w: &Scratch, dt: f64) -> f64 {
     let mut below = 0.0;
-    w.link.iter().zip(&w.leak).zip(&w.heat).all(|((&above, &leak), &heat)| {
-        let fits = (below + above + leak) * dt <= heat;
+    let rates = w.link.iter().zip(&w.leak).zip(&w.heat).map(|((&above, &leak), &heat)| {
+        let rate = (below + above + leak) / heat;
         below = above;
-        fits
-    })
+        rate
+    });
+    dt * rates.fold(0.0, f64::max)
+}
+
+/// Explicit midpoint rule; `now` becomes the temperatures of the middle.
+fn midpoint(w: &mut Scratch, ambient: f64, dt: f64) {
+    let half = 0.5 * dt;
+    let mut below = 0.0;
+    let above = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
+    w.new.clear();
+    w.new.extend(w.now.iter().zip(above).zip(&w.heat).zip(&w.link).zip(&w.leak).map(
+        |((((&t, t_above), &heat), &link), &leak)| {
+            let up = link * (t - t_above);
+            let gain = below - up - leak * (t - ambient);
+            below = up;
+            t + half * gain / heat
+        },
+    ));
+    core::mem::swap(&mut w.now, &mut w.new);
 }
 
 /// Trapezoidal rule; `now` becomes the mean of the two ends.
@@ -148,60 +172,46 @@ fn one_stage(w: &mut Scratch, ambient: f64, dt: f64) {
 
 /// TR-BDF2; `now` becomes the mean that its weights give.
 fn two_stages(w: &mut Scratch, ambient: f64, dt: f64) {
+    let s = STAGE * dt;
     let n = w.now.len();
-    factor(w, dt);
-    // Trapezoidal stage to γ·dt.
-    w.mid.clear();
-    for i in 0..n {
-        let known = gain(w, &w.now, i, ambient) + w.leak[i] * ambient;
-        w.mid.push(w.heat[i] * w.now[i] + STAGE * dt * known);
+    for list in [&mut w.upper, &mut w.pivot, &mut w.mid, &mut w.new] {
+        list.resize(n, 0.0);
     }
-    solve(&w.link, &w.upper, &w.pivot, STAGE * dt, &mut w.mid);
+    // Trapezoidal stage to γ·dt: factors and goes forward in one pass.
+    let (mut below, mut ratio, mut carried, mut from) = (0.0, 0.0, 0.0, 0.0);
+    let next = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
+    let known = w.now.iter().zip(next).zip(&w.heat).zip(&w.link).zip(&w.leak);
+    let wanted = w.upper.iter_mut().zip(&mut w.pivot).zip(&mut w.mid);
+    for (((((&t, t_above), &heat), &link), &leak), ((upper, slot), mid)) in known.zip(wanted) {
+        let (above, leak) = (s * link, s * leak);
+        let to = above * (t - t_above);
+        let right = heat * t + from - to + leak * (2.0 * ambient - t);
+        let pivot = 1.0 / (heat + above + leak + below * (1.0 - ratio));
+        carried = (right + below * carried) * pivot;
+        ratio = above * pivot;
+        (*upper, *slot, *mid) = (ratio, pivot, carried);
+        (below, from) = (above, to);
+    }
+    let mut higher = 0.0;
+    for (mid, &upper) in w.mid.iter_mut().zip(&w.upper).rev() {
+        higher = *mid + upper * higher;
+        *mid = higher;
+    }
     // Backward differentiation to dt.
     let past = (1.0 - GAMMA) * (1.0 - GAMMA) / (GAMMA * (2.0 - GAMMA));
-    let mid = 1.0 / (GAMMA * (2.0 - GAMMA));
-    w.new.clear();
-    w.new.extend(
-        (0..n).map(|i| w.heat[i] * (mid * w.mid[i] - past * w.now[i]) + STAGE * dt * w.leak[i] * ambient),
-    );
-    solve(&w.link, &w.upper, &w.pivot, STAGE * dt, &mut w.new);
-    for i in 0..n {
-        w.now[i] = WEIGHT * (w.now[i] + w.mid[i]) + STAGE * w.new[i];
-    }
-}
-
-/// Heat into slug `i` at these temperatures, W.
-fn gain(w: &Scratch, t: &[f64], i: usize, ambient: f64) -> f64 {
-    let below = if i > 0 { w.link[i - 1] * (t[i - 1] - t[i]) } else { 0.0 };
-    let above = if i + 1 < t.len() { w.link[i] * (t[i + 1] - t[i]) } else { 0.0 };
-    below + above + w.leak[i] * (ambient - t[i])
-}
-
-/// Factors heat − s·L, s = STAGE·dt.
-fn factor(w: &mut Scratch, dt: f64) {
-    let s = STAGE * dt;
-    w.upper.clear();
-    w.pivot.clear();
+    let recent = 1.0 / (GAMMA * (2.0 - GAMMA));
     let (mut below, mut carried) = (0.0, 0.0);
-    for i in 0..w.heat.len() {
-        let above = s * w.link[i];
-        let pivot = 1.0 / (w.heat[i] + below + above + s * w.leak[i] - below * carried);
-        carried = above * pivot;
-        w.upper.push(carried);
-        w.pivot.push(pivot);
-        below = above;
+    let known = w.now.iter().zip(&w.mid).zip(&w.heat).zip(&w.link).zip(&w.leak);
+    for (((((&t, &mid), &heat), &link), &leak), (&pivot, new)) in known.zip(w.pivot.iter().zip(&mut w.new)) {
+        let right = heat * (recent * mid - past * t) + s * leak * ambient;
+        carried = (right + below * carried) * pivot;
+        below = s * link;
+        *new = carried;
     }
-}
-
-/// Solves with the factors, in place.
-fn solve(link: &[f64], upper: &[f64], pivot: &[f64], s: f64, x: &mut [f64]) {
-    let mut carried = 0.0;
-    for i in 0..x.len() {
-        let below = if i > 0 { s * link[i - 1] } else { 0.0 };
-        carried = (x[i] + below * carried) * pivot[i];
-        x[i] = carried;
-    }
-    for i in (0..x.len().saturating_sub(1)).rev() {
-        x[i] += upper[i] * x[i + 1];
+    let mut higher = 0.0;
+    let ends = w.now.iter_mut().zip(&w.mid).zip(&w.new).zip(&w.upper);
+    for (((now, &mid), &new), &upper) in ends.rev() {
+        higher = new + upper * higher;
+        *now = WEIGHT * (*now + mid) + STAGE * higher;
     }
 }

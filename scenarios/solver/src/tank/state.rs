@@ -67,6 +67,8 @@ pub struct State {
     pub(super) edge: f64,
     /// Whether water was moving in the last step.
     pub(super) moving: bool,
+    /// Whether heat came in in the last step.
+    pub(super) heated: bool,
     /// Time since flow or heat last changed, s: steps grow with it.
     pub(super) quiet: f64,
     /// Bodies on the wall. The caller may add, move and alter them between calls.
@@ -98,6 +100,7 @@ impl Tank {
             area: self.area(),
             growing: None,
             moving: false,
+            heated: false,
             edge: enthalpy,
             quiet: 0.0,
             probes: Vec::new(),

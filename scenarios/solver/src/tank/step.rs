@@ -36,7 +36,7 @@ impl Tank {
             };
             f64::min(most, 0.3 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
         } else if inputs.heated() {
-            9.0
+            (0.03 * state.quiet).clamp(9.0, 12.0)
         } else {
             (0.5 * state.quiet).clamp(20.0, 300.0)
         };
@@ -64,15 +64,22 @@ impl Tank {
         let moving = inputs.fastest() > 0.0;
         if state.moving && !moving {
             state.regrid(self.layer(), &mut work.slugs);
+            state.thin(inputs, self.layer());
+        } else if moving && !state.moving {
+            state.split(self.layer(), &mut work.slugs);
         }
         state.moving = moving;
+        let heated = inputs.heated();
+        if state.heated != heated {
+            state.quiet = 0.0;
+        }
+        state.heated = heated;
         // Half the flow and heat before and half after, so that splitting them from conduction is of second
         // order.
         let half = if moving { 0.5 * dt } else { dt };
         let flow = self.move_water(state, inputs, half, report);
         // Less than a microgram has no temperature worth the rounding.
         state.slugs.retain(|slug| slug.mass > 1e-9);
-        let heated = inputs.heated();
         work.conduction.stirred.clear();
         // While water moves the heat goes in first: halved it came out worse against fine steps (0.1 K for 0.03).
         let first = if moving { 1.0 } else { 0.5 };
@@ -101,7 +108,7 @@ impl Tank {
                 *slot = probe;
             }
         }
-        state.quiet = if inputs.fastest() > 0.0 || inputs.heated() { 0.0 } else { state.quiet + dt };
+        state.quiet = if moving { 0.0 } else { state.quiet + dt };
         report.elapsed += dt;
         report.steps += 1;
     }
@@ -217,17 +224,22 @@ impl Tank {
                 report.dry += wet;
                 continue;
             }
+            // Counted in volume: no division per slug.
+            let (from, to, share) = (low * area, end * area, wet / (length * area));
             let mut base = 0.0;
             let mut given = 0.0;
             for slug in &mut state.slugs {
-                let thick = slug.volume() / area;
-                let over = (base + thick).min(end) - base.max(low);
+                if base >= to {
+                    break;
+                }
+                let above = base + slug.volume();
+                let over = above.min(to) - base.max(from);
                 if over > 0.0 {
-                    let part = wet * over / length;
+                    let part = share * over;
                     slug.set(slug.enthalpy + part / slug.mass);
                     given += part;
                 }
-                base += thick;
+                base = above;
             }
             report.heated += given;
             report.dry += wet - given;
