@@ -49,6 +49,9 @@ circuit-off-peak = Water heater, off-peak
 circuit-range = Range
 circuit-dryer = Dryer
 
+metal-copper = copper
+metal-aluminium = aluminium
+
 box-fused-switch = A fused switch
 box-timer = A timer
 box-utility-relay = The utility’s relay
@@ -139,6 +142,7 @@ part-limit = high limit
 part-breaker = two-pole breaker
 part-fuse = pair of fuses
 part-time-switch = time switch
+part-connectors = connectors for aluminium and copper
 part-dip-tube = dip tube
 part-upper-gasket = gasket of the upper element
 part-lower-gasket = gasket of the lower element
@@ -170,12 +174,17 @@ fault-F14 = Element grounded near one end
 fault-F15 = Turns of an element’s coil shorted
 fault-F18 = Breaker off or tripped, nothing behind it
 fault-F19 = One pole of the breaker does not make
+fault-F20 = Breaker tired, or a hot lug on it
 fault-F21 = One fuse of the switch in the line is open
+fault-F22 = One leg of the service lost
 fault-F23 = Burnt splice in the junction box
+fault-F25 = Aluminium cable in connectors for copper
 fault-F26 = The timer in the line keeps the heater off
 fault-F27 = 240 V heater on a 208 V supply
+fault-F28 = Both poles of the breaker on one leg
 fault-F29 = Element of another power than the plate’s
 fault-F30 = Lower thermostat fed from U2 instead of U4
+fault-F31 = Equipment ground off, and an element leaks
 fault-F33 = Thermostat not lying flat on the shell
 fault-F34 = Dials set too low
 fault-F35 = Dials set too high
@@ -193,9 +202,13 @@ fault-F50 = Element gasket leaks
 fault-F51 = Drain valve dripping
 fault-F52 = Nipple corroded through
 fault-F58 = Heat trap stuck in the outlet nipple
+fault-F65 = Neutral of the heater open
+fault-F66 = 240 V heater fed with 120 V
 fault-F67 = Both elements open
 fault-F68 = Wires of U2 and U4 swapped
+fault-F69 = Wrong breaker off: the directory is wrong
 fault-F72 = Thermostat that closes far too late
+fault-F73 = Service neutral loose
 fault-F74 = One fixture’s limit stop letting cold in
 fault-none = Nothing is wrong
 
@@ -215,12 +228,17 @@ remedy-F14 = Change the grounded element for one that matches the plate, with a 
 remedy-F15 = Change the element for one that matches the plate, with a new gasket.
 remedy-F18 = Prove the elements clear of the shell, close the breaker once, clamp both legs and watch.
 remedy-F19 = Change the breaker. That is work inside the load center.
+remedy-F20 = Make the hot lug again, or change the breaker for one of its rating. That is work inside the load center.
 remedy-F21 = Change both fuses for the plate’s rating, find what melted one, and clamp both legs.
+remedy-F22 = Nothing to change here. Lock the heater off and call the utility at once.
 remedy-F23 = Cut the splice back to bright copper and make it again, to the marked torque.
+remedy-F25 = Fit connectors rated for aluminium and copper, torqued. Many places reserve aluminium for an electrician.
 remedy-F26 = Set the clock right; if its contacts do not make, change the timer.
 remedy-F27 = Nothing is broken. Explain the three quarters of power, or fit elements rated for 208 V.
+remedy-F28 = Move the breaker to a space where its poles sit on both legs.
 remedy-F29 = Change the element for one that matches the plate, with a new gasket.
 remedy-F30 = Land the wire of D1 on U4, as the diagram has it, and prove both cut-outs.
+remedy-F31 = Lock off, make the equipment ground whole, change the leaking element, prove the shell at 0 V. Work for an electrician.
 remedy-F33 = Press it flat under its clip, insulation and cover back on, and prove its cut-out.
 remedy-F34 = Set both dials to 120 °F.
 remedy-F35 = Set both dials to 120 °F, and advise a mixing valve for anything hotter.
@@ -238,9 +256,13 @@ remedy-F50 = Change the gasket on a cleaned seat.
 remedy-F51 = Change the drain valve.
 remedy-F52 = Change the nipples and unions.
 remedy-F58 = Change the nipples.
+remedy-F65 = Cut the neutral’s splice back and make it again, to the marked torque.
+remedy-F66 = Land the white wire on the second pole, re-identified as hot.
 remedy-F67 = Change both elements for ones that match the plate, and find what killed them.
 remedy-F68 = Land each on its own screw, as the diagram has it, and prove the cut-out.
+remedy-F69 = Close the heater’s breaker and write the truth into the directory.
 remedy-F72 = Change the thermostat, then prove its cut-out and its cut-in.
+remedy-F73 = Nothing to change here. Call the utility or an electrician at once: voltages on both sides shift.
 remedy-F74 = Reset or change the cartridge of that fixture.
 
 advice-demand-exceeds-capacity = The house asks for more hot water than this heater can make; a larger one, a second one or less flow would help.
@@ -252,6 +274,7 @@ observation-mislabelled-breaker = a breaker feeds something other than its label
 observation-second-source = a second source feeds the heater
 observation-broken-lead = a meter lead was broken
 observation-no-expansion-control = a closed system without expansion control
+observation-oversized-breaker = a breaker larger than its wire allows
 observation-scalding-water = water hotter than 120 °F at the tap
 
 helper-electrician = a licensed electrician
@@ -284,6 +307,8 @@ symptom-too-hot = Too hot
 symptom-trips = Trips the breaker
 symptom-wet = Water on the floor
 symptom-relief-drips = Relief pipe drips
+symptom-lights = Lights too bright or dim
+symptom-tingle = A tingle at the taps
 symptom-slow = Slow to recover
 
 ## Questions
@@ -299,6 +324,7 @@ question-people = How many of you are there, and who uses most?
 question-every-tap = Is it the same at every tap?
 question-bill = How is the electricity bill?
 question-age = How old is the heater?
+question-house = Is anything else wrong in the house: the lights, a tingle anywhere?
 question-other-supply = Is there any other supply to it: a timer, an off-peak meter, solar panels?
 
 ## What the people say
@@ -310,6 +336,8 @@ complaint-too-hot = The water comes out far too hot. Somebody will get burnt.
 complaint-trips = The breaker for the heater keeps tripping.
 complaint-wet = There is water where there should be none, around the heater.
 complaint-relief-drips = That pipe on the side of the heater drips.
+complaint-lights = Something is wrong with the power in the house, and the heater is on it too.
+complaint-tingle = We get a tingle off the taps.
 complaint-slow = There is hot water, but it takes for ever to come back.
 
 says-last-good-unknown = I could not say when it was last right.
@@ -362,6 +390,11 @@ says-age = { $years ->
     [one] About a year.
    *[other] About { $years } years.
 }
+says-house-fine = No, everything else works.
+says-house-lights = Some lights are dim and some glare, and it changes with what is on.
+says-house-half = Half the lights are dim or out.
+says-house-bright = Some lights glare.
+says-house-tingle = When I hold the tap my fingers tingle.
 says-other-supply = There is some box from the power company on it, for cheap hours.
 says-no-other-supply = Not that I know of.
 
@@ -384,6 +417,7 @@ act-breaker-off = Breaker { $slot } off
 act-try-start = Tried the start: dial up, listened
 act-lock-on = Own lock and tag on breaker { $slot }
 act-lock-off = Lock and tag off breaker { $slot }
+act-move-breaker = Moved breaker { $slot } to a space on both legs
 act-box-handle-on = Box in the line closed
 act-box-handle-off = Box in the line opened
 act-box-lock-on = Own lock and tag on the switch in the line
@@ -520,6 +554,9 @@ sight-box-off = { $kind } stands in the line, open.
 sight-box-locked = { $kind } stands in the line, open, a lock on it.
 sight-box-hours = Its clock shows { $shows }. It is off from { $from } until { $until }.
 sight-fuse-out = The fuse of { $leg } is out of its clips.
+sight-one-leg = Both poles of breaker { $slot } sit on spaces of one leg.
+sight-cable = The cable is { $awg } AWG { $metal }.
+sight-cable-unrated = The cable is { $awg } AWG { $metal }, in connectors marked for copper only.
 sight-charred = Charred: { $end }.
 sight-lifted = Off its screw: { $end }.
 sight-crossed = On { $on } instead of its own screw: { $end }.

@@ -26,9 +26,11 @@ pub fn part_option(part: &NewPart, units: Units) -> String {
         NewPart::DrainValve | NewPart::Nipples | NewPart::Connections | NewPart::HotLine => {
             super::THE_ONE.to_owned()
         }
-        NewPart::Thermostat { .. } | NewPart::Limit | NewPart::TimeSwitch | NewPart::DipTube => {
-            super::THE_ONE.to_owned()
-        }
+        NewPart::Thermostat { .. }
+        | NewPart::Limit
+        | NewPart::TimeSwitch
+        | NewPart::Connectors
+        | NewPart::DipTube => super::THE_ONE.to_owned(),
     }
 }
 

@@ -21,6 +21,9 @@ labels! {
     COVERS = "Covers";
     BREAKERS = "Breakers";
     LOCKOUT = "Lock, tag, try";
+    BEHIND_FRONT = "Behind the front";
+    MOVE_BREAKER = "Move a breaker to a space on both legs";
+    MOVE = "Move";
     BOX_HANDLE = "Handle of the switch";
     BOX_LOCK = "Lock and tag on the switch";
     FUSES = "Fuses";
@@ -98,6 +101,11 @@ pub fn pull_fuse(leg: plant::Stab) -> String {
 /// Ohms through a fuse.
 pub fn test_fuse(leg: plant::Stab) -> String {
     format!("Ohms through the fuse of {}", voice::leg(leg))
+}
+
+/// A breaker to move.
+pub fn space(slot: u32) -> String {
+    format!("Breaker {}", slot + 1)
 }
 
 /// Own lock and tag.

@@ -28,6 +28,7 @@ impl Voice {
             Action::Breaker { slot, on } => self.slot_act("breaker", *slot, *on),
             Action::TryStart => self.text("act-try-start"),
             Action::Lock { slot, on } => self.slot_act("lock", *slot, *on),
+            Action::MoveBreaker { slot } => say("act-move-breaker", &[("slot", (slot + 1).into())]),
             Action::BoxHandle { closed } => toggle("box-handle", *closed),
             Action::BoxLock { on } => toggle("box-lock", *on),
             Action::PullFuse { leg, out } => say(

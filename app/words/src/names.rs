@@ -133,6 +133,7 @@ impl Voice {
             NewPart::Thermostat { .. }
             | NewPart::Limit
             | NewPart::TimeSwitch
+            | NewPart::Connectors
             | NewPart::DipTube
             | NewPart::DrainValve
             | NewPart::Nipples

@@ -56,6 +56,19 @@ impl Voice {
                 _ => "says-bill-same",
             }),
             Answer::Age { years } => say("says-age", &[("years", (*years).into())]),
+            Answer::House { dim, bright, tingle } => {
+                let mut said = Vec::new();
+                match (dim, bright) {
+                    (true, true) => said.push(self.text("says-house-lights")),
+                    (true, false) => said.push(self.text("says-house-half")),
+                    (false, true) => said.push(self.text("says-house-bright")),
+                    (false, false) => {}
+                }
+                if *tingle {
+                    said.push(self.text("says-house-tingle"));
+                }
+                if said.is_empty() { self.text("says-house-fine") } else { said.join(" ") }
+            }
             Answer::OtherSupply { known: true } => self.text("says-other-supply"),
             Answer::OtherSupply { known: false } => self.text("says-no-other-supply"),
         }

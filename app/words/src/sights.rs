@@ -40,6 +40,11 @@ impl Voice {
             Sight::FuseOut { leg } => {
                 say("sight-fuse-out", &[("leg", self.text(&format!("stab-{leg}")).into())])
             }
+            Sight::OneLeg { slot } => say("sight-one-leg", &[("slot", (slot + 1).into())]),
+            Sight::Cable { awg, metal, rated } => say(
+                if *rated { "sight-cable" } else { "sight-cable-unrated" },
+                &[("awg", u32::from(*awg).into()), ("metal", self.text(&format!("metal-{metal}")).into())],
+            ),
             Sight::Charred { end } => say("sight-charred", &[("end", self.end(*end).into())]),
             Sight::Lifted { end } => say("sight-lifted", &[("end", self.end(*end).into())]),
             Sight::Crossed { end, on } => {

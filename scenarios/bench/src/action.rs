@@ -76,6 +76,11 @@ pub enum Action {
         /// On.
         on: bool,
     },
+    /// Move a breaker to a space where its poles sit on both legs of the bus. It is off then.
+    MoveBreaker {
+        /// Its slot.
+        slot: u32,
+    },
     /// Throw the handle of the switch in the line, or push the lever of a timer.
     BoxHandle {
         /// Closed.

@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 78] = [
+pub const TABLE: [Constant; 80] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -31,6 +31,7 @@ pub const TABLE: [Constant; 78] = [
     usual("breaker", 1.0),
     usual("try-start", 1.0),
     usual("lock", 1.0),
+    usual("move-breaker", 15.0),
     usual("box-handle", 0.5),
     usual("box-lock", 1.0),
     usual("pull-fuse", 0.5),
@@ -78,6 +79,7 @@ pub const TABLE: [Constant; 78] = [
     usual("new-breaker", 15.0),
     usual("fuse", 3.0),
     usual("time-switch", 20.0),
+    usual("connectors", 8.0),
     usual("dip-tube", 35.0),
     usual("gasket", 20.0),
     usual("relief-valve", 15.0),
@@ -114,6 +116,7 @@ pub fn name(action: &Action) -> &'static str {
         Action::Breaker { .. } => "breaker",
         Action::TryStart => "try-start",
         Action::Lock { .. } => "lock",
+        Action::MoveBreaker { .. } => "move-breaker",
         Action::BoxHandle { .. } => "box-handle",
         Action::BoxLock { .. } => "box-lock",
         Action::PullFuse { .. } => "pull-fuse",
@@ -169,6 +172,7 @@ pub fn name(action: &Action) -> &'static str {
             NewPart::Breaker { .. } => "new-breaker",
             NewPart::Fuse { .. } => "fuse",
             NewPart::TimeSwitch => "time-switch",
+            NewPart::Connectors => "connectors",
             NewPart::DipTube => "dip-tube",
             NewPart::Regulator { .. } => "regulator",
             NewPart::MixingValve { .. } => "mixing-valve",

@@ -1,5 +1,6 @@
 //! Things perceived, and things noticed meanwhile.
 
+use plant::conductor::Metal;
 use plant::{BoxKind, End, Handle, Level, Point, Screw, Stab, Tap};
 use quantity::{Flow, Seconds, Temperature, Volume};
 use serde::{Deserialize, Serialize};
@@ -55,6 +56,20 @@ pub enum Sight {
     OffTheShell {
         /// Which.
         level: Level,
+    },
+    /// Both poles of a breaker sit on stabs of one leg, seen behind the front.
+    OneLeg {
+        /// Slot.
+        slot: u32,
+    },
+    /// What a cable is, by its sheath and its bare ends.
+    Cable {
+        /// Its gauge.
+        awg: u8,
+        /// Its metal.
+        metal: Metal,
+        /// Its connectors are marked for that metal.
+        rated: bool,
     },
     /// A charred joint.
     Charred {

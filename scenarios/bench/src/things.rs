@@ -208,6 +208,8 @@ pub enum NewPart {
     },
     /// A time switch for the box in the line, set to the time of day.
     TimeSwitch,
+    /// Connectors rated for aluminium and copper, for the junction box.
+    Connectors,
     /// A dip tube.
     DipTube,
     /// A gasket alone.
@@ -273,6 +275,7 @@ impl NewPart {
             Self::Breaker { .. } => PartKind::Breaker,
             Self::Fuse { .. } => PartKind::Fuse,
             Self::TimeSwitch => PartKind::TimeSwitch,
+            Self::Connectors => PartKind::Connectors,
             Self::DipTube => PartKind::DipTube,
             Self::Gasket { level: Level::Upper, .. } => PartKind::UpperGasket,
             Self::Gasket { level: Level::Lower, .. } => PartKind::LowerGasket,
@@ -304,6 +307,8 @@ pub enum Observation {
     NoExpansionControl,
     /// Water hotter than 120 °F at the tap.
     ScaldingWater,
+    /// A breaker larger than its wire allows.
+    OversizedBreaker,
 }
 
 /// Somebody to call instead of going on.

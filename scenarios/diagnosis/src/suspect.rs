@@ -61,7 +61,7 @@ pub fn world(job: &Job, suspect: &Suspect) -> Job {
     if limit && overheats(suspect.fault) {
         job.home.plant.limit.tripped = true;
     }
-    if breaker && suspect.fault == FaultId::F14 {
+    if breaker && matches!(suspect.fault, FaultId::F14 | FaultId::F20) {
         let heater = job.home.plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater);
         heater.for_each(|b| b.handle = Handle::Tripped);
     }

@@ -86,7 +86,7 @@ fn works(drill: &Drill, session: &Session) -> Vec<Defect> {
     let advised = |advice| session.me.advised.contains(&advice);
     let mut left = session.home.inspect();
     left.retain(|defect| match defect {
-        Defect::PowerOff => drill.fault.id == FaultId::F18,
+        Defect::PowerOff => matches!(drill.fault.id, FaultId::F18 | FaultId::F69),
         Defect::LowSupply => !advised(Advice::LowSupplyVoltage),
         Defect::Demand => !advised(Advice::DemandExceedsCapacity) && !serves_as_is(drill, session),
         _ => true,

@@ -9,6 +9,7 @@ pub const fn covers(licence: Licence, scope: Scope) -> bool {
         Scope::Words | Scope::HeaterParts => true,
         Scope::Panel => matches!(licence, Licence::Electrician),
         Scope::Piping => matches!(licence, Licence::Plumber),
+        Scope::Utility => false,
     }
 }
 
@@ -17,6 +18,7 @@ pub const fn helper_for(scope: Scope) -> Option<Helper> {
     match scope {
         Scope::Panel => Some(Helper::Electrician),
         Scope::Piping => Some(Helper::Plumber),
+        Scope::Utility => Some(Helper::Utility),
         Scope::Words | Scope::HeaterParts => None,
     }
 }
@@ -24,7 +26,7 @@ pub const fn helper_for(scope: Scope) -> Option<Helper> {
 /// Whose work changing a part is.
 pub const fn scope_of(part: PartKind) -> Scope {
     match part {
-        PartKind::Breaker | PartKind::Fuse | PartKind::TimeSwitch => Scope::Panel,
+        PartKind::Breaker | PartKind::Fuse | PartKind::TimeSwitch | PartKind::Connectors => Scope::Panel,
         PartKind::Regulator
         | PartKind::MixingValve
         | PartKind::Cartridge

@@ -149,6 +149,12 @@ pub fn settle(order: &Order) -> Result<(Setting, FaultCase), OrderError> {
 const BOXES: [(BoxKind, f64); 3] =
     [(BoxKind::FusedSwitch, 0.08), (BoxKind::Timer, 0.03), (BoxKind::UtilityRelay, 0.03)];
 
+/// Share of houses whose heater was changed for a bigger one on the old cable. Invented.
+const TOO_THIN: f64 = 0.03;
+/// By how many AWG numbers such a cable is too thin, and the thinnest there is (10 AWG asked for, 14 there).
+const THINNER: u8 = 4;
+const THINNEST: u8 = 14;
+
 /// The box in the line that chance gives a house.
 fn drawn_box(seed: u64) -> Option<BoxKind> {
     let none = 1.0 - BOXES.iter().map(|(_, share)| share).sum::<f64>();
@@ -171,10 +177,23 @@ pub(crate) fn numbers(seed: u64, id: FaultId) -> Draw {
     Draw::new(seed, &format!("numbers {id}"))
 }
 
+/// Faults of the main circuit that a second supply carries the heater past, or meets head on.
+const BEHIND_A_SECOND: &[FaultId] = &[
+    FaultId::F18,
+    FaultId::F19,
+    FaultId::F20,
+    FaultId::F21,
+    FaultId::F23,
+    FaultId::F25,
+    FaultId::F26,
+    FaultId::F28,
+    FaultId::F66,
+    FaultId::F69,
+];
+
 /// A fault fits a house, and shows in it. A second supply carries the heater past a dead breaker or splice.
 fn fits(order: &Order, home: &Home, id: FaultId) -> bool {
-    let hidden = order.traps.contains(&Trap::SecondSource)
-        && matches!(id, FaultId::F18 | FaultId::F19 | FaultId::F21 | FaultId::F23 | FaultId::F26);
+    let hidden = order.traps.contains(&Trap::SecondSource) && BEHIND_A_SECOND.contains(&id);
     (id.fault().fits)(home) && !hidden
 }
 
@@ -218,6 +237,10 @@ fn house(order: &Order, setting: Setting) -> Home {
     let mut tolerance = Draw::new(seed, "tolerance");
     for element in &mut home.plant.elements {
         element.tolerance = tolerance.between(TOLERANCE.0, TOLERANCE.1);
+    }
+    if Draw::new(seed, "cable too thin").chance(TOO_THIN) {
+        let thin = home.plant.wiring.conductor(home.plant.wiring.feeders()[0]).awg.saturating_add(THINNER);
+        home.plant.wiring.size(thin.min(THINNEST));
     }
     for trap in &order.traps {
         lay(*trap, &mut home);

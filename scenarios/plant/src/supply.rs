@@ -220,6 +220,10 @@ pub struct Breaker {
     /// The stab each pole sits on. A single-pole breaker has no second; a two-pole one in the wrong slot, or a
     /// tandem taken for one, has both on the same leg.
     pub stabs: [Option<Stab>; 2],
+    /// What it holds of what its rating says: less than 1 once it has tired.
+    pub holds: f64,
+    /// What a hot lug beside each pole adds to its heat, as a fraction of what trips it.
+    pub beside: [f64; 2],
     /// Heat stored in each pole's bimetal, as a fraction of what trips it (0 to 1).
     pub heat: [f64; 2],
     /// Somebody's lock holds it off.

@@ -2,6 +2,7 @@
 //! Trade sheet, section 9, F04: common practice, no source; draw of 70 % of the nominal volume within 10 %, 18.75 A of 2.1 (computed).
 
 use bench::{Action, Probe, Shown, Writing};
+use plant::Screw::{Ja, Jb, Jg};
 use plant::fault::{Advice, FaultId};
 use plant::{Level, Place, Tap, Wire};
 
@@ -18,6 +19,8 @@ pub fn perfect() -> Work {
     let shower = work.draw_at(Tap::Shower, 2.0);
     near(&"shower, °F", shower.first.to_fahrenheit(), 120.0, 6.0);
     steps.push(work.step());
+    // Both legs stand as they should to a ground that is one.
+    steps.extend([work.volts(Ja, Jg, 120.0), work.volts(Jb, Jg, 120.0)]);
     let bucket = work.draw(40.0);
     steps.push(work.step());
     near(&"first of the bucket, °F", bucket.first.to_fahrenheit(), 120.0, 5.0);

@@ -35,9 +35,13 @@ pub fn perfect() -> Work {
     work.volts(M2, B2, 0.0);
     work.volts(B1, G, 120.0);
     work.volts(B2, G, 120.0);
+    // Its poles sit on both legs: no breaker in the wrong space.
+    let seen = work.look(plant::Place::LoadCenter);
+    assert!(!seen.iter().any(|s| matches!(s, bench::Sight::OneLeg { .. })), "{seen:?}");
+    let looked = work.step();
     work.make_dead(&[]);
     work.acts(prove_breaker_dead());
-    work.finds(&[between, across]);
+    work.finds(&[between, across, looked]);
     work.fits(PartKind::Breaker);
     work.act(close_panel());
     work.proves(18.75);

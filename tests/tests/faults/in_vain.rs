@@ -1,9 +1,9 @@
 //! The part commonly changed in error, changed with all the care of a proper job.
 
-use bench::Action;
+use bench::{Action, MeterFunction};
 use drill::{Cure, Order, RuleId};
 use plant::fault::{FaultId, PartKind};
-use plant::{Handle, Level};
+use plant::{Handle, Level, Screw};
 
 use crate::technician as by_the_book;
 use crate::work::{Verdict, Work};
@@ -14,9 +14,13 @@ pub fn changed_in_error(order: &Order) -> (Work, Verdict) {
     let mut work = Work::at(order);
     let kind = work.drill.fault.id.fault().tempting;
     let found = work.handle();
+    let lower = work.session.home.plant.plate.has(Level::Lower);
     work.acts(by_the_book::arrive());
     work.acts(by_the_book::open(Level::Upper));
-    work.acts(by_the_book::open(Level::Lower));
+    if lower {
+        work.acts(by_the_book::open(Level::Lower));
+    }
+    work.act(by_the_book::read(MeterFunction::Volts, Screw::H1, Screw::Pipe));
     work.make_dead(by_the_book::handled(kind));
     if kind == PartKind::Breaker {
         work.act(by_the_book::open_panel());
@@ -34,7 +38,9 @@ pub fn changed_in_error(order: &Order) -> (Work, Verdict) {
     if kind == PartKind::Breaker {
         work.act(by_the_book::close_panel());
     }
-    work.acts(by_the_book::close(Level::Lower));
+    if lower {
+        work.acts(by_the_book::close(Level::Lower));
+    }
     work.acts(by_the_book::close(Level::Upper));
     let slot = work.slot();
     work.act(Action::Lock { slot, on: false });

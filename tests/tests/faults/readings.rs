@@ -27,6 +27,37 @@ impl Work {
         self.step()
     }
 
+    /// What the ordinary function shows.
+    #[track_caller]
+    pub fn reads(&mut self, a: impl Into<Point>, b: impl Into<Point>) -> f64 {
+        let (a, b) = (a.into(), b.into());
+        match self.display(MeterFunction::Volts, a, b) {
+            Display::Volts { volts } => volts.get(),
+            other => panic!("{a}-{b}: {other:?}"),
+        }
+    }
+
+    /// Volts on the ordinary function must lie between these.
+    #[track_caller]
+    pub fn between(&mut self, a: impl Into<Point>, b: impl Into<Point>, low: f64, high: f64) -> u32 {
+        let (a, b) = (a.into(), b.into());
+        let volts = self.reads(a, b);
+        assert!((low..=high).contains(&volts), "{a}-{b}: {volts} V, not {low} to {high} V");
+        self.step()
+    }
+
+    /// Ohms must be over range, or kilohms: no metal path.
+    #[track_caller]
+    pub fn over_or_kilohms(&mut self, a: impl Into<Point>, b: impl Into<Point>) -> u32 {
+        let (a, b) = (a.into(), b.into());
+        match self.display(MeterFunction::Ohms, a, b) {
+            Display::Over => {}
+            Display::Ohms { ohms } => assert!(ohms.get() > 1e3, "{a}-{b}: {ohms:?}"),
+            other => panic!("{a}-{b}: {other:?}"),
+        }
+        self.step()
+    }
+
     /// A floating conductor: some ghost on 10 megohms, nothing on low impedance (1.6, "gh").
     #[track_caller]
     pub fn ghost(&mut self, a: Screw, b: Screw) -> u32 {

@@ -36,7 +36,7 @@ fn cover(which: Cover, off: bool) -> Action {
 pub fn arrive() -> Vec<Action> {
     vec![
         Action::TellHousehold,
-        Action::ProveMeter { on: KnownSource::Receptacle },
+        Action::ProveMeter { on: KnownSource::ProvingUnit },
         Action::EyeProtection { on: true },
         Action::Gloves { on: true },
         cover(Cover::JunctionBox, true),
@@ -81,10 +81,15 @@ pub fn prove_ground() -> Vec<Action> {
 /// Proves dead what is off and locked: leg to leg, each leg and each screw that hands will touch to the proved
 /// ground, then the meter once more (10.1).
 pub fn prove_dead(screws: &[Screw]) -> Vec<Action> {
+    prove_dead_to(Screw::Shell, screws)
+}
+
+/// The same to a ground that was proved some other way.
+pub fn prove_dead_to(ground: Screw, screws: &[Screw]) -> Vec<Action> {
     let low = |a, b| read(MeterFunction::LowVolts, a, b);
     let mut acts = vec![low(Screw::H1, Screw::H3)];
-    acts.extend([Screw::H1, Screw::H3].iter().chain(screws).map(|s| low(*s, Screw::Shell)));
-    acts.push(Action::ProveMeter { on: KnownSource::Receptacle });
+    acts.extend([Screw::H1, Screw::H3].iter().chain(screws).map(|s| low(*s, ground)));
+    acts.push(Action::ProveMeter { on: KnownSource::ProvingUnit });
     acts
 }
 
@@ -95,7 +100,7 @@ pub fn prove_breaker_dead() -> Vec<Action> {
         read(MeterFunction::Ohms, Screw::G, Screw::Pipe),
         read(MeterFunction::LowVolts, Screw::B1, Screw::G),
         read(MeterFunction::LowVolts, Screw::B2, Screw::G),
-        Action::ProveMeter { on: KnownSource::Receptacle },
+        Action::ProveMeter { on: KnownSource::ProvingUnit },
     ]
 }
 
@@ -200,6 +205,7 @@ pub fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> New
         PartKind::Breaker => NewPart::Breaker { rating: breaker },
         PartKind::Fuse => NewPart::Fuse { rating: breaker },
         PartKind::TimeSwitch => NewPart::TimeSwitch,
+        PartKind::Connectors => NewPart::Connectors,
         PartKind::DipTube => NewPart::DipTube,
         PartKind::UpperGasket => NewPart::Gasket { level: Level::Upper, seat_cleaned },
         PartKind::LowerGasket => NewPart::Gasket { level: Level::Lower, seat_cleaned },

@@ -94,8 +94,21 @@ impl Work {
         }
         self.act(Action::Lock { slot, on: true });
         self.acts(by_the_book::prove_ground());
-        self.acts(by_the_book::prove_dead(screws));
+        // A tank that is no ground: the pipe, where a live leg has shown that it is one.
+        let proved = |screw| self.session.me.grounds.contains(&screw);
+        let ground = if proved(Screw::Shell) { Screw::Shell } else { Screw::Pipe };
+        self.acts(by_the_book::prove_dead_to(ground, screws));
         assert!(self.session.me.proved_dead.is_some(), "not proved dead");
+    }
+
+    /// Off and locked, nothing touched that would have to be proved.
+    #[track_caller]
+    pub fn make_dead_outside(&mut self) {
+        let slot = self.slot();
+        if self.handle() != Handle::Off {
+            self.act(Action::Breaker { slot, on: false });
+        }
+        self.act(Action::Lock { slot, on: true });
     }
 
     /// Writes the finding down.
@@ -234,7 +247,9 @@ impl Work {
     /// Closed again with the breaker on, for a look at it running.
     #[track_caller]
     pub fn runs(&mut self) {
-        self.acts(by_the_book::close(Level::Lower));
+        if self.session.home.plant.plate.has(Level::Lower) {
+            self.acts(by_the_book::close(Level::Lower));
+        }
         self.acts(by_the_book::close(Level::Upper));
         let slot = self.slot();
         self.acts(by_the_book::energise(slot));

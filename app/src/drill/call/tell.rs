@@ -16,12 +16,13 @@ pub struct Props {
     pub session: Rc<Session>,
 }
 
-const REPORTS: [Observation; 5] = [
+const REPORTS: [Observation; 6] = [
     Observation::MislabelledBreaker,
     Observation::SecondSource,
     Observation::BrokenLead,
     Observation::NoExpansionControl,
     Observation::ScaldingWater,
+    Observation::OversizedBreaker,
 ];
 
 const HELPERS: [Helper; 4] = [Helper::Electrician, Helper::Plumber, Helper::Utility, Helper::Ambulance];

@@ -96,6 +96,7 @@ fn shelves() -> Vec<Vec<NewPart>> {
     all.push(AMPS.iter().map(|&a| NewPart::Breaker { rating: Amps(a) }).collect());
     all.push(AMPS.iter().map(|&a| NewPart::Fuse { rating: Amps(a) }).collect());
     all.push(vec![NewPart::TimeSwitch]);
+    all.push(vec![NewPart::Connectors]);
     all.push(vec![NewPart::DipTube]);
     all.push(REGULATORS.iter().map(|&p| NewPart::Regulator { set: Pressure::psi(p) }).collect());
     all.push(MIXED.iter().map(|&t| NewPart::MixingValve { set: Temperature::fahrenheit(t) }).collect());

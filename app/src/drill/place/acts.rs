@@ -123,6 +123,7 @@ fn load_center(session: &Session, known: &Known) -> Vec<Group> {
     let mut handles = Vec::new();
     let mut locks = Vec::new();
     let mut labels = Vec::new();
+    let mut moves = Vec::new();
     for (at, breaker) in breakers.iter().enumerate() {
         let slot = at as u32;
         let seen = known.handles.get(&slot).copied();
@@ -136,6 +137,7 @@ fn load_center(session: &Session, known: &Known) -> Vec<Group> {
             text::breaker_act(slot, true),
             seen == Some(Handle::On),
         ));
+        moves.push((text::space(slot), Action::MoveBreaker { slot }));
         let action = Action::Lock { slot, on: !breaker.locked };
         locks.push(Offer::toggle(action, text::lock_act(slot), breaker.locked));
         for &feeds in Circuit::ALL {
@@ -153,5 +155,6 @@ fn load_center(session: &Session, known: &Known) -> Vec<Group> {
         Group::new(text::LOCKOUT, locks),
         Group::new(text::WRITINGS, writing),
         covers(session, &[Cover::PanelFront]).cautioned(&front),
+        Group::new(text::BEHIND_FRONT, vec![Offer::choose(text::MOVE_BREAKER, text::MOVE, moves)]),
     ]
 }

@@ -118,10 +118,12 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
                 || limit.welded.contains(&true)
                 || limit.trip.get() < LIMIT_TRIP.get() - WEAK_BY.get()
         }
-        PartKind::Breaker => plant
-            .panel
-            .feeding(Circuit::Heater)
-            .is_some_and(|b| b.poles.iter().any(|p| *p != Contact::Sound) || !breaker_right(plant, b.rating)),
+        PartKind::Breaker => plant.panel.feeding(Circuit::Heater).is_some_and(|b| {
+            b.poles.iter().any(|p| *p != Contact::Sound) || b.holds < 1.0 || !breaker_right(plant, b.rating)
+        }),
+        PartKind::Connectors => {
+            plant.wiring.feeders().iter().any(|wire| plant.wiring.conductor(*wire).creeps())
+        }
         // Whole fuses of the wrong rating have to be changed as well.
         PartKind::Fuse => plant.in_line.is_some_and(|one| {
             one.is_fused()
@@ -194,6 +196,7 @@ pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
         NewPart::Thermostat { .. }
         | NewPart::Limit
         | NewPart::TimeSwitch
+        | NewPart::Connectors
         | NewPart::DipTube
         | NewPart::Cartridge { .. }
         | NewPart::DrainValve

@@ -63,7 +63,7 @@ pub(super) fn look(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
     turn.pass(time);
     let mut sights = match at {
         Place::LoadCenter => load_center(&turn.s),
-        Place::JunctionBox => joints(&turn.s, at),
+        Place::JunctionBox => cable(&turn.s).into_iter().chain(joints(&turn.s, at)).collect(),
         Place::InLineBox => in_line(&turn.s),
         Place::HeaterTop => heater_top(&turn.s),
         Place::UpperCompartment => upper(&turn.s),
@@ -88,9 +88,19 @@ fn load_center(session: &Session) -> Vec<Sight> {
         });
     let mut sights: Vec<Sight> = handles.collect();
     if reach::place(session, Place::LoadCenter).is_ok() {
+        let breakers = session.home.plant.panel.breakers.iter().zip(0u32..);
+        let same = breakers.filter(|(b, _)| b.stabs[0] == b.stabs[1]);
+        sights.extend(same.map(|(_, slot)| Sight::OneLeg { slot }));
         sights.extend(joints(session, Place::LoadCenter));
     }
     sights
+}
+
+/// The branch cable as its end in the junction box shows it.
+fn cable(session: &Session) -> Option<Sight> {
+    let wiring = &session.home.plant.wiring;
+    let conductor = wiring.conductor(*wiring.feeders().first()?);
+    Some(Sight::Cable { awg: conductor.awg, metal: conductor.metal, rated: conductor.rated })
 }
 
 fn in_line(session: &Session) -> Vec<Sight> {

@@ -140,6 +140,7 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::Breaker { slot, on } => supply::breaker(turn, *slot, *on, time),
         Action::TryStart => supply::try_start(turn, time),
         Action::Lock { slot, on } => supply::lock(turn, *slot, *on, time),
+        Action::MoveBreaker { slot } => supply::shift(turn, *slot, time),
         Action::BoxHandle { closed } => in_line::throw(turn, *closed, time),
         Action::BoxLock { on } => in_line::lock(turn, *on, time),
         Action::PullFuse { leg, out } => in_line::pull(turn, *leg, *out, time),

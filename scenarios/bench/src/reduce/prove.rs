@@ -182,7 +182,9 @@ pub(super) fn meter(turn: &mut Turn, on: KnownSource, time: Seconds) -> Answered
         KnownSource::ProvingUnit => PROVING_UNIT,
     };
     let display = super::meter::known(turn, source, on == KnownSource::Receptacle, time);
-    let right = matches!(display, Display::Volts { volts } if volts.near(source, source * AS_KNOWN));
+    // A source that has failed itself proves nothing.
+    let alive = source >= plant::supply::LEG_120.get() * ALIVE;
+    let right = alive && matches!(display, Display::Volts { volts } if volts.near(source, source * AS_KNOWN));
     if right {
         turn.s.me.meter_proved = Some(turn.step);
         if turn.s.me.proved_dead.is_none() && complete(&turn.s) {
@@ -198,6 +200,9 @@ pub(super) fn meter(turn: &mut Turn, on: KnownSource, time: Seconds) -> Answered
 
 /// A meter that shows a known source within this share of it is taken for sound. Common practice, no source.
 const AS_KNOWN: f64 = 0.1;
+
+/// A source with less than this of a leg's voltage is none. Common practice, no source.
+const ALIVE: f64 = 0.7;
 
 /// A receptacle on another circuit of leg 1, as the network stands; in a 480Y/277 building behind a transformer.
 fn receptacle(plant: &Plant) -> Volts {

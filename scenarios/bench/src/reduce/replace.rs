@@ -38,6 +38,7 @@ const fn cost(part: &NewPart) -> f64 {
         NewPart::Breaker { .. } => 25.0,
         NewPart::Fuse { .. } => 10.0,
         NewPart::TimeSwitch => 90.0,
+        NewPart::Connectors => 6.0,
         NewPart::DipTube => 15.0,
         NewPart::Regulator { .. } => 90.0,
         NewPart::MixingValve { .. } => 120.0,
@@ -107,6 +108,7 @@ fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
         NewPart::Thermostat { .. }
         | NewPart::Limit
         | NewPart::TimeSwitch
+        | NewPart::Connectors
         | NewPart::DipTube
         | NewPart::Cartridge { .. }
         | NewPart::DrainValve
@@ -128,6 +130,7 @@ fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
         NewPart::Limit => reach::place(session, Place::UpperCompartment),
         NewPart::Breaker { .. } => reach::place(session, Place::LoadCenter),
         NewPart::Fuse { .. } => boxed(session, BoxKind::FusedSwitch),
+        NewPart::Connectors => reach::place(session, Place::JunctionBox),
         NewPart::TimeSwitch => boxed(session, BoxKind::Timer),
         NewPart::DipTube | NewPart::ReliefValve { .. } | NewPart::ExpansionTank { .. } => Ok(()),
         NewPart::Regulator { .. } | NewPart::MixingValve { .. } | NewPart::Cartridge { .. } => Ok(()),
@@ -172,7 +175,7 @@ const fn handled(part: &NewPart) -> &'static [Screw] {
         NewPart::Limit => &[Screw::H1, Screw::H2, Screw::H3, Screw::H4],
         NewPart::Breaker { .. } => &[Screw::B1, Screw::B2],
         NewPart::Fuse { .. } | NewPart::TimeSwitch => &[Screw::X1, Screw::X2, Screw::X3, Screw::X4],
-        NewPart::Heater { .. } => &[Screw::Ja, Screw::Jb],
+        NewPart::Heater { .. } | NewPart::Connectors => &[Screw::Ja, Screw::Jb],
         _ => &[],
     }
 }
@@ -283,6 +286,7 @@ fn fit(turn: &mut Turn, part: &NewPart) {
             if let Some(old) = breakers.iter_mut().find(|b| b.feeds == Circuit::Heater) {
                 old.rating = rating;
                 old.poles = [Contact::Sound; 2];
+                old.holds = 1.0;
                 old.heat = [0.0; 2];
                 old.handle = Handle::Off;
             }
@@ -301,6 +305,15 @@ fn fit(turn: &mut Turn, part: &NewPart) {
                 one.poles = [Contact::Sound; 2];
             }
             turn.set_clock(now);
+        }
+        NewPart::Connectors => {
+            let wiring = &mut turn.s.home.plant.wiring;
+            for wire in wiring.feeders() {
+                wiring.conductor_mut(wire).rated = true;
+                let joint = wiring.joint_mut(End { wire, side: 1 });
+                joint.charred = false;
+                joint.resistance = plant::SOUND_JOINT;
+            }
         }
         NewPart::DipTube => turn.s.home.plant.vessel.dip_tube = DipTube::Whole,
         NewPart::Regulator { .. }

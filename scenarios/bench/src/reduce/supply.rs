@@ -1,11 +1,11 @@
 //! The load center's face: handles, locks, directory; and trying the start.
 
-use plant::{Circuit, Handle, Level};
+use plant::{Circuit, Handle, Level, Place, Point, Screw, Stab};
 use quantity::{Seconds, Temperature};
 
 use super::turn::Turn;
-use super::{Answered, prove, reach};
-use crate::shown::{Refusal, Shown, Sight};
+use super::{Answered, hands, prove, reach};
+use crate::shown::{Fact, Refusal, Shown, Sight};
 
 /// A dial turned as far as it goes (trade sheet 3.1, published: up to 150 °F on most dials).
 const DIAL_TOP: Temperature = Temperature::fahrenheit(150.0);
@@ -85,6 +85,36 @@ pub(super) fn lock(turn: &mut Turn, slot: u32, on: bool, time: Seconds) -> Answe
         }
     }
     turn.pass(time);
+    Ok(Shown::DoneWith { sights: handle(turn, slot).into_iter().collect() })
+}
+
+/// Moves a two-pole breaker to a space where its poles sit on both legs, wires and all.
+pub(super) fn shift(turn: &mut Turn, slot: u32, time: Seconds) -> Answered {
+    reach::place(&turn.s, Place::LoadCenter)?;
+    let breaker = turn.s.home.plant.panel.breakers.get(slot as usize).ok_or(Refusal::NotHere)?;
+    if breaker.is_single() {
+        return Err(Refusal::NotHere);
+    }
+    if breaker.stabs[0] != breaker.stabs[1] {
+        return Err(Refusal::AlreadySo);
+    }
+    let screws = match breaker.feeds {
+        Circuit::Heater => [Screw::B1, Screw::B2],
+        _ => [Screw::S1, Screw::S2],
+    };
+    for screw in screws {
+        hands::touch(turn, Point::Screw(screw), hands::Grip::Grasps);
+    }
+    let clock = turn.s.clock;
+    if let Some(breaker) = turn.s.home.plant.panel.breakers.get_mut(slot as usize) {
+        breaker.handle = Handle::Off;
+        breaker.stabs = [Some(Stab::One), Some(Stab::Two)];
+    }
+    turn.s.me.off_since.insert(slot, clock);
+    turn.pass(time);
+    if turn.s.me.findings.is_empty() {
+        turn.facts.push(Fact::RepairedWithoutFinding);
+    }
     Ok(Shown::DoneWith { sights: handle(turn, slot).into_iter().collect() })
 }
 

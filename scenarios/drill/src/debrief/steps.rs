@@ -84,6 +84,7 @@ impl Phase {
             | Action::Seat { .. }
             | Action::PullFuse { .. }
             | Action::SetClock
+            | Action::MoveBreaker { .. }
             | Action::Replace { .. } => Self::Repair,
             Action::ColdValve { .. }
             | Action::Tap { .. }

@@ -1,6 +1,6 @@
 //! A thermal-magnetic breaker: heat stored in each pole against what trips it.
 
-use quantity::{Amps, Constant, Seconds, Tag, det};
+use quantity::{Amps, Constant, Kelvins, Seconds, Tag, det};
 
 use crate::Contact;
 use crate::supply::{Breaker, Circuit, Handle, Stab};
@@ -15,6 +15,15 @@ quantity::constants! {
             "above 1.00 and below 1.35, which must trip within an hour (UL 489, from memory)",
         ),
     );
+    /// Power of the current that a pole's heat goes with.
+    pub const POWER: Constant =
+        Constant::new("power of the current that a pole's heat goes with", 3.0, "", Tag::Model("a bimetal that bends and heats more steeply than I²"));
+    /// Rise of a lug that a pole does not feel.
+    const LUG_COOL: Constant<Kelvins> =
+        Constant::of("rise of a lug that a pole does not feel", Kelvins(20.0), Tag::Model("a sound lug under load"));
+    /// Rise of a lug beyond that which trips its pole without any current.
+    const LUG_TRIPS: Constant<Kelvins> =
+        Constant::of("rise of a lug that trips its pole", Kelvins(190.0), Tag::Model("its copper bar leads heat straight into the bimetal"));
     /// Time constant of a pole's bimetal.
     pub const POLE_LAG: Constant = Constant::new(
         "time constant of a breaker pole",
@@ -54,6 +63,8 @@ impl Breaker {
             handle: Handle::On,
             poles: [Contact::Sound; 2],
             stabs: [Some(Stab::One), Some(Stab::Two)],
+            holds: 1.0,
+            beside: [0.0; 2],
             heat: [0.0; 2],
             locked: false,
             tagged: false,
@@ -68,9 +79,14 @@ impl Breaker {
     /// Heat a pole settles at under a current, 1 being what trips it. The third power stands for a bimetal
     /// that both bends and heats more steeply than I²: with one time constant it meets the hour at 135 %,
     /// the two minutes at 200 % and the 5 to 30 seconds at 300 % together (model).
-    fn settles(&self, amps: Amps) -> f64 {
-        let ratio = amps.get().abs() / (HOLDS.get() * self.rating.get());
-        ratio * ratio * ratio
+    fn settles(&self, pole: usize, amps: Amps) -> f64 {
+        let ratio = amps.get().abs() / (HOLDS.get() * self.holds * self.rating.get());
+        ratio * ratio * ratio + self.beside.get(pole).copied().unwrap_or_default()
+    }
+
+    /// Takes over the warmth of the lugs on its load screws.
+    pub fn warm(&mut self, lugs: [Kelvins; 2]) {
+        self.beside = lugs.map(|rise| (rise.get() - LUG_COOL.get().get()).max(0.0) / LUG_TRIPS.get().get());
     }
 
     /// How long a pole holds a current from its present heat; infinite where it does for ever.
@@ -82,7 +98,7 @@ impl Breaker {
             return INSTANT.get();
         }
         let heat = self.heat.get(pole).copied().unwrap_or_default();
-        let end = self.settles(amps);
+        let end = self.settles(pole, amps);
         if heat >= 1.0 {
             return Seconds(0.0);
         }
@@ -96,14 +112,13 @@ impl Breaker {
     /// together (common trip).
     pub fn advance(&mut self, time: Seconds, amps: [Amps; 2]) -> Option<Seconds> {
         let sooner = self.time_to_trip(0, amps[0]).get().min(self.time_to_trip(1, amps[1]).get());
-        if self.heat == [0.0; 2] && amps == [Amps(0.0); 2] {
+        if self.heat == [0.0; 2] && amps == [Amps(0.0); 2] && self.beside == [0.0; 2] {
             return None;
         }
         let trips = sooner <= time.get();
         let loaded = if trips { sooner } else { time.get() };
-        for (heat, amps) in self.heat.iter_mut().zip(amps) {
-            let ratio = amps.get().abs() / (HOLDS.get() * self.rating.get());
-            let end = ratio * ratio * ratio;
+        let ends = [0, 1].map(|pole| self.settles(pole, amps[pole]));
+        for (heat, end) in self.heat.iter_mut().zip(ends) {
             let closer = end + (*heat - end) * det::exp(-loaded / POLE_LAG.get());
             *heat = closer.min(1.0);
             if trips {

@@ -19,10 +19,10 @@ mod tests;
 pub mod thermostat;
 
 use element::{Beside, Failure};
-use quantity::{Listed, Seconds, Temperature};
+use quantity::{Kelvins, Listed, Seconds, Temperature};
 
 use crate::electrical::Live;
-use crate::{Happening, Level, Plant};
+use crate::{Circuit, End, Happening, Level, Plant, Screw, Wiring};
 
 /// The tagged constants of the controls.
 pub(crate) const SOURCES: &[&[Listed]] = &[
@@ -93,6 +93,7 @@ pub fn burn(
         }
     }
     for (slot, breaker) in plant.panel.breakers.iter_mut().enumerate() {
+        breaker.warm(lugs(&plant.wiring, breaker.feeds));
         let amps = [0, 1].map(|pole| live.pole_amps(slot, pole));
         if let Some(at) = breaker.advance(time, amps) {
             happened.push((at, Happening::BreakerTripped { slot: slot as u32 }));
@@ -108,6 +109,21 @@ pub fn burn(
     happened.extend(contact::advance(plant, time, live));
     happened.sort_by(|(a, _), (b, _)| a.get().total_cmp(&b.get()));
     happened
+}
+
+/// How warm the joints on a breaker's load screws are.
+fn lugs(wiring: &Wiring, feeds: Circuit) -> [Kelvins; 2] {
+    let on = match feeds {
+        Circuit::Heater => [Screw::B1, Screw::B2],
+        Circuit::SecondSource | Circuit::OffPeak => [Screw::S1, Screw::S2],
+        Circuit::Range | Circuit::Dryer => return [Kelvins(0.0); 2],
+    };
+    on.map(|screw| {
+        let there = |end: &End| end.side == 0 && end.home() == screw && wiring.exists(end.wire);
+        let rises =
+            End::all().filter(there).map(|end| wiring.joint(end)).filter(|joint| joint.on == Some(screw));
+        Kelvins(rises.fold(0.0, |most, joint| most.max(joint.rise.get())))
+    })
 }
 
 /// How long the currents of `live` may stand before something could trip or burn: never too long, sometimes

@@ -53,18 +53,28 @@ catalogue! {
     F18 f18 "F18",
     /// Breaker, one pole not making.
     F19 f19 "F19",
+    /// Breaker tired, or a hot lug on it.
+    F20 f20 "F20",
     /// One fuse of a switch in the line melted.
     F21 f21 "F21",
+    /// A leg of the service lost.
+    F22 f22 "F22",
     /// Burnt splice in the junction box.
     F23 f23 "F23",
+    /// Aluminium in a connector for copper.
+    F25 f25 "F25",
     /// A timer in the line keeps the heater off.
     F26 f26 "F26",
     /// 240 V element on a 208 V supply.
     F27 f27 "F27",
+    /// Both poles of the breaker on one leg.
+    F28 f28 "F28",
     /// Element of the wrong power fitted.
     F29 f29 "F29",
     /// Lower control fed from the wrong screw.
     F30 f30 "F30",
+    /// Equipment ground off, and an element leaks.
+    F31 f31 "F31",
     /// Thermostat off the shell.
     F33 f33 "F33",
     /// Dials set low.
@@ -99,12 +109,20 @@ catalogue! {
     F52 f52 "F52",
     /// Heat trap stuck.
     F58 f58 "F58",
+    /// Neutral of a hot-and-neutral heater open.
+    F65 f65 "F65",
+    /// 240 V heater fed with 120 V.
+    F66 f66 "F66",
     /// Both elements open.
     F67 f67 "F67",
     /// Wires of U2 and U4 swapped.
     F68 f68 "F68",
+    /// Wrong breaker switched off by a wrong label.
+    F69 f69 "F69",
     /// Thermostat with too wide a differential.
     F72 f72 "F72",
+    /// Neutral of the service loose.
+    F73 f73 "F73",
     /// One fixture's stop.
     F74 f74 "F74",
 }

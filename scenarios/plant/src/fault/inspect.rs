@@ -1,6 +1,6 @@
 //! What an inspection of a whole house finds: everything that is not as it should be.
 
-use quantity::{Constant, Kelvins, Pressure, Seconds, Tag, Temperature, Volume};
+use quantity::{Constant, Kelvins, Ohms, Pressure, Seconds, Tag, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 use crate::home::Home;
@@ -73,6 +73,14 @@ pub enum Defect {
     BoxPole,
     /// A timer's clock is out.
     Clock,
+    /// Both poles of the breaker sit on one leg.
+    BreakerStab,
+    /// Aluminium in a connector that is not made for it.
+    Aluminium(End),
+    /// A leg or the neutral of the service is not whole.
+    Service,
+    /// The directory calls the heater's breaker another.
+    Mislabelled,
     /// The breaker does not suit the circuit.
     BreakerRating,
     /// No breaker of the heater is on.
@@ -160,6 +168,9 @@ quantity::constants! {
     /// A clock is right within this.
     const CLOCK_NEAR: Constant<Seconds> =
         Constant::of("clock that is right", Seconds::minutes(30.0), Tag::Model("half a mark of a dial of 24 hours"));
+    /// A leg or neutral of the service with more than this is loose.
+    const LOOSE_SERVICE: Constant<Ohms> =
+        Constant::of("resistance of a loose service conductor", Ohms(1.0), Tag::Model("a hundred times a sound one"));
     /// Demand above what the house was fitted for.
     const TOO_MUCH: Constant =
         Constant::new("demand beyond what the heater was fitted for", 1.2, "", Tag::Model("spare of a fitting"));
@@ -246,6 +257,9 @@ impl Home {
                 continue;
             }
             let joint = wiring.joint(end);
+            if wiring.conductor(end.wire).creeps() && end.side == 1 {
+                found.push(Defect::Aluminium(end));
+            }
             match joint.on {
                 None => found.push(Defect::Lifted(end)),
                 Some(screw) if screw != end.home() => found.push(Defect::Miswired(end)),
@@ -291,11 +305,23 @@ impl Home {
         let mut on = [false; 2];
         for breaker in self.plant.panel.breakers.iter().filter(|b| b.feeds_heater()) {
             on[usize::from(breaker.feeds == Circuit::OffPeak)] |= breaker.handle == Handle::On;
-            if breaker.poles.iter().any(|p| *p != Contact::Sound) {
+            if breaker.poles.iter().any(|p| *p != Contact::Sound) || breaker.holds < 1.0 {
                 found.push(Defect::BreakerPole);
             }
             if breaker.feeds != Circuit::SecondSource && rating.is_some_and(|r| r != breaker.rating) {
                 found.push(Defect::BreakerRating);
+            }
+        }
+        let heater = self.plant.panel.feeding(Circuit::Heater);
+        let service = &self.plant.service;
+        let whole = |ohms: &Ohms| *ohms <= LOOSE_SERVICE.get();
+        for (there, what) in [
+            (heater.is_some_and(|b| b.stabs[0] == b.stabs[1]), Defect::BreakerStab),
+            (!service.impedance.iter().all(whole) || !whole(&service.neutral), Defect::Service),
+            (super::f69::mistaken(&self.plant.panel), Defect::Mislabelled),
+        ] {
+            if there {
+                found.push(what);
             }
         }
         if let Some(fitted) = &self.plant.in_line {

@@ -17,12 +17,17 @@ mod f14;
 mod f15;
 mod f18;
 mod f19;
+mod f20;
 mod f21;
+mod f22;
 mod f23;
+mod f25;
 mod f26;
 mod f27;
+mod f28;
 mod f29;
 mod f30;
+mod f31;
 mod f33;
 mod f34;
 mod f35;
@@ -40,9 +45,13 @@ mod f50;
 mod f51;
 mod f52;
 mod f58;
+mod f65;
+mod f66;
 mod f67;
 mod f68;
+mod f69;
 mod f72;
+mod f73;
 mod f74;
 mod inspect;
 mod numbers;
@@ -63,7 +72,8 @@ use crate::home::Home;
 use crate::named::QUOTED;
 
 /// The lists of this folder.
-pub(crate) const SOURCES: &[&[Listed]] = &[inspect::CONSTANTS, sound::CONSTANTS];
+pub(crate) const SOURCES: &[&[Listed]] =
+    &[f20::CONSTANTS, f25::CONSTANTS, inspect::CONSTANTS, sound::CONSTANTS];
 
 /// Everything the catalogue knows about one fault.
 #[derive(Clone, Copy)]
@@ -161,10 +171,10 @@ impl Fault {
 
 impl FaultId {
     /// What puts right this fault with these numbers. Where a fault can sit in one of two like places, its
-    /// remedies are listed in the order of the parameter `level`, `leg` or `clock` that says which.
+    /// remedies are listed in the order of the parameter `level`, `leg`, `clock` or `lug` that says which.
     pub fn remedy(self, parameters: &Parameters) -> Option<Remedy> {
         let remedies = self.fault().remedies;
-        let place = ["level", "leg", "clock"].iter().find_map(|name| parameters.get(*name));
+        let place = ["level", "leg", "clock", "lug"].iter().find_map(|name| parameters.get(*name));
         let index = usize::from(remedies.len() == 2 && place.is_some_and(|p| is_second(*p)));
         remedies.get(index).copied()
     }

@@ -17,7 +17,7 @@ pub enum Remedy {
     OpenValve,
     /// A thermostat has to be pressed flat against the shell.
     Seat(Level),
-    /// A wire end has to be cut back, made again and torqued.
+    /// A wire end has to be cut back, made again and torqued; of several the one this house has.
     Remake(&'static [End]),
     /// Press the limit's button once the cause is known to be gone.
     ResetLimit,
@@ -25,6 +25,12 @@ pub enum Remedy {
     CloseBreaker,
     /// Set a timer's clock to the time of day.
     SetClock,
+    /// Move a breaker to a space where its poles sit on both legs.
+    MoveBreaker,
+    /// Close the right breaker and write the truth into the directory.
+    Relabel,
+    /// Nothing here: lock off what could be hurt and call the utility.
+    CallUtility,
     /// Both dials to 120 °F.
     SetDials,
     /// Nothing is broken: say so, and say what would help.
@@ -50,6 +56,8 @@ named! {
         Fuse = "fuse",
         /// Time switch of the box in the line.
         TimeSwitch = "time-switch",
+        /// Connectors of the junction box, rated for aluminium and copper.
+        Connectors = "connectors",
         /// Dip tube.
         DipTube = "dip-tube",
         /// Gasket of the upper element alone.
@@ -104,4 +112,6 @@ pub enum Scope {
     Piping,
     /// Words and settings.
     Words,
+    /// The utility's side of the meter.
+    Utility,
 }

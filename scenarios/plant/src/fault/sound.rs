@@ -2,7 +2,10 @@
 
 use quantity::{Constant, Kelvins, Tag, Temperature};
 
+use super::f25::THICKER;
+use super::f69::corrected;
 use super::inspect::LEAST_COIL;
+use crate::conductor::Metal;
 use crate::controls::board::Board;
 use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
 use crate::home::Home;
@@ -11,6 +14,7 @@ use crate::parts::{Contact, Gasket, Limit, SOUND_JOINT, Spot};
 use crate::points::End;
 use crate::supply::{Handle, Service, Stab};
 use crate::waterworks::{DipTube, ExpansionTank, HeatTraps, MixingValve, Regulator};
+use crate::wire::Wire;
 
 quantity::constants! {
     /// Factory setting of the dials.
@@ -76,10 +80,23 @@ impl Home {
             joint.resistance = SOUND_JOINT;
             joint.charred = false;
             joint.torqued = true;
+            if joint.on.is_some_and(|on| on != end.home()) {
+                joint.on = Some(end.home());
+            }
         }
+        for &wire in Wire::ALL {
+            let conductor = plant.wiring.conductor_mut(wire);
+            if conductor.creeps() {
+                conductor.metal = Metal::Copper;
+                conductor.rated = true;
+                conductor.awg += THICKER.get() as u8;
+            }
+        }
+        corrected(&mut plant.panel);
         for breaker in plant.panel.breakers.iter_mut().filter(|b| b.feeds_heater()) {
             breaker.handle = Handle::On;
             breaker.poles = [Contact::Sound; 2];
+            breaker.holds = 1.0;
         }
         plant.vessel.dip_tube = DipTube::Whole;
         plant.vessel.shell_hole = 0.0;

@@ -32,6 +32,8 @@ named! {
         Age = "age",
         /// Is there any other supply to it: a timer, an off-peak meter, solar panels?
         OtherSupply = "other-supply",
+        /// Is anything else wrong in the house: lights, a tingle?
+        House = "house",
     }
 }
 
@@ -52,6 +54,10 @@ named! {
         Wet = "wet",
         /// A drip from the relief valve's pipe.
         ReliefDrips = "relief-drips",
+        /// Lights too bright or too dim.
+        Lights = "lights",
+        /// A tingle at the taps.
+        Tingle = "tingle",
         /// Nothing at the taps, but something else: a slow reheat, a bill.
         Slow = "slow",
     }
@@ -155,6 +161,15 @@ pub enum Answer {
     Age {
         /// Years.
         years: u16,
+    },
+    /// What else is wrong in the house.
+    House {
+        /// Lights are dim or out.
+        dim: bool,
+        /// Lights are too bright.
+        bright: bool,
+        /// A tap or the tank tingles.
+        tingle: bool,
     },
     /// Other supplies known of.
     OtherSupply {

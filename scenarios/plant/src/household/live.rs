@@ -1,13 +1,15 @@
 //! Living in a house day by day: taps are opened, water is felt, somebody looks for the cause, somebody calls.
 
-use quantity::{Constant, Draw, Joules, Kelvins, Ohms, Seconds, Tag, Volume};
+use quantity::{Amps, Constant, Draw, Joules, Kelvins, Ohms, Seconds, Tag, Volume};
 
 use super::customs::{COLD, Use};
 use super::habits::{self, Wish};
 use super::week::{Drawn, Life, Week};
+use crate::electrical::Bridge;
 use crate::home::Home;
+use crate::points::Screw;
 use crate::state::Happening;
-use crate::supply::Handle;
+use crate::supply::{Handle, Loads};
 use crate::waterworks::Tap;
 
 /// Lives in a house for up to `days` days with whatever is wrong in it, until the people have had enough or
@@ -98,6 +100,8 @@ impl Run {
                 burnt_smell: false,
                 dials: home.plant.thermostats.map(|t| t.dial),
                 demand: home.demand,
+                lights: [false; 2],
+                tingle: false,
                 second_supply: home.plant.wiring.second_source
                     || home.plant.in_line.is_some_and(|one| one.hours.is_some()),
             },
@@ -268,6 +272,7 @@ impl Run {
         self.week.energy = Joules(end.energy - self.start.energy);
         self.week.usual += Joules(end.lost - self.start.lost);
         self.week.burnt_smell |= charred_and_carrying(home);
+        (self.week.lights, self.week.tingle) = (lights(home), tingles(home));
         home.plant.plumbing.on_floor = Volume(0.0);
         home.plant.plumbing.peak = home.plant.plumbing.pressure;
         self.week
@@ -280,6 +285,27 @@ fn charred_and_carrying(home: &Home) -> bool {
         let joint = home.plant.wiring.joint(end);
         joint.charred && joint.resistance < BURNT_OFF.get()
     })
+}
+
+/// Whether lamps on either leg are dim or out, and whether some are too bright.
+fn lights(home: &Home) -> [bool; 2] {
+    let service = &home.plant.service;
+    if service.kind.hot_neutral() && service.loads == Loads::NONE {
+        return [false; 2];
+    }
+    let live = home.plant.energise(&[]);
+    let legs = [(Screw::M1, service.loads.one), (Screw::M2, service.loads.two)];
+    let lit = legs.iter().filter(|(_, load)| load.get().is_finite());
+    let share = lit.map(|(leg, _)| live.volts((*leg).into(), Screw::N.into()).get() / service.leg.get());
+    let (dim, bright) = LIGHTS.get();
+    share.fold([false; 2], |seen, share| [seen[0] || share < dim, seen[1] || share > bright])
+}
+
+/// Whether a hand on the tank's metal and one on the pipe feel a current: breakers as they stand, and an element at work
+/// or not.
+fn tingles(home: &Home) -> bool {
+    let bridge = Bridge::ohms(Screw::Shell.into(), Screw::Pipe.into(), BODY.get());
+    home.plant.energise(&[bridge]).bridge_amps(0) > FELT.get()
 }
 
 /// Opens a tap so far that it gives this much hot water.
@@ -321,6 +347,15 @@ quantity::constants! {
     /// A charred joint below this still carries current.
     const BURNT_OFF: Constant<Ohms> =
         Constant::of("resistance of a joint that carries nothing", Ohms(1e3), Tag::Model("far above any that heats"));
+    /// Voltage over the usual at which lamps are seen to be dim, and too bright.
+    const LIGHTS: Constant<(f64, f64)> =
+        Constant::new("share of the usual voltage at which lamps are dim, too bright", (0.90, 1.08), "", Tag::Model("a lamp's light goes with the third power and more"));
+    /// A body from hand to hand.
+    const BODY: Constant<Ohms> =
+        Constant::of("body from hand to hand", Ohms(2000.0), Tag::Memory("IEC 60479-1 table 1, 75 V, 50 %"));
+    /// Current that is felt.
+    const FELT: Constant<Amps> =
+        Constant::of("current that is felt", Amps(0.0005), Tag::Published("elektrika.cz on IEC 60479-1: line a, 0.5 mA"));
     /// Water a day that somebody sees on a floor.
     const PUDDLE: Constant<Volume> =
         Constant::of("water a day seen on a floor", Volume::litres(0.5), Tag::Model("a puddle"));

@@ -25,6 +25,10 @@ pub fn complaint(week: &Week) -> Option<Symptom> {
         Some(Symptom::Lukewarm)
     } else if ran_out > 0 || count(|d| d.lukewarm() || d.never_warm()) > 0 {
         Some(Symptom::RunsOut)
+    } else if week.tingle {
+        Some(Symptom::Tingle)
+    } else if week.lights.contains(&true) {
+        Some(Symptom::Lights)
     } else if week.burnt_smell || slow(week) {
         Some(Symptom::Slow)
     } else {
@@ -42,6 +46,7 @@ pub fn account(week: &Week) -> Account {
         Symptom::Wet | Symptom::ReliefDrips => Question::Water,
         Symptom::Trips => Question::Tripped,
         Symptom::TooHot => Question::TooHot,
+        Symptom::Lights | Symptom::Tingle => Question::House,
         Symptom::Slow if week.burnt_smell => Question::NoiseSmell,
         Symptom::Slow if slow(week) => Question::Bill,
         Symptom::NoHot | Symptom::RunsOut | Symptom::Lukewarm | Symptom::Slow => Question::HowMuch,
@@ -78,6 +83,10 @@ fn answer(week: &Week, symptom: Symptom, question: Question) -> Answer {
         Question::EveryTap => Answer::EveryTap,
         Question::Bill => Answer::Bill { factor: bill(week) },
         Question::Age => Answer::Age { years: week.life.years },
+        Question::House => {
+            let [dim, bright] = week.lights;
+            Answer::House { dim, bright, tingle: week.tingle }
+        }
         Question::OtherSupply => Answer::OtherSupply { known: week.second_supply && week.life.knows_supply },
     }
 }

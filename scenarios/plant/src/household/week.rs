@@ -177,6 +177,10 @@ pub struct Week {
     pub dials: [Temperature; 2],
     /// Demand over what the house was fitted for.
     pub demand: f64,
+    /// Lights were dim or out, and too bright, at the end.
+    pub lights: [bool; 2],
+    /// A tap or the tank tingled at the end.
+    pub tingle: bool,
     /// A second supply exists.
     pub second_supply: bool,
 }

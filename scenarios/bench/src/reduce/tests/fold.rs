@@ -28,7 +28,8 @@ fn any_part(draw: &mut Draw) -> NewPart {
         volts: Volts(pick(draw, &[208.0, 240.0])),
     };
     let seat_cleaned = draw.chance(0.5);
-    match draw.index(11) {
+    match draw.index(12) {
+        11 => NewPart::Connectors,
         9 => NewPart::TimeSwitch,
         0 => NewPart::Element { level, rating, seat_cleaned },
         1 => NewPart::Thermostat { level },
@@ -121,10 +122,11 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
         40 => Action::Gauge { on },
         41 => Action::ReadGauge,
         42 => Action::TankCharge,
-        44 => match draw.index(5) {
+        44 => match draw.index(6) {
             0 => Action::BoxHandle { closed: on },
             1 => Action::BoxLock { on },
             2 => Action::PullFuse { leg: pick(draw, plant::Stab::ALL), out: on },
+            4 => Action::MoveBreaker { slot },
             3 => Action::TestFuse { leg: pick(draw, plant::Stab::ALL) },
             _ => Action::SetClock,
         },
