@@ -28,8 +28,15 @@ fn any_part(draw: &mut Draw) -> NewPart {
         volts: Volts(pick(draw, &[208.0, 240.0])),
     };
     let seat_cleaned = draw.chance(0.5);
-    match draw.index(12) {
+    match draw.index(19) {
         11 => NewPart::Connectors,
+        12 => NewPart::Regulator { set: Pressure::psi(55.0) },
+        13 => NewPart::MixingValve { set: Temperature::fahrenheit(120.0) },
+        14 => NewPart::Cartridge { tap: pick(draw, Tap::ALL) },
+        15 => NewPart::DrainValve,
+        16 => NewPart::Nipples,
+        17 => NewPart::Connections,
+        18 => NewPart::HotLine,
         9 => NewPart::TimeSwitch,
         0 => NewPart::Element { level, rating, seat_cleaned },
         1 => NewPart::Thermostat { level },
@@ -104,6 +111,7 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
         31 => Action::ColdValve { opening },
         32 => Action::Tap { tap, opening },
         33 => Action::Bucket { tap, volume: Volume::litres(draw.between(-2.0, 60.0)) },
+        34 if draw.chance(0.5) => Action::Stops { tap, shut: on },
         34 => Action::Hose { on },
         35 => Action::Drain { opening },
         36 => Action::ReliefLever { up: on },
@@ -120,6 +128,7 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
             },
         },
         40 => Action::Gauge { on },
+        41 if on => Action::ReadWaterMeter,
         41 => Action::ReadGauge,
         42 => Action::TankCharge,
         44 => match draw.index(6) {
