@@ -72,8 +72,15 @@ use crate::home::Home;
 use crate::named::QUOTED;
 
 /// The lists of this folder.
-pub(crate) const SOURCES: &[&[Listed]] =
-    &[f20::CONSTANTS, f25::CONSTANTS, inspect::CONSTANTS, sound::CONSTANTS];
+pub(crate) const SOURCES: &[&[Listed]] = &[
+    f20::CONSTANTS,
+    f25::CONSTANTS,
+    f29::CONSTANTS,
+    f39::CONSTANTS,
+    f46::CONSTANTS,
+    inspect::CONSTANTS,
+    sound::CONSTANTS,
+];
 
 /// Everything the catalogue knows about one fault.
 #[derive(Clone, Copy)]
