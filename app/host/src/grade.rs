@@ -1,9 +1,12 @@
 //! `tankwright grade`: folds attempt files and prints the class table.
 
+use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::sync::{Mutex, PoisonError};
 
-use drill::{Account, Grader, Row, Rubric};
+use drill::{Account, Attempt, Grader, Row, Rubric};
 use lexopt::prelude::*;
 use words::{Units, Voice};
 
@@ -43,11 +46,10 @@ impl Options {
 /// Grades every file; what is wrong is told and the others go on.
 pub fn run(options: &Options) -> Result<(), Failure> {
     let rubric = attempts::rubric(options.rubric.as_deref()).map_err(Failure::Usage)?;
-    let mut grader = Grader::new();
     let files = attempts::files(&options.files);
     let mut rows = Vec::new();
-    for file in &files {
-        match one(file, &rubric, &mut grader) {
+    for graded in together(&files, &rubric) {
+        match graded {
             Ok(row) => rows.push(row),
             Err(problem) => eprintln!("{problem}"),
         }
@@ -60,10 +62,50 @@ pub fn run(options: &Options) -> Result<(), Failure> {
     if bad > 0 { Err(Failure::Files { bad, of: files.len() }) } else { Ok(()) }
 }
 
-fn one(file: &Path, rubric: &Rubric, grader: &mut Grader) -> Result<Row, String> {
-    let attempt = attempts::read(file)?;
+/// Files that one core takes at a time.
+const SHARE: usize = 8;
+
+/// All files graded on all cores, the rows in the order of the files: what one core or many make of them is the same.
+fn together(files: &[PathBuf], rubric: &Rubric) -> Vec<Result<Row, String>> {
+    // Attempts at one drill one after the other: each core makes it once.
+    let mut order: Vec<(String, usize)> = Vec::new();
+    let read: Vec<Result<Attempt, String>> = files.iter().map(|file| attempts::read(file)).collect();
+    for (i, attempt) in read.iter().enumerate() {
+        order.push((attempt.as_ref().map_or_else(|_| String::new(), |a| a.order.write()), i));
+    }
+    order.sort();
+    let next = AtomicUsize::new(0);
+    let done = Mutex::new(BTreeMap::new());
+    let work = || {
+        let mut grader = Grader::new();
+        loop {
+            let from = next.fetch_add(SHARE, Ordering::Relaxed);
+            let share = order.iter().skip(from).take(SHARE);
+            if share.len() == 0 {
+                return;
+            }
+            for (_, i) in share {
+                let (Some(file), Some(attempt)) = (files.get(*i), read.get(*i)) else { continue };
+                let row =
+                    attempt.as_ref().map_err(String::clone).and_then(|a| one(file, a, rubric, &mut grader));
+                done.lock().unwrap_or_else(PoisonError::into_inner).insert(*i, row);
+            }
+        }
+    };
+    let cores = std::thread::available_parallelism().map_or(1, |n| n.get()).min(files.len().div_ceil(SHARE));
+    std::thread::scope(|scope| {
+        for _ in 1..cores {
+            // A core that cannot be had leaves its share to the others.
+            let _ = std::thread::Builder::new().spawn_scoped(scope, work);
+        }
+        work();
+    });
+    done.into_inner().unwrap_or_else(PoisonError::into_inner).into_values().collect()
+}
+
+fn one(file: &Path, attempt: &Attempt, rubric: &Rubric, grader: &mut Grader) -> Result<Row, String> {
     let name = file.file_name().map_or_else(String::new, |n| n.to_string_lossy().into_owned());
-    grader.row(&name, &attempt, rubric).map_err(|e| format!("{}: {e}", file.display()))
+    grader.row(&name, attempt, rubric).map_err(|e| format!("{}: {e}", file.display()))
 }
 
 /// The table as text, and what went wrong most.

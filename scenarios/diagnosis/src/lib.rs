@@ -2,11 +2,13 @@
 //! acts, run in the same house with that fault in place of the true one.
 
 pub mod atlas;
+mod circle;
 mod compare;
 mod rounds;
 mod suspect;
 mod walk;
 
+pub use circle::Circle;
 pub use compare::reads_alike;
 pub use rounds::Round;
 pub use suspect::{Suspect, suspects, world};
@@ -29,32 +31,9 @@ pub struct Instead {
     pub alike: bool,
 }
 
-/// Faults that the named steps do not tell from what was seen. The true one is always among them.
-///
-/// A suspect drops out at the first evidence step where none of its variants reads alike. Steps are numbered
-/// from 1; steps beyond the log are ignored. Words of the customer tell nothing here: the account belongs to
-/// the true week.
+/// Faults that the named steps do not tell from what was seen: [`Circle::alive`] for one job alone.
 pub fn alive(job: &Job, truth: FaultId, log: &[Rc<Entry>], evidence: &[u32]) -> BTreeSet<FaultId> {
-    let steps: BTreeSet<usize> = evidence.iter().map(|s| *s as usize).filter(|s| *s >= 1).collect();
-    let last = steps.iter().copied().filter(|s| *s <= log.len()).max().unwrap_or(0);
-    let mut alive = BTreeSet::from([truth]);
-    for suspect in suspects(&job.home) {
-        if !alive.contains(&suspect.fault) && survives(job, &suspect, log, &steps, last) {
-            alive.insert(suspect.fault);
-        }
-    }
-    alive
-}
-
-fn survives(job: &Job, suspect: &Suspect, log: &[Rc<Entry>], steps: &BTreeSet<usize>, last: usize) -> bool {
-    let mut session = Session::begin(world(job, suspect));
-    for (entry, step) in log.iter().zip(1..=last) {
-        let outcome = session.step(&entry.action);
-        if steps.contains(&step) && !reads_alike(&entry.outcome.shown, &outcome.shown) {
-            return false;
-        }
-    }
-    true
+    Circle::of(job).alive(truth, log, evidence)
 }
 
 /// What every suspect would have shown at one step, the true fault left out. Of a fault's variants the one

@@ -5,12 +5,13 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use bench::Session;
+use diagnosis::Circle;
 
 use crate::attempt::Attempt;
 use crate::class::Row;
 use crate::make::{Drill, make};
 use crate::order::{Order, OrderError};
-use crate::replay::{judge, replay};
+use crate::replay::{judge_among, replay};
 use crate::rubric::Rubric;
 use crate::score::Score;
 
@@ -20,7 +21,14 @@ const KEPT: usize = 64;
 /// Grades attempts one after the other.
 #[derive(Default)]
 pub struct Grader {
-    drills: BTreeMap<String, Rc<Drill>>,
+    drills: BTreeMap<String, Kept>,
+}
+
+/// A drill with its suspects.
+#[derive(Clone)]
+struct Kept {
+    drill: Rc<Drill>,
+    circle: Rc<Circle>,
 }
 
 /// One attempt, replayed and judged.
@@ -41,23 +49,28 @@ impl Grader {
 
     /// The drill of an order, made once.
     pub fn drill(&mut self, order: &Order) -> Result<Rc<Drill>, OrderError> {
+        self.kept(order).map(|kept| kept.drill)
+    }
+
+    fn kept(&mut self, order: &Order) -> Result<Kept, OrderError> {
         let key = order.write();
-        if let Some(drill) = self.drills.get(&key) {
-            return Ok(drill.clone());
+        if let Some(kept) = self.drills.get(&key) {
+            return Ok(kept.clone());
         }
         let drill = Rc::new(make(order)?);
+        let kept = Kept { circle: Rc::new(Circle::of(&drill.job)), drill };
         if self.drills.len() >= KEPT {
             self.drills.pop_first();
         }
-        self.drills.insert(key, drill.clone());
-        Ok(drill)
+        self.drills.insert(key, kept.clone());
+        Ok(kept)
     }
 
     /// Replays and judges an attempt.
     pub fn grade(&mut self, attempt: &Attempt, rubric: &Rubric) -> Result<Graded, OrderError> {
-        let drill = self.drill(&attempt.order)?;
+        let Kept { drill, circle } = self.kept(&attempt.order)?;
         let session = replay(&drill, &attempt.actions);
-        let score = judge(&drill, &session, rubric);
+        let score = judge_among(&drill, &circle, &session, rubric);
         Ok(Graded { drill, session, score })
     }
 

@@ -1,6 +1,7 @@
 //! Folding an attempt: the one way to a session, a score, a proof.
 
 use bench::{Action, Session};
+use diagnosis::Circle;
 
 use crate::cure;
 use crate::make::Drill;
@@ -25,8 +26,13 @@ pub fn states(drill: &Drill, actions: &[Action]) -> Vec<Session> {
 
 /// Judges a folded attempt under a rubric.
 pub fn judge(drill: &Drill, session: &Session, rubric: &Rubric) -> Score {
+    judge_among(drill, &Circle::of(&drill.job), session, rubric)
+}
+
+/// The same with the circle of the drill's suspects at hand.
+pub fn judge_among(drill: &Drill, circle: &Circle, session: &Session, rubric: &Rubric) -> Score {
     let cured = cure::judge(drill, session).is_right();
-    score(&Case { job: &drill.job, fault: drill.fault.id, session, cured }, rubric)
+    score(&Case { job: &drill.job, fault: drill.fault.id, circle, session, cured }, rubric)
 }
 
 /// An attempt's replay as bytes, for proofs that two machines agree: every step with all that came of it, the

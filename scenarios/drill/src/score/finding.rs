@@ -37,7 +37,7 @@ pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) -> Found {
     } else if right {
         // Only what was seen before the finding can have led to it.
         let held: Vec<u32> = finding.evidence.iter().copied().filter(|s| *s < finding.step).collect();
-        alive = diagnosis::alive(case.job, case.fault, &case.session.log, &held);
+        alive = case.circle.alive(case.fault, &case.session.log, &held);
         let others: Vec<FaultId> = alive.iter().copied().filter(|f| !f.same_repair(case.fault)).collect();
         for fault in &others {
             ledger.charge(RuleId::EvidenceLeavesOthers, step, Detail::Alive { faults: vec![*fault] });

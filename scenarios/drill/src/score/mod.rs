@@ -25,6 +25,8 @@ pub struct Case<'a> {
     pub job: &'a Job,
     /// What is truly wrong.
     pub fault: FaultId,
+    /// Whom the evidence has to tell from each other.
+    pub circle: &'a diagnosis::Circle,
     /// The job folded to its end.
     pub session: &'a Session,
     /// The house afterwards has no complaint: found by simulating it on.

@@ -60,6 +60,10 @@ impl Plant {
 
     /// Flow from the drain valve as it stands now.
     pub fn drain_flow(&self) -> Flow {
+        // Nothing to solve for where nothing can come.
+        if self.plumbing.drain_valve <= 0.0 && self.plumbing.drain_drip <= 0.0 {
+            return Flow(0.0);
+        }
         let flows = self.moment().flows;
         Flow(flows.drain + flows.drip)
     }

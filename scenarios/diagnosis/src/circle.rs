@@ -1,0 +1,61 @@
+//! The circle of suspects of one job, each at the door of the house in which it is the one.
+//!
+//! Many attempts at one job are judged against the same suspects: their houses are made once.
+
+use std::cell::OnceCell;
+use std::collections::BTreeSet;
+use std::rc::Rc;
+
+use bench::{Entry, Job, Session};
+use plant::fault::FaultId;
+
+use crate::compare::reads_alike;
+use crate::suspect::{suspects, world};
+
+/// The suspects of a job. Their houses are made when they are first asked for.
+pub struct Circle {
+    job: Job,
+    arrivals: OnceCell<Vec<(FaultId, Session)>>,
+}
+
+impl Circle {
+    /// Of a job.
+    pub fn of(job: &Job) -> Self {
+        Self { job: job.clone(), arrivals: OnceCell::new() }
+    }
+
+    fn arrivals(&self) -> &[(FaultId, Session)] {
+        let arrive = |suspect: crate::Suspect| (suspect.fault, Session::begin(world(&self.job, &suspect)));
+        self.arrivals.get_or_init(|| suspects(&self.job.home).into_iter().map(arrive).collect())
+    }
+
+    /// Faults that the named steps do not tell from what was seen. The true one is always among them.
+    ///
+    /// A suspect drops out at the first evidence step where none of its variants reads alike. Steps are numbered
+    /// from 1; steps beyond the log are ignored. Words of the customer tell nothing here: the account belongs to
+    /// the true week.
+    pub fn alive(&self, truth: FaultId, log: &[Rc<Entry>], evidence: &[u32]) -> BTreeSet<FaultId> {
+        let within = |s: &usize| (1..=log.len()).contains(s);
+        let steps: BTreeSet<usize> = evidence.iter().map(|s| *s as usize).filter(within).collect();
+        let mut alive = BTreeSet::from([truth]);
+        for (fault, arrival) in self.arrivals() {
+            if !alive.contains(fault) && survives(arrival, log, &steps) {
+                alive.insert(*fault);
+            }
+        }
+        alive
+    }
+}
+
+/// Nothing is folded beyond the last step that is evidence, nor beyond the first that reads otherwise.
+fn survives(arrival: &Session, log: &[Rc<Entry>], steps: &BTreeSet<usize>) -> bool {
+    let Some(last) = steps.last().copied() else { return true };
+    let mut session = arrival.clone();
+    for (entry, step) in log.iter().zip(1..=last) {
+        let outcome = session.step(&entry.action);
+        if steps.contains(&step) && !reads_alike(&entry.outcome.shown, &outcome.shown) {
+            return false;
+        }
+    }
+    true
+}
