@@ -75,6 +75,7 @@ const fn tells(action: &Action) -> bool {
             | Action::Clamp { .. }
             | Action::Bucket { .. }
             | Action::Thermometer { .. }
+            | Action::Plug { .. }
             | Action::Stops { .. }
             | Action::ReadWaterMeter
             | Action::ReadGauge

@@ -23,10 +23,13 @@ pub fn part_option(part: &NewPart, units: Units) -> String {
         NewPart::Regulator { set } => units.words().pressure(*set),
         NewPart::MixingValve { set } => units.words().temperature(*set),
         NewPart::Cartridge { tap } => say(units, |voice| voice.tap(*tap)),
-        NewPart::DrainValve | NewPart::Nipples | NewPart::Connections | NewPart::HotLine => {
-            super::THE_ONE.to_owned()
-        }
-        NewPart::Thermostat { .. }
+        NewPart::Sensor { .. }
+        | NewPart::Board
+        | NewPart::DrainValve
+        | NewPart::Nipples
+        | NewPart::Connections
+        | NewPart::HotLine
+        | NewPart::Thermostat { .. }
         | NewPart::Limit
         | NewPart::TimeSwitch
         | NewPart::Connectors

@@ -46,6 +46,7 @@ labels! {
     READ_STAMP = "Read the element's stamp";
     READ_DIAGRAM = "Read the wiring diagram";
     PRESS_RESET = "Press the reset button";
+    SENSOR_PLUG = "Sensor's plug in the board";
     SEAT = "Press the thermostat flat";
     DIAL = "Dial";
     TURN = "Turn";

@@ -94,6 +94,10 @@ impl Voice {
             Action::WaitForCutOut => self.text("act-wait-for-cut-out"),
             Action::Thermometer { at } => say("act-thermometer", &[("at", self.probe(at).into())]),
             Action::Gauge { on } => toggle("gauge", *on),
+            Action::Plug { level, fitted } => self.filled(
+                if *fitted { "act-plug" } else { "act-unplug" },
+                &[("level", self.level(*level).into())],
+            ),
             Action::Stops { tap, shut } => self.filled(
                 if *shut { "act-stops-shut" } else { "act-stops-open" },
                 &[("tap", self.tap(*tap).into())],

@@ -135,6 +135,8 @@ impl Voice {
             | NewPart::TimeSwitch
             | NewPart::Connectors
             | NewPart::DipTube
+            | NewPart::Sensor { .. }
+            | NewPart::Board
             | NewPart::DrainValve
             | NewPart::Nipples
             | NewPart::Connections

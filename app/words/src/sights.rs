@@ -2,10 +2,25 @@
 
 use bench::Sight;
 
+use plant::controls::board::Lockout;
+
 use crate::Voice;
 use crate::book::Fill;
 
 impl Voice {
+    /// Why a board does not heat.
+    pub fn lockout(&self, why: Lockout) -> String {
+        self.text(match why {
+            Lockout::UpperOpen => "lockout-upper-open",
+            Lockout::LowerOpen => "lockout-lower-open",
+            Lockout::UpperShorted => "lockout-upper-shorted",
+            Lockout::LowerShorted => "lockout-lower-shorted",
+            Lockout::TooHot => "lockout-too-hot",
+            Lockout::NoWater => "lockout-no-water",
+            Lockout::Leak => "lockout-leak",
+        })
+    }
+
     /// One thing perceived, as a sentence.
     pub fn sight(&self, sight: &Sight) -> String {
         let u = self.units();
@@ -85,6 +100,11 @@ impl Voice {
             Sight::BurntSmell => self.text("sight-burnt-smell"),
             Sight::Simmering => self.text("sight-simmering"),
             Sight::Warmth { about } => say("sight-warmth", &[("about", u.temperature(*about).into())]),
+            Sight::BoardSays { lit: false, .. } => self.text("sight-board-dark"),
+            Sight::BoardSays { lockout: None, .. } => self.text("sight-board-heats"),
+            Sight::BoardSays { lockout: Some(why), .. } => {
+                say("sight-board-says", &[("lockout", self.lockout(*why).into())])
+            }
             Sight::WaterMeter { turning, reading } => say(
                 if *turning { "sight-meter-turns" } else { "sight-meter-stands" },
                 &[("reading", u.volume(*reading).into())],

@@ -206,6 +206,13 @@ pub enum Action {
         /// Opening, 0 shut to 1 full.
         opening: f64,
     },
+    /// Pull a sensor's plug out of the board, or put it back.
+    Plug {
+        /// Which sensor's.
+        level: Level,
+        /// In.
+        fitted: bool,
+    },
     /// Shut or open both stops under a fixture.
     Stops {
         /// Which.

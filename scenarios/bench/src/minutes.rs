@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 80] = [
+pub const TABLE: [Constant; 83] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -61,6 +61,7 @@ pub const TABLE: [Constant; 80] = [
     usual("seat", 1.0),
     usual("cold-valve", 0.5),
     usual("tap", 1.0),
+    usual("plug", 0.5),
     usual("stops", 1.0),
     usual("read-water-meter", 2.0),
     usual("bucket", 0.5),
@@ -84,6 +85,8 @@ pub const TABLE: [Constant; 80] = [
     usual("gasket", 20.0),
     usual("relief-valve", 15.0),
     usual("expansion-tank", 40.0),
+    usual("sensor", 8.0),
+    usual("board", 15.0),
     usual("regulator", 45.0),
     usual("mixing-valve", 40.0),
     usual("cartridge", 25.0),
@@ -153,6 +156,7 @@ pub fn name(action: &Action) -> &'static str {
         Action::Seat { .. } => "seat",
         Action::ColdValve { .. } => "cold-valve",
         Action::Tap { .. } => "tap",
+        Action::Plug { .. } => "plug",
         Action::Stops { .. } => "stops",
         Action::ReadWaterMeter => "read-water-meter",
         Action::Bucket { .. } => "bucket",
@@ -174,6 +178,8 @@ pub fn name(action: &Action) -> &'static str {
             NewPart::TimeSwitch => "time-switch",
             NewPart::Connectors => "connectors",
             NewPart::DipTube => "dip-tube",
+            NewPart::Sensor { .. } => "sensor",
+            NewPart::Board => "board",
             NewPart::Regulator { .. } => "regulator",
             NewPart::MixingValve { .. } => "mixing-valve",
             NewPart::Cartridge { .. } => "cartridge",

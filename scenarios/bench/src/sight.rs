@@ -1,6 +1,7 @@
 //! Things perceived, and things noticed meanwhile.
 
 use plant::conductor::Metal;
+use plant::controls::board::Lockout;
 use plant::{BoxKind, End, Handle, Level, Point, Screw, Stab, Tap};
 use quantity::{Flow, Seconds, Temperature, Volume};
 use serde::{Deserialize, Serialize};
@@ -44,6 +45,13 @@ pub enum Sight {
     FuseOut {
         /// Of which leg.
         leg: Stab,
+    },
+    /// What an electronic heater's board says.
+    BoardSays {
+        /// Its supply is there.
+        lit: bool,
+        /// Why it does not heat.
+        lockout: Option<Lockout>,
     },
     /// The water meter.
     WaterMeter {

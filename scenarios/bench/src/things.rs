@@ -231,6 +231,13 @@ pub enum NewPart {
         /// Its charge.
         charge: Pressure,
     },
+    /// A sensor of an electronic heater.
+    Sensor {
+        /// Which.
+        level: Level,
+    },
+    /// A control board.
+    Board,
     /// A pressure regulator.
     Regulator {
         /// Pressure it is set to hold.
@@ -281,6 +288,9 @@ impl NewPart {
             Self::Gasket { level: Level::Lower, .. } => PartKind::LowerGasket,
             Self::ReliefValve { .. } => PartKind::ReliefValve,
             Self::ExpansionTank { .. } => PartKind::ExpansionTank,
+            Self::Sensor { level: Level::Upper } => PartKind::UpperSensor,
+            Self::Sensor { level: Level::Lower } => PartKind::LowerSensor,
+            Self::Board => PartKind::Board,
             Self::Regulator { .. } => PartKind::Regulator,
             Self::MixingValve { .. } => PartKind::MixingValve,
             Self::Cartridge { .. } => PartKind::Cartridge,

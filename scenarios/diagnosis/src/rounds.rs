@@ -223,6 +223,8 @@ fn dead(home: &Home) -> Vec<Action> {
         red: screw.into(),
         black: Screw::Shell.into(),
     }));
+    acts.extend(LEVELS.map(|level| Action::Plug { level, fitted: false }));
+    acts.extend([(Screw::T1, Screw::T2), (Screw::T3, Screw::T4)].map(|(a, b)| ohms(a, b)));
     acts.extend(LEVELS.map(|level| Action::Dial { level, to: DIAL_DOWN }));
     acts.extend(
         [(Screw::U1, Screw::U2), (Screw::U1, Screw::U4), (Screw::D1, Screw::D2)].map(|(a, b)| ohms(a, b)),

@@ -211,6 +211,9 @@ pub fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> New
         PartKind::LowerGasket => NewPart::Gasket { level: Level::Lower, seat_cleaned },
         PartKind::ReliefValve => NewPart::ReliefValve { opens_at: plate.working_pressure },
         PartKind::ExpansionTank => NewPart::ExpansionTank { volume: Volume::gallons(4.4), charge: main },
+        PartKind::UpperSensor => NewPart::Sensor { level: Level::Upper },
+        PartKind::LowerSensor => NewPart::Sensor { level: Level::Lower },
+        PartKind::Board => NewPart::Board,
         PartKind::Regulator => NewPart::Regulator { set: Pressure::psi(55.0) },
         PartKind::MixingValve => NewPart::MixingValve { set: Temperature::fahrenheit(120.0) },
         PartKind::Cartridge => NewPart::Cartridge { tap: Tap::Shower },
@@ -224,13 +227,14 @@ pub fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> New
 
 /// Screws that a change puts hands on, heater side.
 pub fn handled(kind: PartKind) -> &'static [Screw] {
-    use Screw::{D1, D2, H1, H2, H3, H4, Ja, Jb, LEa, LEb, U1, U2, U4, UEa, UEb};
+    use Screw::{D1, D2, H1, H2, H3, H4, Ja, Jb, K1, K2, K3, K4, LEa, LEb, U1, U2, U4, UEa, UEb};
     match kind {
         PartKind::UpperElement | PartKind::UpperGasket => &[UEa, UEb],
         PartKind::LowerElement | PartKind::LowerGasket => &[LEa, LEb],
         PartKind::UpperThermostat => &[U1, U2, U4],
         PartKind::LowerThermostat => &[D1, D2],
         PartKind::Limit => &[H1, H2, H3, H4],
+        PartKind::Board => &[K1, K2, K3, K4],
         PartKind::Heater => &[Ja, Jb],
         _ => &[],
     }

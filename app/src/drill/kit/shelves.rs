@@ -98,6 +98,8 @@ fn shelves() -> Vec<Vec<NewPart>> {
     all.push(vec![NewPart::TimeSwitch]);
     all.push(vec![NewPart::Connectors]);
     all.push(vec![NewPart::DipTube]);
+    all.extend(Level::ALL.iter().map(|&level| vec![NewPart::Sensor { level }]));
+    all.push(vec![NewPart::Board]);
     all.push(REGULATORS.iter().map(|&p| NewPart::Regulator { set: Pressure::psi(p) }).collect());
     all.push(MIXED.iter().map(|&t| NewPart::MixingValve { set: Temperature::fahrenheit(t) }).collect());
     all.push(Tap::ALL.iter().map(|&tap| NewPart::Cartridge { tap }).collect());

@@ -34,7 +34,13 @@ pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
     if upper {
         control.push(Offer::plain(Action::PressReset, text::PRESS_RESET));
     }
-    control.push(Offer::plain(Action::Seat { level }, text::SEAT));
+    match session.home.plant.board {
+        Some(board) => {
+            let fitted = board.sensors[level.index()].plugged;
+            control.push(Offer::toggle(Action::Plug { level, fitted: !fitted }, text::SENSOR_PLUG, fitted));
+        }
+        None => control.push(Offer::plain(Action::Seat { level }, text::SEAT)),
+    }
     control.push(Offer::plain(Action::TryStart, text::TRY_START));
     control.push(Offer::choose(text::DIAL, text::TURN, dial(level, units)));
     let flange = vec![

@@ -36,6 +36,21 @@ pub(super) fn press_reset(turn: &mut Turn, time: Seconds) -> Answered {
     Ok(Shown::DoneWith { sights: vec![sight] })
 }
 
+/// A sensor's plug, beside the board: low voltage, but between live screws.
+pub(super) fn plug(turn: &mut Turn, level: Level, fitted: bool, time: Seconds) -> Answered {
+    let Some(board) = turn.s.home.plant.board else { return Err(Refusal::NotHere) };
+    reach::point(&turn.s, Point::Screw(Screw::K1))?;
+    if board.sensors.get(level.index()).is_none_or(|sensor| sensor.plugged == fitted) {
+        return Err(Refusal::AlreadySo);
+    }
+    hands::touch(turn, Point::Screw(Screw::K1), hands::Grip::Touches);
+    turn.pass(time);
+    if let Some(sensor) = turn.s.home.plant.board.as_mut().and_then(|b| b.sensors.get_mut(level.index())) {
+        sensor.plugged = fitted;
+    }
+    Ok(Shown::Done)
+}
+
 /// Presses a thermostat flat under its clip: fingers between the screws.
 pub(super) fn seat(turn: &mut Turn, level: Level, time: Seconds) -> Answered {
     let screw = match level {

@@ -76,6 +76,11 @@ fn thermostat_faulty(plant: &Plant, level: Level) -> bool {
     t.stuck.is_some() || worn || t.offset.abs() > OFF_DIAL || t.differential > LATE
 }
 
+fn sensor_faulty(plant: &Plant, level: Level) -> bool {
+    use plant::controls::board::Lead;
+    plant.board.is_some_and(|board| board.sensors[level.index()].lead != Lead::Whole)
+}
+
 fn cartridge_faulty(plant: &Plant, tap: Tap) -> bool {
     plant.plumbing.fixtures.get(tap as usize).is_some_and(|f| f.crossover > 0.0 || f.limit_stop > STOP)
 }
@@ -145,6 +150,11 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
             let works = |t: &ExpansionTank| !t.waterlogged && expansion_right(plant, t);
             plumbing.is_closed() && !plumbing.expansion.as_ref().is_some_and(works)
         }
+        PartKind::UpperSensor => sensor_faulty(plant, Level::Upper),
+        PartKind::LowerSensor => sensor_faulty(plant, Level::Lower),
+        PartKind::Board => {
+            plant.board.is_some() && [Level::Upper, Level::Lower].iter().any(|l| thermostat_faulty(plant, *l))
+        }
         PartKind::Regulator => plant.plumbing.static_pressure() > HIGHEST_STATIC,
         PartKind::MixingValve => plant.plumbing.mixing.is_some_and(|valve| valve.seized.is_some()),
         PartKind::Cartridge => Tap::ALL.iter().any(|tap| cartridge_faulty(plant, *tap)),
@@ -198,6 +208,8 @@ pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
         | NewPart::TimeSwitch
         | NewPart::Connectors
         | NewPart::DipTube
+        | NewPart::Sensor { .. }
+        | NewPart::Board
         | NewPart::Cartridge { .. }
         | NewPart::DrainValve
         | NewPart::Nipples

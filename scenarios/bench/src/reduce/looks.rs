@@ -141,6 +141,11 @@ fn heater_top(session: &Session) -> Vec<Sight> {
 fn upper(session: &Session) -> Vec<Sight> {
     let mut sights = vec![Sight::Button { proud: session.home.plant.limit.tripped }];
     sights.push(fitting(session, Fitting::UpperElement));
+    let says = |board: plant::controls::board::Board| Sight::BoardSays {
+        lit: board.powered,
+        lockout: board.lockout.filter(|_| board.powered),
+    };
+    sights.extend(session.home.plant.board.map(says));
     sights.extend(off_the_shell(session, Level::Upper));
     sights.extend(joints(session, Place::UpperCompartment));
     sights

@@ -165,6 +165,7 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::Seat { level } => dials::seat(turn, *level, time),
         Action::ColdValve { opening } => water::cold_valve(turn, *opening, time),
         Action::Tap { tap, opening } => water::tap(turn, *tap, *opening, time),
+        Action::Plug { level, fitted } => dials::plug(turn, *level, *fitted, time),
         Action::Stops { tap, shut } => water::stops(turn, *tap, *shut, time),
         Action::ReadWaterMeter => water::read_meter(turn, time),
         Action::Bucket { tap, volume } => water::bucket(turn, *tap, *volume, time),

@@ -1,6 +1,7 @@
 //! Changing parts. The tank, the power and the covers are as the learner left them: water comes out of what
 //! is opened under water, and live screws are live.
 
+use plant::controls::board::{Board, Sensor};
 use plant::{
     BoxKind, Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeatTraps, HeaterModel,
     Level, Limit, MixingValve, Place, Point, Regulator, Screw, Thermostat,
@@ -40,6 +41,8 @@ const fn cost(part: &NewPart) -> f64 {
         NewPart::TimeSwitch => 90.0,
         NewPart::Connectors => 6.0,
         NewPart::DipTube => 15.0,
+        NewPart::Sensor { .. } => 18.0,
+        NewPart::Board => 110.0,
         NewPart::Regulator { .. } => 90.0,
         NewPart::MixingValve { .. } => 120.0,
         NewPart::Cartridge { .. } => 45.0,
@@ -110,6 +113,8 @@ fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
         | NewPart::TimeSwitch
         | NewPart::Connectors
         | NewPart::DipTube
+        | NewPart::Sensor { .. }
+        | NewPart::Board
         | NewPart::Cartridge { .. }
         | NewPart::DrainValve
         | NewPart::Nipples
@@ -124,6 +129,14 @@ fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
 fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
     let session = &turn.s;
     match part {
+        NewPart::Thermostat { .. } if !session.home.plant.plate.layout.has_thermostats() => {
+            Err(Refusal::NotHere)
+        }
+        NewPart::Sensor { .. } | NewPart::Board if session.home.plant.board.is_none() => {
+            Err(Refusal::NotHere)
+        }
+        NewPart::Board => reach::place(session, Place::UpperCompartment),
+        NewPart::Sensor { level } => reach::place(session, compartment(*level)),
         NewPart::Element { level, .. } | NewPart::Gasket { level, .. } | NewPart::Thermostat { level } => {
             reach::place(session, compartment(*level))
         }
@@ -170,6 +183,7 @@ const fn handled(part: &NewPart) -> &'static [Screw] {
             Level::Upper => &[Screw::UEa, Screw::UEb],
             Level::Lower => &[Screw::LEa, Screw::LEb],
         },
+        NewPart::Board => &[Screw::K1, Screw::K2, Screw::K3, Screw::K4],
         NewPart::Thermostat { level: Level::Upper } => &[Screw::U1, Screw::U2, Screw::U4],
         NewPart::Thermostat { level: Level::Lower } => &[Screw::D1, Screw::D2],
         NewPart::Limit => &[Screw::H1, Screw::H2, Screw::H3, Screw::H4],
@@ -315,6 +329,12 @@ fn fit(turn: &mut Turn, part: &NewPart) {
                 joint.resistance = plant::SOUND_JOINT;
             }
         }
+        NewPart::Sensor { level } => {
+            if let Some(board) = &mut turn.s.home.plant.board {
+                board.sensors[level.index()] = Sensor::SOUND;
+            }
+        }
+        NewPart::Board => new_board(&mut turn.s.home.plant),
         NewPart::DipTube => turn.s.home.plant.vessel.dip_tube = DipTube::Whole,
         NewPart::Regulator { .. }
         | NewPart::MixingValve { .. }
@@ -338,6 +358,18 @@ fn fit(turn: &mut Turn, part: &NewPart) {
     }
     if !matches!(part, NewPart::Fuse { .. }) {
         remade(turn, handled(part));
+    }
+}
+
+/// A new board on the old sensors: its relays are where the plant keeps a thermostat's contacts.
+fn new_board(plant: &mut plant::Plant) {
+    if let Some(board) = &mut plant.board {
+        *board = Board { sensors: board.sensors, powered: board.powered, ..Board::sound() };
+    }
+    for relay in &mut plant.thermostats {
+        relay.stuck = None;
+        relay.cold_contact = Contact::Sound;
+        relay.cold_spot = plant::Spot::default();
     }
 }
 

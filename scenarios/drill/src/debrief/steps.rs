@@ -70,6 +70,7 @@ impl Phase {
             | Action::Clamp { .. }
             | Action::Thermometer { .. }
             | Action::Gauge { .. }
+            | Action::Plug { .. }
             | Action::Stops { .. }
             | Action::ReadWaterMeter
             | Action::ReadGauge

@@ -33,6 +33,8 @@ catalogue! {
     F05 f05 "F05",
     /// Lower thermostat welded calling.
     F06 f06 "F06",
+    /// Limit weak.
+    F07 f07 "F07",
     /// Limit tripped, cause gone.
     F08 f08 "F08",
     /// Limit, one pole burnt.
@@ -49,6 +51,8 @@ catalogue! {
     F14 f14 "F14",
     /// Turns of an element shorted.
     F15 f15 "F15",
+    /// Upper element fired dry.
+    F16 f16 "F16",
     /// Breaker off or tripped, no fault behind it.
     F18 f18 "F18",
     /// Breaker, one pole not making.
@@ -61,6 +65,8 @@ catalogue! {
     F22 f22 "F22",
     /// Burnt splice in the junction box.
     F23 f23 "F23",
+    /// Burnt screw at the lower thermostat.
+    F24 f24 "F24",
     /// Aluminium in a connector for copper.
     F25 f25 "F25",
     /// A timer in the line keeps the heater off.
@@ -109,6 +115,10 @@ catalogue! {
     F52 f52 "F52",
     /// Heat trap stuck.
     F58 f58 "F58",
+    /// Thermistor open or shorted.
+    F60 f60 "F60",
+    /// Relay of a board failed.
+    F61 f61 "F61",
     /// Neutral of a hot-and-neutral heater open.
     F65 f65 "F65",
     /// 240 V heater fed with 120 V.
@@ -119,6 +129,8 @@ catalogue! {
     F68 f68 "F68",
     /// Wrong breaker switched off by a wrong label.
     F69 f69 "F69",
+    /// Hot joint beside the limit.
+    F71 f71 "F71",
     /// Thermostat with too wide a differential.
     F72 f72 "F72",
     /// Neutral of the service loose.

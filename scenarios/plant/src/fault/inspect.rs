@@ -3,6 +3,8 @@
 use quantity::{Constant, Kelvins, Ohms, Pressure, Seconds, Tag, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
+use crate::controls::board::Sensor;
+use crate::controls::limit::TRIP;
 use crate::home::Home;
 use crate::parts::{Contact, Level, SOUND_JOINT};
 use crate::points::End;
@@ -29,6 +31,10 @@ pub enum Defect {
     ThermostatLoose(Level),
     /// A pole of the limit is burnt.
     LimitPole,
+    /// The limit trips far below its rating.
+    LimitWeak,
+    /// A sensor is open, shorted, or out of its plug.
+    Sensor(Level),
     /// The limit is tripped.
     LimitTripped,
     /// A joint resists, is burnt or charred.
@@ -98,6 +104,9 @@ quantity::constants! {
         Temperature::fahrenheit(125.0),
         Tag::Model("120 °F and what the marks of a dial leave open"),
     );
+    /// A limit that trips further below its rating than this is weak.
+    const WEAK_BY: Constant<Kelvins> =
+        Constant::of("furthest below its rating that a limit passes", Kelvins::fahrenheit(15.0), Tag::CommonPractice);
     /// Static pressure that asks for a regulator.
     const HIGHEST_STATIC: Constant<Pressure> = Constant::of(
         "highest static pressure that an inspection passes",
@@ -235,6 +244,8 @@ impl Home {
             }
         }
         let [upper, lower] = plant.thermostats.map(|t| t.dial);
+        let sensor =
+            |level: Level| plant.board.is_some_and(|board| board.sensors[level.index()] != Sensor::SOUND);
         let limits = || std::iter::once(&plant.limit).chain(&plant.lower_limit);
         for (there, what) in [
             (upper.above(lower).abs() > ALIKE.get(), Defect::DialsUnequal),
@@ -243,6 +254,9 @@ impl Home {
                 Defect::LimitPole,
             ),
             (limits().any(|l| l.tripped), Defect::LimitTripped),
+            (limits().any(|l| l.trip.get() < TRIP.get().get() - WEAK_BY.get().get()), Defect::LimitWeak),
+            (sensor(Level::Upper), Defect::Sensor(Level::Upper)),
+            (sensor(Level::Lower), Defect::Sensor(Level::Lower)),
         ] {
             if there {
                 found.push(what);

@@ -68,6 +68,12 @@ named! {
         ReliefValve = "relief-valve",
         /// Expansion tank, a new one or a first one.
         ExpansionTank = "expansion-tank",
+        /// Upper sensor of an electronic heater.
+        UpperSensor = "upper-sensor",
+        /// Lower sensor of an electronic heater.
+        LowerSensor = "lower-sensor",
+        /// Control board with its relays.
+        Board = "board",
         /// Pressure regulator behind the water meter.
         Regulator = "regulator",
         /// Mixing valve at the heater's outlet.

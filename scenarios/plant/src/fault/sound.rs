@@ -7,6 +7,7 @@ use super::f69::corrected;
 use super::inspect::LEAST_COIL;
 use crate::conductor::Metal;
 use crate::controls::board::Board;
+use crate::controls::limit::TRIP;
 use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
 use crate::home::Home;
 use crate::in_line::InLineBox;
@@ -60,6 +61,7 @@ impl Home {
         let [upper, lower] = &mut plant.thermostats;
         (upper.differential, lower.differential) = (UPPER_DIFFERENTIAL, LOWER_DIFFERENTIAL);
         plant.limit.tripped = false;
+        plant.limit.trip = TRIP.get();
         plant.limit.poles = [Contact::Sound; 2];
         plant.limit.spots = [Spot::default(); 2];
         plant.limit.welded = [false; 2];
