@@ -28,7 +28,9 @@ fn any_part(draw: &mut Draw) -> NewPart {
         volts: Volts(pick(draw, &[208.0, 240.0])),
     };
     let seat_cleaned = draw.chance(0.5);
-    match draw.index(19) {
+    match draw.index(21) {
+        20 => NewPart::Sensor { level },
+        19 => NewPart::Board,
         11 => NewPart::Connectors,
         12 => NewPart::Regulator { set: Pressure::psi(55.0) },
         13 => NewPart::MixingValve { set: Temperature::fahrenheit(120.0) },
@@ -113,6 +115,7 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
         33 => Action::Bucket { tap, volume: Volume::litres(draw.between(-2.0, 60.0)) },
         34 if draw.chance(0.5) => Action::Stops { tap, shut: on },
         34 => Action::Hose { on },
+        35 if draw.chance(0.3) => Action::Plug { level, fitted: on },
         35 => Action::Drain { opening },
         36 => Action::ReliefLever { up: on },
         37 => Action::Wait { minutes: draw.between(-1.0, 30.0) },
