@@ -64,6 +64,7 @@ fn house(draw: &mut Draw) -> Home {
         climate: any(draw, Climate::ALL),
         day: 1 + draw.index(365) as u16,
         in_line: None,
+        location: Default::default(),
     };
     let mut home = Home::sound(setting);
     let fault = any(draw, FaultId::ALL).fault();

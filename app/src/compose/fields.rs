@@ -1,6 +1,7 @@
 //! The fields of the form, in three groups.
 
 use bench::{Licence, Trap};
+use plant::Location;
 use plant::climate::Climate;
 use plant::fault::FaultId;
 use plant::household::HouseholdKind;
@@ -30,6 +31,7 @@ pub fn HouseFields(props: &Props) -> Html {
                 { chance_list(&voice, form, "heater", drill::DEALT, form.heater, |v, h| v.heater(h), Field::Heater) }
                 { chance_list(&voice, form, "household", HouseholdKind::ALL, form.household, |v, h| v.household(h), Field::Household) }
                 { chance_list(&voice, form, "climate", Climate::ALL, form.climate, |v, c| v.climate(c), Field::Climate) }
+                { chance_list(&voice, form, "location", Location::ALL, form.location, |v, l| v.location(l), Field::Location) }
                 { licences(&voice, form) }
             </div>
             { faults(&voice, form) }

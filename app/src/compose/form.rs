@@ -5,10 +5,10 @@ use std::rc::Rc;
 
 use bench::{Licence, Mode, Trap};
 use drill::{Order, OrderError, Wanted};
-use plant::HeaterModel;
 use plant::climate::Climate;
 use plant::fault::FaultId;
 use plant::household::HouseholdKind;
+use plant::{HeaterModel, Location};
 use yew::prelude::*;
 
 /// The choices of a drill. What is `None` is left to chance.
@@ -26,6 +26,8 @@ pub struct OrderForm {
     pub household: Option<HouseholdKind>,
     /// The place.
     pub climate: Option<Climate>,
+    /// Where the heater stands.
+    pub location: Option<Location>,
     /// The fault is one of `faults`; else any, by its weight in the field.
     pub named: bool,
     /// Faults ticked.
@@ -53,6 +55,8 @@ pub enum Field {
     Household(Option<HouseholdKind>),
     /// The place.
     Climate(Option<Climate>),
+    /// Where the heater stands.
+    Location(Option<Location>),
     /// By name, or left to chance.
     Named(bool),
     /// A fault ticked or unticked.
@@ -75,6 +79,7 @@ impl OrderForm {
             heater: None,
             household: None,
             climate: None,
+            location: None,
             named: false,
             faults: BTreeSet::new(),
             traps: BTreeSet::new(),
@@ -93,6 +98,7 @@ impl OrderForm {
             heater: self.heater,
             household: self.household,
             climate: self.climate,
+            location: self.location,
             licence: self.licence,
             fault: if self.named { one_or_more() } else { Wanted::Chance },
             traps: self.traps.iter().copied().collect(),
@@ -112,6 +118,7 @@ impl OrderForm {
             Field::Heater(heater) => self.heater = heater,
             Field::Household(household) => self.household = household,
             Field::Climate(climate) => self.climate = climate,
+            Field::Location(location) => self.location = location,
             Field::Named(named) => self.named = named,
             Field::Fault(fault, true) => drop(self.faults.insert(fault)),
             Field::Fault(fault, false) => drop(self.faults.remove(&fault)),

@@ -7,7 +7,7 @@ use plant::climate::Climate;
 use plant::fault::{Advice, FaultId, PartKind};
 use plant::heater::Rating;
 use plant::household::{HouseholdKind, Question, Symptom};
-use plant::{Circuit, End, Handle, HeaterModel, Level, Place, Point, Screw, Tap, Wire};
+use plant::{Circuit, End, Handle, HeaterModel, Level, Location, Place, Point, Screw, Tap, Wire};
 use serde::Serialize;
 
 use crate::Voice;
@@ -37,6 +37,8 @@ named! {
     heater(HeaterModel) = "heater";
     /// A household.
     household(HouseholdKind) = "household";
+    /// Where the heater stands.
+    location(Location) = "location";
     /// A climate.
     climate(Climate) = "climate";
     /// A fault, as a verdict: what is wrong.
@@ -157,6 +159,7 @@ mod tests {
         let v = Voice::english(Units::Customary);
         Place::ALL.iter().for_each(|x| drop(v.place(*x)));
         HeaterModel::ALL.iter().for_each(|x| drop(v.heater(*x)));
+        Location::ALL.iter().for_each(|x| drop(v.location(*x)));
         HouseholdKind::ALL.iter().for_each(|x| drop(v.household(*x)));
         Climate::ALL.iter().for_each(|x| drop(v.climate(*x)));
         FaultId::ALL.iter().for_each(|x| drop((v.fault(*x), v.fault_remedy(*x))));

@@ -6,10 +6,10 @@
 //! within one character and within two neighbouring ones.
 
 use bench::{Licence, Mode, Trap};
-use plant::HeaterModel;
 use plant::climate::Climate;
 use plant::fault::FaultId;
 use plant::household::HouseholdKind;
+use plant::{HeaterModel, Location};
 
 use crate::order::{Kind, Order, OrderError, RULES, Wanted};
 
@@ -100,7 +100,10 @@ pub fn encode(order: &Order) -> Result<String, CodeError> {
         Wanted::List(list) => list.clone(),
         _ => Vec::new(),
     };
-    let home = order.heater.is_some() || order.household.is_some() || order.climate.is_some();
+    let home = order.heater.is_some()
+        || order.household.is_some()
+        || order.climate.is_some()
+        || order.location.is_some();
     let sections = [
         home,
         !faults.is_empty(),
@@ -118,6 +121,7 @@ pub fn encode(order: &Order) -> Result<String, CodeError> {
         bits.put(order.heater.map_or(0, |h| 1 + index_of(HeaterModel::ALL, &h)), 1);
         bits.put(order.household.map_or(0, |h| 1 + index_of(HouseholdKind::ALL, &h)), 1);
         bits.put(order.climate.map_or(0, |h| 1 + index_of(Climate::ALL, &h)), 1);
+        bits.put(order.location.map_or(0, |l| 1 + index_of(Location::ALL, &l)), 1);
     }
     if !faults.is_empty() {
         // One fault asked for and a list of one are the same wish.
@@ -177,6 +181,7 @@ pub fn decode(text: &str) -> Result<Order, CodeError> {
         order.heater = optional(HeaterModel::ALL, r.take(1)?)?;
         order.household = optional(HouseholdKind::ALL, r.take(1)?)?;
         order.climate = optional(Climate::ALL, r.take(1)?)?;
+        order.location = optional(Location::ALL, r.take(1)?)?;
     }
     if on(1) {
         let count = r.take(2)?;
@@ -226,8 +231,9 @@ mod tests {
         let mut order = Order::chance(draw.word() as u32, Mode::ALL[draw.index(3)]);
         order.licence = Licence::ALL[draw.index(4)];
         order.heater = draw.chance(0.5).then(|| HeaterModel::ALL[draw.index(HeaterModel::ALL.len())]);
-        order.household = draw.chance(0.5).then(|| HouseholdKind::ALL[draw.index(4)]);
-        order.climate = draw.chance(0.5).then(|| Climate::ALL[draw.index(4)]);
+        order.household = draw.chance(0.5).then(|| HouseholdKind::ALL[draw.index(HouseholdKind::ALL.len())]);
+        order.climate = draw.chance(0.5).then(|| Climate::ALL[draw.index(Climate::ALL.len())]);
+        order.location = draw.chance(0.5).then(|| Location::ALL[draw.index(Location::ALL.len())]);
         let all = FaultId::ALL;
         order.fault = match draw.index(3) {
             0 => Wanted::Chance,

@@ -5,7 +5,7 @@ use plant::climate::Climate;
 use plant::fault::{FaultCase, FaultId, Parameters};
 use plant::home::{Home, Setting};
 use plant::household::{self, HouseholdKind, Life, Week};
-use plant::{BoxKind, Breaker, Circuit, HeaterModel};
+use plant::{BoxKind, Breaker, Circuit, HeaterModel, Location};
 use quantity::{Amps, Draw, Metres};
 use serde::{Deserialize, Serialize};
 
@@ -155,6 +155,19 @@ const TOO_THIN: f64 = 0.03;
 const THINNER: u8 = 4;
 const THINNEST: u8 = 14;
 
+/// Shares of the places where heaters stand. Invented.
+const LOCATIONS: [f64; Location::ALL.len()] = [0.35, 0.25, 0.25, 0.10, 0.05];
+
+/// Where chance puts the heater: nowhere it would freeze.
+fn drawn_location(seed: u64, climate: Climate) -> Location {
+    let weights: Vec<f64> = Location::ALL
+        .iter()
+        .zip(LOCATIONS)
+        .map(|(place, share)| if place.usual_in(climate) { share } else { 0.0 })
+        .collect();
+    Location::ALL.get(Draw::new(seed, "location").weighted(&weights)).copied().unwrap_or_default()
+}
+
 /// The box in the line that chance gives a house.
 fn drawn_box(seed: u64) -> Option<BoxKind> {
     let none = 1.0 - BOXES.iter().map(|(_, share)| share).sum::<f64>();
@@ -206,18 +219,20 @@ fn setting(order: &Order) -> Setting {
     let seed = u64::from(order.seed);
     let any = |purpose: &str, n: usize| Draw::new(seed, purpose).index(n);
     let pick = |all: &[HeaterModel]| all.get(any("heater", all.len())).copied();
+    let climate = order
+        .climate
+        .or_else(|| Climate::ALL.get(any("climate", Climate::ALL.len())).copied())
+        .unwrap_or(Climate::MillValley);
     Setting {
         heater: order.heater.or_else(|| pick(DEALT)).unwrap_or(HeaterModel::Plain40),
         household: order
             .household
             .or_else(|| HouseholdKind::ALL.get(any("household", HouseholdKind::ALL.len())).copied())
             .unwrap_or(HouseholdKind::Couple),
-        climate: order
-            .climate
-            .or_else(|| Climate::ALL.get(any("climate", Climate::ALL.len())).copied())
-            .unwrap_or(Climate::MillValley),
+        climate,
         day: order.day.unwrap_or(1 + any("day", 365) as u16),
         in_line: drawn_box(seed),
+        location: order.location.unwrap_or_else(|| drawn_location(seed, climate)),
     }
 }
 
@@ -354,9 +369,15 @@ mod tests {
                 *seen.entry(name.to_owned()).or_default() += 1;
             }
         }
-        assert_eq!(seen.len(), 3 + DEALT.len() + 4 + 4);
+        assert_eq!(seen.len(), 3 + DEALT.len() + HouseholdKind::ALL.len() + Climate::ALL.len());
         for (name, count) in seen {
-            let expected = if name.starts_with('F') { 1000.0 } else { 750.0 };
+            let kinds = |name: &str| match () {
+                () if name.starts_with('F') => 3,
+                () if name.parse::<HeaterModel>().is_ok() => DEALT.len(),
+                () if name.parse::<HouseholdKind>().is_ok() => HouseholdKind::ALL.len(),
+                () => Climate::ALL.len(),
+            };
+            let expected = 3000.0 / kinds(&name) as f64;
             assert!((f64::from(count) - expected).abs() < 4.0 * f64::sqrt(expected), "{name} {count}");
         }
     }

@@ -1,9 +1,9 @@
 //! What was asked for: a drill as somebody wrote it, with the rest left to chance.
 
-use plant::HeaterModel;
 use plant::climate::Climate;
 use plant::fault::{FaultCase, FaultId};
 use plant::household::HouseholdKind;
+use plant::{HeaterModel, Location};
 use serde::{Deserialize, Serialize};
 
 use bench::{Licence, Mode, Trap};
@@ -35,6 +35,9 @@ pub struct Order {
     /// The place.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub climate: Option<Climate>,
+    /// Where in the house the heater stands.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub location: Option<Location>,
     /// Day of the year.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub day: Option<u16>,
@@ -147,6 +150,7 @@ impl Order {
             leg_volts: None,
             household: None,
             climate: None,
+            location: None,
             day: None,
             fault: Wanted::Chance,
             licence: Licence::Plumber,

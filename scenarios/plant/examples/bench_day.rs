@@ -44,6 +44,7 @@ fn main() {
             climate: Climate::MillValley,
             day: 100,
             in_line: None,
+            location: Default::default(),
         });
         day(&mut plant);
         let mut best = f64::INFINITY;

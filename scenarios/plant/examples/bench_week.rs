@@ -17,6 +17,7 @@ fn main() {
                 climate: Climate::ALL[i % 4],
                 day: (1 + 50 * seed) as u16,
                 in_line: None,
+                location: Default::default(),
             };
             let mut home = Home::sound(setting);
             if !(id.fault().fits)(&home) {

@@ -29,7 +29,14 @@ const ROUNDS: usize = 6;
 
 fn plant() -> Plant {
     let (household, climate) = (HouseholdKind::Couple, Climate::MillValley);
-    Plant::sound(Setting { heater: HeaterModel::Plain40, household, climate, day: 100, in_line: None })
+    Plant::sound(Setting {
+        heater: HeaterModel::Plain40,
+        household,
+        climate,
+        day: 100,
+        in_line: None,
+        location: Default::default(),
+    })
 }
 
 /// The steps of a history: on, and how long.

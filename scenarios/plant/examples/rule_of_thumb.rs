@@ -19,6 +19,7 @@ pub fn minutes(inlet: f64, watts: f64) -> (f64, f64) {
         climate: Climate::MillValley,
         day: 100,
         in_line: None,
+        location: Default::default(),
     };
     let mut plant = Plant::sound(setting);
     for element in &mut plant.elements {

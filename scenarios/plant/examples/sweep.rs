@@ -17,6 +17,7 @@ fn main() {
                 climate: Climate::NorthRidge,
                 day: 40,
                 in_line: None,
+                location: Default::default(),
             });
             let fault = id.fault();
             if !(fault.fits)(&home) {

@@ -16,12 +16,6 @@ quantity::constants! {
     const RANGE: Constant<Amps> = Constant::of("breaker of the range", Amps(50.0), Tag::CommonPractice);
     /// The dryer's breaker.
     const DRYER: Constant<Amps> = Constant::of("breaker of the dryer", Amps(30.0), Tag::CommonPractice);
-    /// Air around the heater.
-    const BASEMENT: Constant<Temperature> = Constant::of(
-        "air around the heater",
-        Temperature::fahrenheit(68.0),
-        Tag::Invented("a basement; the rating test of 10 CFR 430 appendix E takes 67.5 °F"),
-    );
     /// Both dials as the factory leaves them.
     const FACTORY_DIAL: Constant<Temperature> = Constant::of(
         "dials as the factory leaves them",
@@ -51,8 +45,6 @@ quantity::constants! {
         Constant::of("largest breaker of a heater", Amps(60.0), Tag::Memory("NEC 422.11(F)"));
 }
 
-/// Air around the heater.
-const ROOM: Temperature = BASEMENT.get();
 /// Both dials.
 const DIAL: Temperature = FACTORY_DIAL.get();
 /// Static pressure behind the street's regulator.
@@ -80,6 +72,7 @@ impl Plant {
             Breaker::sound(Circuit::Dryer, DRYER.get()),
             fed(Circuit::Heater),
         ];
+        let room = setting.location.air(setting.climate, setting.day);
         let off_peak = plate.layout == Layout::OffPeak;
         if off_peak {
             breakers.push(fed(Circuit::OffPeak));
@@ -92,15 +85,15 @@ impl Plant {
             wiring: Wiring::factory(plate.layout, kind.hot_neutral()),
             elements: [Element::sound(plate.element); 2],
             thermostats: [UPPER_DIFFERENTIAL, LOWER_DIFFERENTIAL].map(|d| Thermostat::sound(DIAL, d)),
-            limit: Limit::sound(ROOM),
-            lower_limit: off_peak.then(|| Limit::sound(ROOM)),
+            limit: Limit::sound(room),
+            lower_limit: off_peak.then(|| Limit::sound(room)),
             board: (plate.layout == Layout::Electronic).then(Board::sound),
             insulated: [true; 2],
             beside_live: TIDY.get(),
             vessel: Vessel { dip_tube: DipTube::Whole, shell_hole: 0.0, sediment: Volume(0.0) },
             tank: thermal::vessel(&plate).full_at(DIAL.to_celsius()),
             plumbing: plumbing(setting),
-            room: ROOM,
+            room,
             clock: Seconds(0.0),
         };
         if let Some(awg) = branch::copper(plate.current(), rating) {
@@ -172,8 +165,14 @@ mod tests {
     fn a_sound_house_stands_still() {
         for &heater in HeaterModel::ALL {
             let household = HouseholdKind::Couple;
-            let setting =
-                Setting { heater, household, climate: Climate::MillValley, day: 100, in_line: None };
+            let setting = Setting {
+                heater,
+                household,
+                climate: Climate::MillValley,
+                day: 100,
+                in_line: None,
+                location: Default::default(),
+            };
             let mut home = Home::sound(setting);
             assert!(home.plant.is_satisfied());
             let happened = home.plant.advance(Seconds::minutes(10.0));

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::climate::Climate;
 use crate::household::HouseholdKind;
+use crate::location::Location;
 use crate::{BoxKind, HeaterModel, Plant};
 
 /// What a drill chooses before any fault: equipment, people, place, day.
@@ -21,6 +22,9 @@ pub struct Setting {
     /// What stands in the line between breaker and heater, where anything does.
     #[serde(default)]
     pub in_line: Option<BoxKind>,
+    /// Where in the house the heater stands.
+    #[serde(default)]
+    pub location: Location,
 }
 
 /// A house at one moment.

@@ -3,8 +3,8 @@
 use quantity::Listed;
 
 use crate::{
-    branch, build, climate, conductor, controls, electrical, fault, heater, household, in_line, named, parts,
-    supply, thermal, waterworks, wire,
+    branch, build, climate, conductor, controls, electrical, fault, heater, household, in_line, location,
+    named, parts, supply, thermal, waterworks, wire,
 };
 
 /// The lists of the modules, folder by folder.
@@ -14,6 +14,7 @@ const FOLDERS: &[&[&[Listed]]] = &[
         branch::CONSTANTS,
         build::CONSTANTS,
         climate::CONSTANTS,
+        location::CONSTANTS,
         conductor::CONSTANTS,
         heater::CONSTANTS,
         in_line::CONSTANTS,

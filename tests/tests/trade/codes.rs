@@ -41,7 +41,14 @@ fn every_heater_is_fed_by_the_rules() {
     use plant::{Circuit, HeaterModel, Plant, Setting, climate::Climate, household::HouseholdKind};
     for &heater in HeaterModel::ALL {
         let (household, climate) = (HouseholdKind::Couple, Climate::MillValley);
-        let plant = Plant::sound(Setting { heater, household, climate, day: 100, in_line: None });
+        let plant = Plant::sound(Setting {
+            heater,
+            household,
+            climate,
+            day: 100,
+            in_line: None,
+            location: Default::default(),
+        });
         let breaker = plant.panel.feeding(Circuit::Heater).unwrap();
         let (low, high) = branch::allowed(plant.plate.current()).unwrap();
         assert!(low <= breaker.rating && breaker.rating <= high, "{heater}");

@@ -293,8 +293,14 @@ fn thermistor_curve() {
 /// The electronic heater with its tank at a temperature.
 fn electronic(celsius: f64) -> Plant {
     let (household, climate) = (HouseholdKind::Couple, Climate::MillValley);
-    let mut plant =
-        Plant::sound(Setting { heater: HeaterModel::Board50, household, climate, day: 100, in_line: None });
+    let mut plant = Plant::sound(Setting {
+        heater: HeaterModel::Board50,
+        household,
+        climate,
+        day: 100,
+        in_line: None,
+        location: Default::default(),
+    });
     cold_tank(&mut plant, celsius);
     plant
 }

@@ -13,8 +13,14 @@ use quantity::{Metres, Ohms, Seconds, Temperature, Volts, Watts};
 /// computed tables take.
 pub fn stiff() -> Plant {
     let (household, climate) = (HouseholdKind::Couple, Climate::MillValley);
-    let mut plant =
-        Plant::sound(Setting { heater: HeaterModel::Plain40, household, climate, day: 100, in_line: None });
+    let mut plant = Plant::sound(Setting {
+        heater: HeaterModel::Plain40,
+        household,
+        climate,
+        day: 100,
+        in_line: None,
+        location: Default::default(),
+    });
     plant.service.impedance = [Ohms(0.0); 2];
     plant.service.neutral = Ohms(0.0);
     plant.service.loads = plant::supply::Loads::NONE;

@@ -14,7 +14,14 @@ use quantity::{Amps, Metres, Ohms};
 /// A heater of the yard as its plate asks, upper and lower blade calling or not.
 fn heater(heater: HeaterModel, upper: bool, lower: bool) -> Plant {
     let (household, climate) = (HouseholdKind::Couple, Climate::MillValley);
-    let mut plant = Plant::sound(Setting { heater, household, climate, day: 100, in_line: None });
+    let mut plant = Plant::sound(Setting {
+        heater,
+        household,
+        climate,
+        day: 100,
+        in_line: None,
+        location: Default::default(),
+    });
     plant.thermostats[0].calling = upper;
     plant.thermostats[1].calling = lower;
     plant

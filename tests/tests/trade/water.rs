@@ -17,7 +17,14 @@ fn celsius(fahrenheit: f64) -> f64 {
 
 fn sound(heater: HeaterModel) -> Plant {
     let household = HouseholdKind::Couple;
-    Plant::sound(Setting { heater, household, climate: Climate::MillValley, day: 100, in_line: None })
+    Plant::sound(Setting {
+        heater,
+        household,
+        climate: Climate::MillValley,
+        day: 100,
+        in_line: None,
+        location: Default::default(),
+    })
 }
 
 /// A closed house full of cold water, its supply at a static pressure.

@@ -233,6 +233,7 @@ mod tests {
             climate: plant::climate::Climate::MillValley,
             day: 100,
             in_line: None,
+            location: Default::default(),
         };
         let mut plant = plant::Home::sound(setting).plant;
         for (watts, least, smallest, largest) in

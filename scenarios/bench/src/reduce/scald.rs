@@ -1,6 +1,5 @@
 //! Hot water and hot metal on skin, the technician's and the household's.
 
-use plant::household::HouseholdKind;
 use quantity::{Flow, Seconds, Temperature};
 
 use super::senses;
@@ -53,10 +52,8 @@ pub(super) fn watch(turn: &mut Turn) {
 
 /// Who of the household meets it first.
 fn likeliest(turn: &Turn) -> Who {
-    match turn.s.home.setting.household {
-        HouseholdKind::Family | HouseholdKind::FullHouse => Who::Child,
-        HouseholdKind::Single | HouseholdKind::Couple => Who::Adult,
-    }
+    let (_, children) = turn.s.home.setting.household.people();
+    if children > 0 { Who::Child } else { Who::Adult }
 }
 
 fn steam(turn: &mut Turn, runs: bool, water: Temperature) {

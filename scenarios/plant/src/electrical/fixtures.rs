@@ -18,8 +18,14 @@ pub(crate) const LOW: Ohms = Ohms(3e3);
 pub(crate) fn plant() -> Plant {
     let heater = HeaterModel::Plain40;
     let household = HouseholdKind::Couple;
-    let mut plant =
-        Plant::sound(Setting { heater, household, climate: Climate::MillValley, day: 100, in_line: None });
+    let mut plant = Plant::sound(Setting {
+        heater,
+        household,
+        climate: Climate::MillValley,
+        day: 100,
+        in_line: None,
+        location: Default::default(),
+    });
     plant.service.impedance = [Ohms(0.02); 2];
     plant.service.neutral = Ohms(0.02);
     plant.service.loads = crate::supply::Loads::NONE;

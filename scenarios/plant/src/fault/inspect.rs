@@ -371,7 +371,14 @@ mod tests {
 
     fn house(heater: HeaterModel) -> Home {
         let (household, climate) = (HouseholdKind::Family, Climate::MillValley);
-        Home::sound(Setting { heater, household, climate, day: 100, in_line: None })
+        Home::sound(Setting {
+            heater,
+            household,
+            climate,
+            day: 100,
+            in_line: None,
+            location: Default::default(),
+        })
     }
 
     #[test]

@@ -1,8 +1,7 @@
-//! What each household does with hot water, hour by hour: invented habits, and what people feel.
+//! What hot water is used for, how a habit is written down, and what people feel.
 
 use quantity::{Constant, Figure, Kelvins, Tag, Temperature};
 
-use super::HouseholdKind;
 use crate::waterworks::Tap;
 
 /// What the water is for.
@@ -18,6 +17,8 @@ pub(super) enum Use {
     Bath,
     /// The washing machine, hot only; nobody feels it.
     Laundry,
+    /// A hairdresser washing hair.
+    Shampoo,
 }
 
 impl Use {
@@ -30,12 +31,14 @@ impl Use {
             Self::Shower => (Tap::Shower, SHOWER),
             Self::Bath => (Tap::Bath, BATH),
             Self::Laundry => (Tap::Laundry, LAUNDRY),
+            Self::Shampoo => (Tap::Kitchen, SHAMPOO),
         };
         let (gpm, wanted) = manner.get();
         (tap, gpm, wanted)
     }
 }
 
+/// On which days a habit is kept.
 #[derive(Clone, Copy, Debug)]
 pub(super) enum Days {
     Every,
@@ -43,6 +46,10 @@ pub(super) enum Days {
     Weekend,
     /// Every so many days.
     Nth(u16),
+    /// Every day of the cold season.
+    Cold,
+    /// Every day of the warm season.
+    Warm,
 }
 
 #[derive(Clone, Copy)]
@@ -66,20 +73,21 @@ impl Figure for Habit {
             Days::Workdays => "on workdays".to_owned(),
             Days::Weekend => "at weekends".to_owned(),
             Days::Nth(n) => format!("every {n} days"),
+            Days::Cold => "in the cold season".to_owned(),
+            Days::Warm => "in the warm season".to_owned(),
         };
         format!("at {} h {purpose:?} for {} min {days}", hour.si(), minutes.si()).to_lowercase()
     }
 }
 
-const fn habit(hour: f64, purpose: Use, minutes: f64, days: Days) -> Habit {
+/// A habit.
+pub(super) const fn habit(hour: f64, purpose: Use, minutes: f64, days: Days) -> Habit {
     Habit { hour, purpose, minutes, days }
 }
 
-use Days::{Every, Nth, Weekend, Workdays};
-use Use::{Bath, Dishes, Hands, Laundry, Shower};
-
 /// Why the habits are as they are.
-const HABITS: &str = "habits of households that do not exist, sized so that a sound heater serves them";
+pub(super) const HABITS: &str =
+    "habits of households that do not exist, sized so that a sound heater serves them";
 
 quantity::constants! {
     /// Washing hands or a cup.
@@ -97,70 +105,9 @@ quantity::constants! {
     /// The washing machine.
     const LAUNDRY: Constant<(f64, f64)> =
         Constant::new("laundry: flow and wanted temperature", (3.0, 120.0), "gpm, °F", Tag::Invented(HABITS));
-    /// One person, evening showers.
-    const SINGLE: Constant<&[Habit]> = Constant::of(
-        "draws of one person",
-        &[
-            habit(6.75, Hands, 1.0, Workdays),
-            habit(8.5, Hands, 1.5, Weekend),
-            habit(12.8, Dishes, 2.0, Weekend),
-            habit(19.4, Dishes, 3.0, Every),
-            habit(21.3, Shower, 9.0, Every),
-            habit(22.5, Hands, 1.0, Every),
-        ],
-        Tag::Invented(HABITS),
-    );
-    /// Two people, both out by day.
-    const COUPLE: Constant<&[Habit]> = Constant::of(
-        "draws of a couple",
-        &[
-            habit(6.4, Shower, 7.0, Workdays),
-            habit(6.8, Shower, 8.0, Workdays),
-            habit(8.4, Shower, 8.0, Weekend),
-            habit(9.1, Shower, 8.0, Weekend),
-            habit(12.7, Hands, 1.0, Weekend),
-            habit(18.9, Dishes, 4.0, Every),
-            habit(20.5, Laundry, 4.0, Nth(3)),
-            habit(22.3, Hands, 1.5, Every),
-        ],
-        Tag::Invented(HABITS),
-    );
-    /// Two adults and two children.
-    const FAMILY: Constant<&[Habit]> = Constant::of(
-        "draws of a family",
-        &[
-            habit(6.1, Shower, 6.0, Workdays),
-            habit(6.4, Shower, 6.0, Workdays),
-            habit(7.2, Hands, 2.0, Every),
-            habit(8.6, Shower, 7.0, Weekend),
-            habit(12.4, Dishes, 2.0, Weekend),
-            habit(16.2, Laundry, 4.0, Nth(2)),
-            habit(18.6, Dishes, 4.0, Every),
-            habit(19.6, Bath, 6.0, Every),
-            habit(20.9, Shower, 7.0, Every),
-            habit(22.2, Hands, 1.0, Every),
-        ],
-        Tag::Invented(HABITS),
-    );
-    /// Three generations, somebody always at home.
-    const FULL_HOUSE: Constant<&[Habit]> = Constant::of(
-        "draws of three generations",
-        &[
-            habit(5.8, Shower, 6.0, Workdays),
-            habit(6.2, Shower, 6.0, Every),
-            habit(6.6, Shower, 6.0, Workdays),
-            habit(8.0, Dishes, 3.0, Every),
-            habit(9.6, Shower, 6.0, Weekend),
-            habit(10.5, Laundry, 4.0, Nth(2)),
-            habit(12.6, Dishes, 3.0, Every),
-            habit(15.2, Hands, 1.5, Every),
-            habit(18.7, Dishes, 5.0, Every),
-            habit(19.7, Bath, 6.0, Every),
-            habit(20.9, Shower, 6.0, Every),
-            habit(21.4, Shower, 6.0, Every),
-        ],
-        Tag::Invented(HABITS),
-    );
+    /// Washing somebody's hair.
+    const SHAMPOO: Constant<(f64, f64)> =
+        Constant::new("hair: mixed flow and wanted temperature", (1.5, 102.0), "gpm, °F", Tag::Invented(HABITS));
     /// Water stored by a sound heater.
     pub(super) const STORED: Constant = Constant::new(
         "temperature of stored water that habits are fitted to",
@@ -186,14 +133,21 @@ quantity::constants! {
     pub(super) const STRETCH: Constant<(f64, f64)> =
         Constant::new("least and most stretch of ordinary draws", (0.4, 2.0), "", Tag::Invented(HABITS));
     /// The big evening over the best hour.
-    pub(super) const EVENING: Constant = Constant::new("big evening over the best hour", 0.6, "", Tag::Invented(HABITS));
+    pub(super) const EVENING: Constant = Constant::new("big evening over the best hour", 0.58, "", Tag::Invented(HABITS));
     /// Most that the big evening takes of the nominal volume.
     pub(super) const EVENING_MOST: Constant =
-        Constant::new("most of the nominal volume in the big evening", 0.65, "", Tag::Invented(HABITS));
+        Constant::new("most of the nominal volume in the big evening", 0.62, "", Tag::Invented(HABITS));
     /// Days of a week.
     pub(super) const WEEK: Constant<u16> = Constant::new("days of a week", 7, "d", Tag::Published("ISO 8601"));
     /// First day of the weekend, Monday being 0.
     pub(super) const SATURDAY: Constant<u16> = Constant::new("Saturday, Monday being 0", 5, "", Tag::Published("ISO 8601"));
+    /// Outdoor air below the first is the cold season, above the second the warm one.
+    pub(super) const SEASONS: Constant<(f64, f64)> = Constant::new(
+        "outdoor air of the day below which it is the cold season, above which the warm one",
+        (45.0, 65.0),
+        "°F",
+        Tag::Model("heating and cooling degree days are counted from 65 °F; well below it people take to the tub"),
+    );
     /// Hours by which a draw comes early or late.
     pub(super) const PUNCTUALITY: Constant = Constant::new("a draw early or late", 0.2, "h", Tag::Invented(HABITS));
     /// Shortest and longest of a draw over its habit.
@@ -227,15 +181,4 @@ quantity::constants! {
         Temperature::fahrenheit(92.0),
         Tag::Model("temperature of skin"),
     );
-}
-
-impl HouseholdKind {
-    pub(super) const fn habits(self) -> &'static [Habit] {
-        match self {
-            Self::Single => SINGLE.get(),
-            Self::Couple => COUPLE.get(),
-            Self::Family => FAMILY.get(),
-            Self::FullHouse => FULL_HOUSE.get(),
-        }
-    }
 }

@@ -74,6 +74,9 @@ pub(super) fn fit(home: &Home) -> Fit {
 pub(super) fn wishes(home: &Home, day: u16, weekday: u16, big_day: u16, draw: &mut Draw) -> Vec<Wish> {
     let fit = fit(home);
     let weekend = weekday % WEEK.get() >= SATURDAY.get();
+    let big = day == big_day && (weekend || !home.setting.household.weekends_only());
+    let outdoors = home.setting.climate.outdoors(home.setting.day).to_fahrenheit();
+    let (cold, warm) = SEASONS.get();
     let mut all = Vec::new();
     for (i, habit) in home.setting.household.habits().iter().enumerate() {
         let (early, (least, most)) = (PUNCTUALITY.get(), LENGTH.get());
@@ -83,8 +86,13 @@ pub(super) fn wishes(home: &Home, day: u16, weekday: u16, big_day: u16, draw: &m
             Days::Workdays => !weekend,
             Days::Weekend => weekend,
             Days::Nth(n) => (day + i as u16).is_multiple_of(n),
+            Days::Cold => outdoors < cold,
+            Days::Warm => outdoors > warm,
         };
-        if today {
+        let (first, last) = EVENING_HOURS.get();
+        // The big evening takes the place of the tubs and showers of those hours.
+        let washing = matches!(habit.purpose, Use::Bath | Use::Shower);
+        if today && !(big && washing && (first..last).contains(&habit.hour)) {
             all.push(wish(
                 habit.hour + shift,
                 habit.purpose,
@@ -92,7 +100,7 @@ pub(super) fn wishes(home: &Home, day: u16, weekday: u16, big_day: u16, draw: &m
             ));
         }
     }
-    if day == big_day {
+    if big {
         evening(home, fit.evening * home.demand, &mut all);
     }
     all.sort_by(|a, b| a.at.0.total_cmp(&b.at.0));

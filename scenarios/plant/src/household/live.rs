@@ -22,6 +22,7 @@ pub fn week(home: &mut Home, life: Life, draw: &mut Draw, days: u16) -> Week {
         let wishes = habits::wishes(home, day, life.weekday + day, life.big_day, draw);
         let midnight = Seconds::days(f64::from(day));
         let last = day >= days || (day > 0 && run.annoyance >= life.patience);
+        let at_home = !wishes.is_empty();
         for wish in wishes {
             if last && wish.at >= life.rings_at {
                 break;
@@ -34,7 +35,9 @@ pub fn week(home: &mut Home, life: Life, draw: &mut Draw, days: u16) -> Week {
             return run.finish(home);
         }
         run.pass_until(home, midnight + Seconds::days(1.0));
-        run.evening_round(home);
+        if at_home {
+            run.evening_round(home);
+        }
         day += 1;
     }
 }
@@ -81,6 +84,7 @@ impl Run {
         Self {
             week: Week {
                 kind: home.setting.household,
+                location: home.setting.location,
                 life,
                 lasted: Seconds(0.0),
                 longest: Seconds::days(f64::from(days)) + life.rings_at,
@@ -255,7 +259,7 @@ impl Run {
     /// Once a day somebody passes the heater and sees what there is to see.
     fn evening_round(&mut self, home: &Home) {
         let now = Books::of(home);
-        if litres(now.leaks - self.seen.leaks) > PUDDLE.get() {
+        if litres(now.leaks - self.seen.leaks) > home.setting.location.noticed_leak() {
             self.annoyance += WET_FLOOR.get();
         }
         if litres(now.relief - self.seen.relief) > DRIP.get() {
@@ -356,9 +360,6 @@ quantity::constants! {
     /// Current that is felt.
     const FELT: Constant<Amps> =
         Constant::of("current that is felt", Amps(0.0005), Tag::Published("elektrika.cz on IEC 60479-1: line a, 0.5 mA"));
-    /// Water a day that somebody sees on a floor.
-    const PUDDLE: Constant<Volume> =
-        Constant::of("water a day seen on a floor", Volume::litres(0.5), Tag::Model("a puddle"));
     /// Water a day that somebody sees under the relief pipe.
     const DRIP: Constant<Volume> =
         Constant::of("water a day seen under the relief pipe", Volume::litres(0.1), Tag::Model("a mark of lime"));

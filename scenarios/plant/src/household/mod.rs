@@ -2,6 +2,7 @@
 
 mod account;
 mod customs;
+mod days;
 mod habits;
 mod live;
 mod tell;
@@ -29,6 +30,26 @@ named! {
         Family = "family",
         /// Three generations, somebody always at home.
         FullHouse = "full-house",
+        /// One person on changing shifts: showers at night and at noon.
+        Shifts = "shifts",
+        /// A retired couple, at home all day.
+        Retired = "retired",
+        /// Two adults, three teenagers, long showers one after the other.
+        Teenagers = "teenagers",
+        /// A couple with a new baby: small draws day and night, much laundry.
+        NewBaby = "new-baby",
+        /// A hairdresser who works at home.
+        Hairdresser = "hairdresser",
+        /// A farm: early and late, and at noon in the warm season.
+        Farm = "farm",
+        /// A cabin lived in at weekends only.
+        Cabin = "cabin",
+        /// Rented rooms: four tenants with hours of their own.
+        Rooms = "rooms",
+        /// Somebody who takes a long tub every evening, and another in the cold season.
+        TubLover = "tub-lover",
+        /// A small laundry with a flat behind it.
+        SmallLaundry = "small-laundry",
     }
 }
 
@@ -36,18 +57,31 @@ quantity::constants! {
     /// Adults and children of the full house.
     const FULL_HOUSE: Constant<(u16, u16)> =
         Constant::new("adults and children of the full house", (4, 2), "", Tag::Invented("three generations"));
+    /// Adults and children of the family with teenagers.
+    const TEENAGERS: Constant<(u16, u16)> =
+        Constant::new("adults and children of the family with teenagers", (2, 3), "", Tag::Invented("a full bathroom"));
+    /// Adults and children of the farm.
+    const FARM: Constant<(u16, u16)> =
+        Constant::new("adults and children of the farm", (3, 1), "", Tag::Invented("two of them work outdoors"));
+    /// Tenants of the rented rooms.
+    const ROOMS: Constant<(u16, u16)> =
+        Constant::new("adults and children in the rented rooms", (4, 0), "", Tag::Invented("a room each"));
 }
 
 /// The lists of this folder.
 pub(crate) const SOURCES: &[&[Listed]] =
-    &[CONSTANTS, customs::CONSTANTS, live::CONSTANTS, tell::CONSTANTS, week::CONSTANTS];
+    &[CONSTANTS, customs::CONSTANTS, days::CONSTANTS, live::CONSTANTS, tell::CONSTANTS, week::CONSTANTS];
 
 impl HouseholdKind {
     /// Adults and children living there. Invented.
     pub const fn people(self) -> (u16, u16) {
         match self {
-            Self::Single => (1, 0),
-            Self::Couple => (2, 0),
+            Self::Single | Self::Shifts | Self::Hairdresser | Self::TubLover => (1, 0),
+            Self::Couple | Self::Retired | Self::Cabin | Self::SmallLaundry => (2, 0),
+            Self::NewBaby => (2, 1),
+            Self::Teenagers => TEENAGERS.get(),
+            Self::Farm => FARM.get(),
+            Self::Rooms => ROOMS.get(),
             Self::Family => (2, 2),
             Self::FullHouse => FULL_HOUSE.get(),
         }

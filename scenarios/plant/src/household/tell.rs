@@ -11,7 +11,7 @@ pub fn complaint(week: &Week) -> Option<Symptom> {
     let count = |what: fn(&Drawn) -> bool| recent.iter().filter(|d| what(d)).count();
     let felt = recent.iter().filter(|d| d.felt).count().max(1);
     let ran_out = week.draws.iter().filter(|d| d.ran_out()).count();
-    if a_day(week, week.floor) > SEEN_ON_FLOOR.get() {
+    if a_day(week, week.floor) > week.location.noticed_leak() {
         Some(Symptom::Wet)
     } else if week.relief > SEEN_AT_PIPE.get() {
         Some(Symptom::ReliefDrips)
@@ -156,7 +156,7 @@ fn hottest(week: &Week) -> Option<Temperature> {
 
 fn water(week: &Week) -> Answer {
     let (floor, relief) = (a_day(week, week.floor), a_day(week, week.relief));
-    if floor > SEEN_ON_FLOOR.get() {
+    if floor > week.location.noticed_leak() {
         Answer::Water { a_day: Volume::litres(nearest(floor.to_litres(), 1.0).max(1.0)), at_relief: false }
     } else if week.relief > SEEN_AT_PIPE.get() {
         let litres = nearest(relief.to_litres(), LEAST_DRIP.get()).max(LEAST_DRIP.get());
@@ -223,9 +223,6 @@ quantity::constants! {
         "",
         Tag::Model("208 V on a 240 V element gives 0.75"),
     );
-    /// Water a day that is seen on a floor.
-    const SEEN_ON_FLOOR: Constant<Volume> =
-        Constant::of("water a day told as a wet floor", Volume::litres(0.5), Tag::Model("a puddle"));
     /// Water that leaves a mark under the relief valve's pipe.
     const SEEN_AT_PIPE: Constant<Volume> =
         Constant::of("water told as a drip at the relief pipe", Volume::litres(0.1), Tag::Model("a mark of lime"));

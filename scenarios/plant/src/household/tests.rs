@@ -4,6 +4,7 @@ use quantity::Draw;
 
 use super::*;
 use crate::HeaterModel;
+use crate::Location;
 use crate::climate::Climate;
 use crate::fault::{FaultId, Parameters};
 use crate::home::{Home, Setting};
@@ -15,6 +16,7 @@ fn setting(heater: usize, household: usize, seed: u64) -> Setting {
         climate: Climate::ALL[seed as usize % 4],
         day: (1 + (seed * 97) % 365) as u16,
         in_line: None,
+        location: Default::default(),
     }
 }
 
@@ -46,6 +48,27 @@ fn classes(fault: FaultId) -> Vec<Option<Symptom>> {
 
 fn count(fault: FaultId, expected: &[Symptom]) -> usize {
     classes(fault).iter().filter(|c| c.is_some_and(|c| expected.contains(&c))).count()
+}
+
+/// Every kind of household, in towns and places it did not meet before.
+#[test]
+fn a_sound_heater_serves_every_household_in_every_climate() {
+    let mut wrong = Vec::new();
+    for (i, &household) in HouseholdKind::ALL.iter().enumerate() {
+        for (j, &climate) in Climate::ALL.iter().enumerate() {
+            let seed = (7 * i + j) as u64;
+            let location = Location::ALL[(i + j) % Location::ALL.len()];
+            let setting = Setting { household, climate, location, ..setting((i + j) % 4, 0, seed) };
+            let (week, _) = lived(None, setting, seed).unwrap();
+            if let Some(symptom) = complaint(&week) {
+                let bad =
+                    week.draws.iter().find(|d| d.ran_out() || d.burnt() || d.lukewarm() || d.never_warm());
+                wrong.push(format!("{symptom} {:.2} {setting:?} {bad:?}", week.energy.0 / week.usual.0));
+            }
+            assert!(week.draws.len() > 6, "{setting:?}");
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
 #[test]

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::customs::{BURNS, COLD, WARM, WEEK};
 use super::{HouseholdKind, Meddler};
+use crate::Location;
 use crate::waterworks::Tap;
 
 /// Why people are as they are.
@@ -139,6 +140,8 @@ impl Drawn {
 pub struct Week {
     /// Who.
     pub kind: HouseholdKind,
+    /// Where the heater stands.
+    pub location: Location,
     /// Their ways.
     pub life: Life,
     /// Time from the beginning of the trouble to the technician's ring.

@@ -22,8 +22,13 @@ quantity::constants! {
     /// Height of the bottom layer that is felt at the rim, as a share.
     const RIM: Constant = Constant::new("height of the rim", 0.05, "", Tag::Model("an inch or two"));
     /// Relative humidity of the outdoor air by `Climate::ALL`.
-    const HUMIDITY: Constant<[f64; 4]> =
-        Constant::new("relative humidity by town", [0.72, 0.70, 0.82, 0.35], "", Tag::Invented("towns of our own"));
+    const HUMIDITY: Constant<[f64; Climate::ALL.len()]> =
+        Constant::new(
+            "relative humidity by town",
+            [0.72, 0.70, 0.80, 0.28, 0.68, 0.55, 0.50, 0.33, 0.74, 0.74],
+            "",
+            Tag::Invented("towns of our own"),
+        );
 }
 
 /// Dew point of the air around the heater: the outdoor air's on that day, and what the household adds.

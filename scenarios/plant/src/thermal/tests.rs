@@ -20,7 +20,14 @@ mod water_level;
 /// A sound plant on a spring day.
 fn sound(heater: HeaterModel) -> Plant {
     let household = HouseholdKind::Couple;
-    Plant::sound(Setting { heater, household, climate: Climate::MillValley, day: 100, in_line: None })
+    Plant::sound(Setting {
+        heater,
+        household,
+        climate: Climate::MillValley,
+        day: 100,
+        in_line: None,
+        location: Default::default(),
+    })
 }
 
 /// The same, full of cold water, controls settled at it.

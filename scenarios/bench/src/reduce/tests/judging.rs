@@ -9,7 +9,7 @@ use super::*;
 
 fn house(heater: HeaterModel) -> Home {
     let (household, climate) = (HouseholdKind::Couple, Climate::MillValley);
-    Home::sound(Setting { heater, household, climate, day: 200, in_line: None })
+    Home::sound(Setting { heater, household, climate, day: 200, in_line: None, location: Default::default() })
 }
 
 #[test]

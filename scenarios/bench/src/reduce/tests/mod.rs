@@ -26,6 +26,7 @@ fn home() -> Home {
         climate: Climate::MillValley,
         day: 40,
         in_line: None,
+        location: Default::default(),
     })
 }
 
