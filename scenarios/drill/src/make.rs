@@ -265,7 +265,7 @@ fn house(order: &Order, setting: Setting) -> Home {
 
 /// Lays the traps that live in the house; the others live in the kit and the people.
 fn lay(trap: Trap, home: &mut Home) {
-    let second = takes_second(&home.plant);
+    let single = home.plant.wiring.hot_neutral;
     let breakers = &mut home.plant.panel.breakers;
     match trap {
         Trap::MislabelledBreaker => {
@@ -277,26 +277,25 @@ fn lay(trap: Trap, home: &mut Home) {
                 };
             }
         }
-        // It joins two legs to two legs; nobody ties it to a neutral, nor to screws an off-peak circuit has.
-        Trap::SecondSource if !second => {}
+        // An off-peak heater's second circuit is one already: the directory calls it something else.
+        Trap::SecondSource if home.plant.plate.layout == plant::Layout::OffPeak => {
+            for breaker in breakers.iter_mut().filter(|b| b.feeds == Circuit::OffPeak) {
+                breaker.label = Circuit::Range;
+            }
+        }
         Trap::SecondSource => {
             home.plant.wiring.second_source = true;
-            if !breakers.iter().any(|b| b.feeds == Circuit::SecondSource) {
-                breakers.push(Breaker {
-                    // The directory never heard of it: an old circuit pressed into service.
-                    label: Circuit::Range,
-                    ..Breaker::sound(Circuit::SecondSource, Amps(30.0))
-                });
+            let (feeds, rating) = (Circuit::SecondSource, Amps(30.0));
+            // On one leg and the neutral only the leg comes from elsewhere.
+            let fed = if single { Breaker::single(feeds, rating) } else { Breaker::sound(feeds, rating) };
+            if !breakers.iter().any(|b| b.feeds == feeds) {
+                // The directory never heard of it: an old circuit pressed into service.
+                breakers.push(Breaker { label: Circuit::Range, ..fed });
             }
         }
         Trap::GhostVolts => home.plant.beside_live = GHOSTLY,
         Trap::BrokenLead | Trap::SomebodyResets | Trap::WornLead | Trap::WrongJack | Trap::WeakBattery => {}
     }
-}
-
-/// A second cable can be tied in.
-fn takes_second(plant: &plant::Plant) -> bool {
-    !plant.wiring.hot_neutral && plant.plate.layout != plant::Layout::OffPeak
 }
 
 /// Lives in the house until somebody calls. Where these people would never notice, and the order leaves open
@@ -403,6 +402,35 @@ mod tests {
             ..Order::chance(1, Mode::Solo)
         };
         assert_eq!(make(&hidden).unwrap_err(), OrderError::NothingFits);
+    }
+
+    /// Whatever feeds a heater a second time keeps it live with its own breaker off; an off-peak circuit does so of
+    /// itself, and the trap hides its name.
+    #[test]
+    fn a_second_source_is_one_in_every_heater() {
+        use plant::{Handle, Screw};
+        for &heater in HeaterModel::ALL {
+            let order = Order {
+                heater: Some(heater),
+                fault: Wanted::One(FaultId::F37),
+                traps: vec![Trap::SecondSource],
+                ..Order::chance(3, Mode::Solo)
+            };
+            let mut plant = house(&order, setting(&order)).plant;
+            let off_peak = plant.plate.layout == plant::Layout::OffPeak;
+            let unnamed = plant
+                .panel
+                .breakers
+                .iter()
+                .any(|b| b.feeds_heater() && b.feeds != Circuit::Heater && b.label == Circuit::Range);
+            assert!(unnamed, "{heater}");
+            for breaker in plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater) {
+                breaker.handle = Handle::Off;
+            }
+            let at = if off_peak { Screw::H5 } else { Screw::H1 };
+            let volts = plant.energise(&[]).volts(at.into(), Screw::Shell.into());
+            assert!(volts.get() > 100.0, "{heater}: {volts:?}");
+        }
     }
 
     #[test]

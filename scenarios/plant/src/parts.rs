@@ -140,7 +140,8 @@ impl Wiring {
             Wire::CableG => true,
             Wire::BoxA | Wire::WhipA => self.boxed,
             Wire::BoxB | Wire::WhipB => self.boxed && !self.hot_neutral,
-            Wire::SecondA | Wire::SecondB => self.second_source,
+            Wire::SecondA => self.second_source,
+            Wire::SecondB => self.second_source && !self.hot_neutral,
             Wire::OffPeakA | Wire::OffPeakB => self.layout == Layout::OffPeak,
             _ => self.layout.has_lead(wire),
         }
@@ -149,7 +150,8 @@ impl Wiring {
     /// Whether a screw is there at all.
     pub fn has_screw(&self, screw: Screw) -> bool {
         match screw {
-            Screw::S1 | Screw::S2 => self.second_source || self.layout == Layout::OffPeak,
+            Screw::S1 => self.second_source || self.layout == Layout::OffPeak,
+            Screw::S2 => (self.second_source || self.layout == Layout::OffPeak) && !self.hot_neutral,
             Screw::B2 => !self.hot_neutral,
             Screw::X1 | Screw::X3 => self.boxed,
             Screw::X2 | Screw::X4 => self.boxed && !self.hot_neutral,

@@ -1,7 +1,7 @@
 //! The part commonly changed in error, changed with all the care of a proper job.
 
 use bench::{Action, MeterFunction};
-use drill::{Cure, Order, RuleId};
+use drill::{Cure, Drill, Order, RuleId};
 use plant::fault::{FaultId, PartKind};
 use plant::{Handle, Level, Screw};
 
@@ -15,25 +15,41 @@ pub fn changed_in_error(order: &Order) -> (Work, Verdict) {
     let kind = work.drill.fault.id.fault().tempting;
     let found = work.handle();
     let lower = work.session.home.plant.plate.has(Level::Lower);
+    let hot_neutral = work.session.home.plant.wiring.hot_neutral;
+    // 120 gallons take longer to run off than the 80 that the sequences wait for.
+    let large = work.session.home.plant.plate.nominal > quantity::Volume::gallons(80.1);
+    let longer = |mut acts: Vec<Action>| {
+        for act in &mut acts {
+            if let Action::Wait { minutes } = act
+                && large
+                && *minutes >= 30.0
+            {
+                *minutes *= 2.0;
+            }
+        }
+        acts
+    };
     work.acts(by_the_book::arrive());
     work.acts(by_the_book::open(Level::Upper));
     if lower {
         work.acts(by_the_book::open(Level::Lower));
     }
     work.act(by_the_book::read(MeterFunction::Volts, Screw::H1, Screw::Pipe));
-    work.make_dead(by_the_book::handled(kind));
+    let there = |screw: &Screw| work.session.home.plant.wiring.has_screw(*screw);
+    let screws: Vec<Screw> = by_the_book::handled(kind).iter().copied().filter(there).collect();
+    work.make_dead(&screws);
     if kind == PartKind::Breaker {
         work.act(by_the_book::open_panel());
-        work.acts(by_the_book::prove_breaker_dead());
+        work.acts(by_the_book::prove_breaker_dead_on(hot_neutral));
     }
     let opens = by_the_book::opens_tank(kind);
     if opens {
-        work.acts(by_the_book::drain());
+        work.acts(longer(by_the_book::drain()));
     }
     // Water that comes from elsewhere, as through a fixture, may still spill: that is part of the error.
     work.forces(kind);
     if opens {
-        work.acts(by_the_book::refill());
+        work.acts(longer(by_the_book::refill()));
     }
     if kind == PartKind::Breaker {
         work.act(by_the_book::close_panel());
@@ -54,6 +70,13 @@ pub fn changed_in_error(order: &Order) -> (Work, Verdict) {
     work.session.step(&Action::HandOver);
     let verdict = work.verdict();
     (work, verdict)
+}
+
+/// Whether this heater has the part that is commonly changed in error: one of a single element has no lower one.
+pub fn has_what_tempts(drill: &Drill) -> bool {
+    let handled = by_the_book::handled(drill.fault.id.fault().tempting);
+    let wiring = &drill.job.home.plant.wiring;
+    handled.is_empty() || handled.iter().any(|screw| wiring.has_screw(*screw))
 }
 
 /// The part commonly changed for a fault neither cures it nor goes unseen in the Repair account.

@@ -104,6 +104,19 @@ pub fn prove_breaker_dead() -> Vec<Action> {
     ]
 }
 
+/// The same where the breaker may have one pole: the leg to the neutral bar in place of the other leg.
+pub fn prove_breaker_dead_on(hot_neutral: bool) -> Vec<Action> {
+    if !hot_neutral {
+        return prove_breaker_dead();
+    }
+    vec![
+        read(MeterFunction::LowVolts, Screw::B1, Screw::N),
+        read(MeterFunction::Ohms, Screw::G, Screw::Pipe),
+        read(MeterFunction::LowVolts, Screw::B1, Screw::G),
+        Action::ProveMeter { on: KnownSource::ProvingUnit },
+    ]
+}
+
 /// Both wires of an element, labelled and taken off (10.2).
 pub fn lift_element(level: Level) -> Vec<Action> {
     let mut acts = Vec::new();

@@ -84,6 +84,7 @@ pub(crate) const SOURCES: &[&[Listed]] = &[
     f29::CONSTANTS,
     f39::CONSTANTS,
     f46::CONSTANTS,
+    f49::CONSTANTS,
     inspect::CONSTANTS,
     sound::CONSTANTS,
 ];
