@@ -346,8 +346,13 @@ mod tests {
             let order = Order { heater: Some(HeaterModel::Plain40), ..Order::chance(seed, Mode::Solo) };
             *seen.entry(settle(&order).unwrap().1.id).or_default() += 1.0;
         }
-        let total: f64 = FaultId::ALL.iter().map(|id| id.fault().weight.get()).sum();
-        for id in FaultId::ALL {
+        // Those of other heaters stay away.
+        let order = Order { heater: Some(HeaterModel::Plain40), ..Order::chance(0, Mode::Solo) };
+        let houses = houses(&order, setting(&order));
+        let here = |id: &&FaultId| houses.iter().any(|home| fits(&order, home, **id));
+        let total: f64 = FaultId::ALL.iter().filter(here).map(|id| id.fault().weight.get()).sum();
+        assert!(seen.keys().all(|id| here(&id)));
+        for id in FaultId::ALL.iter().filter(here) {
             let expected = f64::from(n) * id.fault().weight.get() / total;
             let found = seen.get(id).copied().unwrap_or(0.0);
             // Four standard deviations of a count: one test in some thousands would fail by chance.
