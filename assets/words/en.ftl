@@ -347,6 +347,10 @@ symptom-relief-drips = Relief pipe drips
 symptom-lights = Lights too bright or dim
 symptom-tingle = A tingle at the taps
 symptom-slow = Slow to recover
+symptom-noise = Noise
+symptom-smell = Smell
+symptom-bill = Bill
+symptom-nothing = No complaint
 
 ## Questions
 
@@ -356,13 +360,26 @@ question-too-hot = Is it ever too hot?
 question-tripped = Has a breaker tripped, has anybody reset anything?
 question-who-touched = Has anybody worked on it or changed a setting?
 question-water = Any water on the floor, any drip?
-question-noise-smell = Any noise or smell?
+question-noise-smell = Any smell?
 question-people = How many of you are there, and who uses most?
 question-every-tap = Is it the same at every tap?
 question-bill = How is the electricity bill?
 question-age = How old is the heater?
 question-house = Is anything else wrong in the house: the lights, a tingle anywhere?
 question-other-supply = Is there any other supply to it: a timer, an off-peak meter, solar panels?
+
+question-which-tap = At which tap did you notice first?
+question-time-of-day = At what time of the day is it worst?
+question-how-often = Every time, or now and then?
+question-sudden = Did it come all at once, or bit by bit?
+question-back-again = Once it has failed, how long until there is hot water again?
+question-water-bill = How is the water bill?
+question-noise = Any noise: rumbling, hissing, taps that spit?
+question-parts = Has any part of it been changed?
+question-cost = Is there a sum beyond which I should ask first?
+question-stands = Where does the heater stand?
+question-strong = Is the flow as strong as ever?
+question-clear = Is the water clear?
 
 ## What the people say
 
@@ -376,6 +393,39 @@ complaint-relief-drips = That pipe on the side of the heater drips.
 complaint-lights = Something is wrong with the power in the house, and the heater is on it too.
 complaint-tingle = We get a tingle off the taps.
 complaint-slow = There is hot water, but it takes for ever to come back.
+
+complaint-noise = The heater makes noises it did not make before.
+complaint-smell = There is a smell, and it comes from the heater.
+complaint-bill = Our bill is far too high.
+complaint-nothing = We would like somebody to look at the heater. Nothing we could put a finger on.
+complaint-no-hot-1 = There is no hot water.
+complaint-no-hot-2 = Everything out of the hot tap is cold.
+complaint-runs-out-1 = We do not have enough hot water any more.
+complaint-runs-out-2 = Somebody always ends up in cold water.
+complaint-lukewarm-1 = The hot water is not hot.
+complaint-lukewarm-2 = All we get is warm water.
+complaint-too-hot-1 = You cannot hold your hand under it, it is that hot.
+complaint-too-hot-2 = The hot water is dangerous, it is so hot.
+complaint-trips-1 = We keep finding the heater’s breaker off.
+complaint-trips-2 = Something trips the breaker of the heater.
+complaint-wet-1 = It is wet around the heater.
+complaint-wet-2 = Something leaks where the heater stands.
+complaint-relief-drips-1 = Water comes out of the pipe at the side.
+complaint-relief-drips-2 = The relief pipe is wet, and there is a mark under it.
+complaint-lights-1 = The power is odd in the whole house.
+complaint-lights-2 = The lights act up, and we worry about the heater.
+complaint-tingle-1 = The tap bites.
+complaint-tingle-2 = We feel a prickle when we touch the tap.
+complaint-slow-1 = It gets hot, but it needs half a day.
+complaint-slow-2 = The heater has become slow.
+complaint-noise-1 = Something in the tank is loud.
+complaint-noise-2 = We hear the heater through the wall.
+complaint-smell-1 = Something smells near the heater.
+complaint-smell-2 = It smells, and we do not like it.
+complaint-bill-1 = The bill frightened us.
+complaint-bill-2 = We pay far more than before.
+complaint-nothing-1 = It works, I believe. Please have a look at it.
+complaint-nothing-2 = We just want it checked.
 
 says-last-good-unknown = I could not say when it was last right.
 says-last-good = { $days ->
@@ -409,7 +459,7 @@ says-dry = No, it is dry.
 says-wet-relief = The pipe from that valve drips: about { $a-day } in a day.
 says-wet-floor = There is water on the floor: about { $a-day } in a day.
 says-burnt = There is a smell now and then, like something scorched.
-says-no-smell = No smell. It hums a little when it heats, as always.
+says-no-smell = No smell.
 says-people = { $adults ->
     [one] One grown-up
    *[other] { $adults } grown-ups
@@ -419,6 +469,37 @@ says-people = { $adults ->
    *[other] {" "}and { $children } children live here.
 }
 says-demand = We have more people staying than usual.
+says-not-every-tap = No, not at every tap.
+says-which-tap-unknown = I could not say where first.
+says-which-tap = It was first at this tap: { $tap }.
+says-all-day = It makes no difference what time it is.
+says-worst-morning = In the morning, mostly.
+says-worst-midday = In the middle of the day, mostly.
+says-worst-evening = In the evening, mostly.
+says-worst-night = At night, mostly.
+says-how-often = { $times ->
+    [0] I have not seen it happen.
+    [10] Every time.
+   *[other] About { $times } times out of ten.
+}
+says-sudden = All at once.
+says-creeping = Not all at once. Now it does, now it does not.
+says-not-back = It has not come back since.
+says-back-again = About { $after }, then it is hot again.
+says-water-bill-up = The water bill is up as well.
+says-rumbles = It rumbles and pops while it heats.
+says-hisses = There is a hiss from the pipe at the side now and then.
+says-spits = The taps spit.
+says-no-noise = No noise that I would have noticed.
+says-no-parts = No part was changed that I know of.
+says-parts = { $who } put a part in, not long ago.
+says-cost-open = Do what has to be done.
+says-cost = Please ask me before it goes over { $dollars } dollars.
+says-stands = It stands { $place }.
+says-weak-flow = The hot side runs weaker than it used to.
+says-strong-flow = It runs as strong as ever.
+says-grit = There is grit in it, and flakes sometimes.
+says-clear = Clear, yes.
 says-every-tap = Yes, every tap is the same.
 says-bill-up = The bill is up, now that you say it.
 says-bill-down = Lower than usual, if anything.

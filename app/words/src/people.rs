@@ -8,7 +8,10 @@ use crate::book::Fill;
 impl Voice {
     /// What they say when the door opens.
     pub fn complaint(&self, account: &Account) -> String {
-        let mut said = vec![self.text(&format!("complaint-{}", account.symptom))];
+        let mut said = vec![self.text(&match account.manner {
+            0 => format!("complaint-{}", account.symptom),
+            other => format!("complaint-{}-{other}", account.symptom),
+        })];
         said.extend(account.opening.iter().map(|a| self.answer(a)));
         said.join(" ")
     }
@@ -49,7 +52,36 @@ impl Voice {
                     say("says-people", &[("adults", (*adults).into()), ("children", (*children).into())]);
                 if *demand > 1.2 { format!("{said} {}", self.text("says-demand")) } else { said }
             }
-            Answer::EveryTap => self.text("says-every-tap"),
+            Answer::EveryTap { same: true } => self.text("says-every-tap"),
+            Answer::EveryTap { same: false } => self.text("says-not-every-tap"),
+            Answer::WhichTap { tap: None } => self.text("says-which-tap-unknown"),
+            Answer::WhichTap { tap: Some(tap) } => say("says-which-tap", &[("tap", self.tap(*tap).into())]),
+            Answer::TimeOfDay { part: None } => self.text("says-all-day"),
+            Answer::TimeOfDay { part: Some(part) } => self.text(&format!("says-worst-{part}")),
+            Answer::HowOften { of_ten } => say("says-how-often", &[("times", (*of_ten).into())]),
+            Answer::Sudden { sudden } => self.text(if *sudden { "says-sudden" } else { "says-creeping" }),
+            Answer::BackAgain { after: None } => self.text("says-not-back"),
+            Answer::BackAgain { after: Some(after) } => {
+                say("says-back-again", &[("after", u.duration(*after).into())])
+            }
+            Answer::WaterBill { factor } => {
+                self.text(if *factor > 1.15 { "says-water-bill-up" } else { "says-bill-same" })
+            }
+            Answer::Noise { rumbles, hisses, spits } => {
+                let heard = [(rumbles, "says-rumbles"), (hisses, "says-hisses"), (spits, "says-spits")];
+                let said: Vec<String> =
+                    heard.iter().filter(|(on, _)| **on).map(|(_, id)| self.text(id)).collect();
+                if said.is_empty() { self.text("says-no-noise") } else { said.join(" ") }
+            }
+            Answer::Parts { who: Meddler::Nobody } => self.text("says-no-parts"),
+            Answer::Parts { who } => say("says-parts", &[("who", self.meddler(*who).into())]),
+            Answer::Cost { ask_above: None } => self.text("says-cost-open"),
+            Answer::Cost { ask_above: Some(dollars) } => say("says-cost", &[("dollars", (*dollars).into())]),
+            Answer::Stands { location } => say("says-stands", &[("place", self.location(*location).into())]),
+            Answer::Strong { share } => {
+                self.text(if *share < 0.75 { "says-weak-flow" } else { "says-strong-flow" })
+            }
+            Answer::Clear { grit } => self.text(if *grit { "says-grit" } else { "says-clear" }),
             Answer::Bill { factor } => self.text(match *factor {
                 f if f > 1.25 => "says-bill-up",
                 f if f < 0.75 => "says-bill-down",

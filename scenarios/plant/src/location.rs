@@ -7,8 +7,10 @@ use crate::named::named;
 
 named! {
     /// Where a heater is installed.
+    #[derive(Default)]
     Location {
         /// A basement with a floor drain.
+        #[default]
         Basement = "basement",
         /// A closet in the living space.
         Closet = "closet",
@@ -18,12 +20,6 @@ named! {
         Attic = "attic",
         /// Outdoors in a cabinet against the wall.
         Outdoors = "outdoors",
-    }
-}
-
-impl Default for Location {
-    fn default() -> Self {
-        Self::Basement
     }
 }
 

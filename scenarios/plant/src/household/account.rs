@@ -3,7 +3,9 @@
 use quantity::{Seconds, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
+use crate::Location;
 use crate::named::named;
+use crate::waterworks::Tap;
 
 named! {
     /// A question to the customer.
@@ -34,6 +36,30 @@ named! {
         OtherSupply = "other-supply",
         /// Is anything else wrong in the house: lights, a tingle?
         House = "house",
+        /// At which tap was it noticed first?
+        WhichTap = "which-tap",
+        /// At what time of the day is it worst?
+        TimeOfDay = "time-of-day",
+        /// Every time, or now and then?
+        HowOften = "how-often",
+        /// All at once, or bit by bit?
+        Sudden = "sudden",
+        /// When it has failed, how long until there is hot water again?
+        BackAgain = "back-again",
+        /// How is the water bill?
+        WaterBill = "water-bill",
+        /// Any noise: rumbling, hissing, spitting taps?
+        Noise = "noise",
+        /// Has any part been changed?
+        Parts = "parts",
+        /// What may it cost?
+        Cost = "cost",
+        /// Where does the heater stand?
+        Stands = "stands",
+        /// Is the flow as strong as ever?
+        Strong = "strong",
+        /// Is the water clear?
+        Clear = "clear",
     }
 }
 
@@ -58,8 +84,16 @@ named! {
         Lights = "lights",
         /// A tingle at the taps.
         Tingle = "tingle",
-        /// Nothing at the taps, but something else: a slow reheat, a bill.
+        /// Nothing at the taps, but it takes long to get hot again.
         Slow = "slow",
+        /// A noise out of the heater.
+        Noise = "noise",
+        /// A smell.
+        Smell = "smell",
+        /// A bill.
+        Bill = "bill",
+        /// Nothing that anybody noticed: somebody is to have a look at it.
+        Nothing = "nothing",
     }
 }
 
@@ -151,7 +185,74 @@ pub enum Answer {
         demand: f64,
     },
     /// It happens at every tap.
-    EveryTap,
+    EveryTap {
+        /// As far as they know.
+        same: bool,
+    },
+    /// The tap at which it was noticed first.
+    WhichTap {
+        /// Which; `None` when nobody remembers.
+        tap: Option<Tap>,
+    },
+    /// When it is worst.
+    TimeOfDay {
+        /// Part of the day; `None` when it is the same all day.
+        part: Option<DayPart>,
+    },
+    /// How often it happens.
+    HowOften {
+        /// Draws of ten.
+        of_ten: u16,
+    },
+    /// How it began.
+    Sudden {
+        /// From one draw to the next.
+        sudden: bool,
+    },
+    /// Time from failing to hot water again.
+    BackAgain {
+        /// About; `None` when it did not come back.
+        after: Option<Seconds>,
+    },
+    /// The water bill against the usual.
+    WaterBill {
+        /// Factor.
+        factor: f64,
+    },
+    /// Noises.
+    Noise {
+        /// A rumble or popping while it heats.
+        rumbles: bool,
+        /// A hiss or a rush at the relief valve's pipe.
+        hisses: bool,
+        /// Taps spit.
+        spits: bool,
+    },
+    /// Parts changed before the call.
+    Parts {
+        /// By whom; nobody known of.
+        who: Meddler,
+    },
+    /// What it may cost.
+    Cost {
+        /// Dollars beyond which they want to be asked; `None` when they leave it open.
+        ask_above: Option<u16>,
+    },
+    /// Where the heater stands.
+    Stands {
+        /// Where.
+        location: Location,
+    },
+    /// Flow of the hot side.
+    Strong {
+        /// Share of a sound one's.
+        share: f64,
+    },
+    /// The water's look.
+    Clear {
+        /// Grit or flakes in it.
+        grit: bool,
+    },
     /// The bill against the same weeks before.
     Bill {
         /// Factor on the usual electricity of the heater.
@@ -178,11 +279,28 @@ pub enum Answer {
     },
 }
 
+named! {
+    /// A part of the day.
+    DayPart {
+        /// Before ten.
+        Morning = "morning",
+        /// From ten to five.
+        Midday = "midday",
+        /// From five to ten.
+        Evening = "evening",
+        /// Later, or before five.
+        Night = "night",
+    }
+}
+
 /// Everything the people can tell.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Account {
     /// What they called about.
     pub symptom: Symptom,
+    /// In which of several ways they put it.
+    #[serde(default)]
+    pub manner: u16,
     /// What they say when the door opens, in order.
     pub opening: Vec<Answer>,
     /// Every answer, by question in the order of `Question::ALL`.

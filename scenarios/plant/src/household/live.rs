@@ -59,6 +59,8 @@ struct Books {
     relief: f64,
     leaks: f64,
     lost: f64,
+    drawn: f64,
+    hidden: f64,
 }
 
 impl Books {
@@ -69,6 +71,8 @@ impl Books {
             relief: ledger.relief.mass.0,
             leaks: ledger.leaks.mass.0,
             lost: ledger.lost.0,
+            drawn: ledger.taps.iter().map(|store| store.mass.0).sum(),
+            hidden: ledger.hidden.mass.0,
         }
     }
 }
@@ -101,6 +105,13 @@ impl Run {
                 calling: Seconds(0.0),
                 plate: home.plant.plate.element.watts,
                 peak: home.plant.plumbing.pressure,
+                drawn: Volume(0.0),
+                hidden: Volume(0.0),
+                rumbles: false,
+                spits: false,
+                grit: false,
+                odd_part: false,
+                strong: 1.0,
                 burnt_smell: false,
                 dials: home.plant.thermostats.map(|t| t.dial),
                 demand: home.demand,
@@ -277,6 +288,10 @@ impl Run {
         self.week.usual += Joules(end.lost - self.start.lost);
         self.week.burnt_smell |= charred_and_carrying(home);
         (self.week.lights, self.week.tingle) = (lights(home), tingles(home));
+        self.week.drawn = litres(end.drawn - self.start.drawn);
+        self.week.hidden = litres(end.hidden - self.start.hidden);
+        let calling = self.week.calling;
+        super::seen::note(&mut self.week, home, calling);
         home.plant.plumbing.on_floor = Volume(0.0);
         home.plant.plumbing.peak = home.plant.plumbing.pressure;
         self.week

@@ -5,12 +5,14 @@ mod customs;
 mod days;
 mod habits;
 mod live;
+mod recall;
+mod seen;
 mod tell;
 #[cfg(test)]
 mod tests;
 mod week;
 
-pub use account::{Account, Answer, HowMuch, Meddler, Question, Symptom};
+pub use account::{Account, Answer, DayPart, HowMuch, Meddler, Question, Symptom};
 pub use live::week;
 pub use tell::{account, complaint};
 pub use week::{Drawn, Life, Week};
@@ -69,8 +71,16 @@ quantity::constants! {
 }
 
 /// The lists of this folder.
-pub(crate) const SOURCES: &[&[Listed]] =
-    &[CONSTANTS, customs::CONSTANTS, days::CONSTANTS, live::CONSTANTS, tell::CONSTANTS, week::CONSTANTS];
+pub(crate) const SOURCES: &[&[Listed]] = &[
+    CONSTANTS,
+    customs::CONSTANTS,
+    days::CONSTANTS,
+    live::CONSTANTS,
+    recall::CONSTANTS,
+    seen::CONSTANTS,
+    tell::CONSTANTS,
+    week::CONSTANTS,
+];
 
 impl HouseholdKind {
     /// Adults and children living there. Invented.

@@ -1,9 +1,10 @@
 //! From what was lived through to what is told: the class of complaint, and answers that rounding memory gives.
 
-use quantity::{Constant, Seconds, Tag, Temperature, Volume};
+use quantity::{Constant, Draw, Seconds, Tag, Temperature, Volume};
 
+use super::recall::recall;
 use super::week::{Drawn, Week};
-use super::{Account, Answer, HowMuch, Meddler, Question, Symptom};
+use super::{Account, Answer, DayPart, HowMuch, Meddler, Question, Symptom};
 
 /// What the people call about; `None` while they have nothing to complain of.
 pub fn complaint(week: &Week) -> Option<Symptom> {
@@ -29,26 +30,36 @@ pub fn complaint(week: &Week) -> Option<Symptom> {
         Some(Symptom::Tingle)
     } else if week.lights.contains(&true) {
         Some(Symptom::Lights)
-    } else if week.burnt_smell || slow(week) {
+    } else if week.burnt_smell {
+        Some(Symptom::Smell)
+    } else if weak(week) {
         Some(Symptom::Slow)
+    } else if week.rumbles {
+        Some(Symptom::Noise)
+    } else if bill(week) >= DEAR.get() || water_bill(week) >= DEAR.get() {
+        Some(Symptom::Bill)
     } else {
         None
     }
 }
 
-/// Everything the people can tell. Somebody who calls without a complaint at the taps calls because
-/// something seems slow.
+/// Everything the people can tell, as far as they remember and care to. Somebody who calls without a complaint
+/// wants it looked at.
 pub fn account(week: &Week) -> Account {
-    let symptom = complaint(week).unwrap_or(Symptom::Slow);
-    let answers: Vec<Answer> =
-        Question::ALL.iter().map(|question| answer(week, symptom, *question)).collect();
+    let symptom = complaint(week).unwrap_or(Symptom::Nothing);
+    let since = week.draws.iter().find(|d| bad(d)).map_or(Seconds(0.0), |d| week.lasted - d.at);
+    let told = |question: &Question| recall(answer(week, symptom, *question), *question, week, since);
+    let answers: Vec<Answer> = Question::ALL.iter().map(told).collect();
     let first = match symptom {
         Symptom::Wet | Symptom::ReliefDrips => Question::Water,
         Symptom::Trips => Question::Tripped,
         Symptom::TooHot => Question::TooHot,
         Symptom::Lights | Symptom::Tingle => Question::House,
-        Symptom::Slow if week.burnt_smell => Question::NoiseSmell,
-        Symptom::Slow if slow(week) => Question::Bill,
+        Symptom::Smell => Question::NoiseSmell,
+        Symptom::Noise => Question::Noise,
+        Symptom::Bill if bill(week) >= DEAR.get() => Question::Bill,
+        Symptom::Bill => Question::WaterBill,
+        Symptom::Nothing => Question::Age,
         Symptom::NoHot | Symptom::RunsOut | Symptom::Lukewarm | Symptom::Slow => Question::HowMuch,
     };
     let second = if symptom == Symptom::TooHot && how_much(week, symptom) == HowMuch::Never {
@@ -57,7 +68,8 @@ pub fn account(week: &Week) -> Account {
         Question::LastGood
     };
     let opening = [first, second].iter().filter_map(|q| answers.get(*q as usize).copied()).collect();
-    Account { symptom, opening, answers }
+    let manner = Draw::new(u64::from(week.life.memory), "manner").index(usize::from(MANNERS.get())) as u16;
+    Account { symptom, manner, opening, answers }
 }
 
 fn answer(week: &Week, symptom: Symptom, question: Question) -> Answer {
@@ -80,7 +92,25 @@ fn answer(week: &Week, symptom: Symptom, question: Question) -> Answer {
             let (adults, children) = week.kind.people();
             Answer::People { adults, children, demand: (week.demand * 2.0).round() / 2.0 }
         }
-        Question::EveryTap => Answer::EveryTap,
+        Question::EveryTap => Answer::EveryTap { same: every_tap(week) },
+        Question::WhichTap => Answer::WhichTap { tap: week.draws.iter().find(|d| bad(d)).map(|d| d.tap) },
+        Question::TimeOfDay => Answer::TimeOfDay { part: worst_part(week) },
+        Question::HowOften => Answer::HowOften { of_ten: of_ten(week) },
+        Question::Sudden => Answer::Sudden { sudden: sudden(week) },
+        Question::BackAgain => Answer::BackAgain { after: back_again(week) },
+        Question::WaterBill => Answer::WaterBill { factor: nearest(water_bill(week), TENTHS.get()) },
+        Question::Noise => Answer::Noise {
+            rumbles: week.rumbles,
+            hisses: week.relief > SEEN_AT_PIPE.get(),
+            spits: week.spits,
+        },
+        Question::Parts => {
+            Answer::Parts { who: if week.odd_part { week.life.meddler } else { Meddler::Nobody } }
+        }
+        Question::Cost => Answer::Cost { ask_above: week.life.ask_above },
+        Question::Stands => Answer::Stands { location: week.location },
+        Question::Strong => Answer::Strong { share: nearest(week.strong, TENTHS.get()) },
+        Question::Clear => Answer::Clear { grit: week.grit },
         Question::Bill => Answer::Bill { factor: bill(week) },
         Question::Age => Answer::Age { years: week.life.years },
         Question::House => {
@@ -175,11 +205,63 @@ fn bill(week: &Week) -> f64 {
     if week.usual.0 > 0.0 { nearest(week.energy.0 / week.usual.0, TENTHS.get()) } else { 1.0 }
 }
 
-/// It takes much longer than it should to get hot again, or the bill is half as high again.
-fn slow(week: &Week) -> bool {
+/// It takes much longer than it should to get hot again.
+fn weak(week: &Week) -> bool {
     let power = week.energy.0 / week.calling.0.max(1.0);
-    let weak = week.calling > Seconds::hours(1.0) && power < SLUGGISH.get() * week.plate.0;
-    weak || bill(week) >= DEAR.get()
+    week.calling > Seconds::hours(1.0) && power < SLUGGISH.get() * week.plate.0
+}
+
+/// Water through the meter against what was drawn.
+fn water_bill(week: &Week) -> f64 {
+    let drawn = week.drawn.0.max(Volume::litres(1.0).0);
+    (drawn + week.hidden.0 + week.floor.0 + week.relief.0) / drawn
+}
+
+/// Every tap that was felt went wrong at some time since the first did.
+fn every_tap(week: &Week) -> bool {
+    let Some(first) = week.draws.iter().position(bad) else { return true };
+    let since = || week.draws.iter().skip(first).filter(|d| d.felt);
+    since().all(|one| since().any(|other| other.tap == one.tap && bad(other)))
+}
+
+/// The part of the day in which most went wrong; none where it is all the same.
+fn worst_part(week: &Week) -> Option<DayPart> {
+    let (morning, midday, evening, night) = PARTS.get();
+    let part = |d: &Drawn| {
+        let hour = (d.at.to_days() - d.at.to_days().floor()) * HOURS.get();
+        match () {
+            () if hour < morning || hour >= night => DayPart::Night,
+            () if hour < midday => DayPart::Morning,
+            () if hour < evening => DayPart::Midday,
+            () => DayPart::Evening,
+        }
+    };
+    let wrong: Vec<DayPart> = week.draws.iter().filter(|d| bad(d)).map(part).collect();
+    let most = DayPart::ALL.iter().copied().max_by_key(|p| wrong.iter().filter(|w| w == &p).count())?;
+    let count = wrong.iter().filter(|w| **w == most).count();
+    (wrong.len() > 1 && 2 * count > wrong.len()).then_some(most)
+}
+
+/// Of ten draws since the first that went wrong.
+fn of_ten(week: &Week) -> u16 {
+    let first = week.draws.iter().position(bad).unwrap_or(week.draws.len());
+    let since = || week.draws.iter().skip(first).filter(|d| d.felt);
+    let (all, wrong) = (since().count().max(1), since().filter(|d| bad(d)).count());
+    let tenths = (usize::from(OF_TEN.get()) * wrong).div_ceil(all);
+    u16::try_from(tenths).unwrap_or_default()
+}
+
+/// From the first draw that went wrong most of them did.
+fn sudden(week: &Week) -> bool {
+    2 * of_ten(week) > OF_TEN.get()
+}
+
+/// From the first draw that went wrong to the next that did not.
+fn back_again(week: &Week) -> Option<Seconds> {
+    let first = week.draws.iter().position(bad)?;
+    let from = week.draws.get(first)?.at;
+    let back = week.draws.iter().skip(first).find(|d| d.felt && !bad(d))?;
+    Some(Seconds::hours((back.at - from).to_hours().round().max(1.0)))
 }
 
 fn nearest(value: f64, step: f64) -> f64 {
@@ -187,6 +269,19 @@ fn nearest(value: f64, step: f64) -> f64 {
 }
 
 quantity::constants! {
+    /// Ways of putting the same complaint.
+    const MANNERS: Constant<u16> = Constant::new("ways of putting a complaint", 3, "", Tag::Invented("ways of speaking"));
+    /// Draws that a frequency is told of.
+    const OF_TEN: Constant<u16> = Constant::new("draws that a frequency is told of", 10, "", Tag::Model("nine times out of ten"));
+    /// Hours at which morning, midday, evening and night begin.
+    const PARTS: Constant<(f64, f64, f64, f64)> = Constant::new(
+        "hours at which morning, midday, evening and night begin",
+        (5.0, 10.0, 17.0, 22.0),
+        "h",
+        Tag::Model("as people speak"),
+    );
+    /// Hours of a day.
+    const HOURS: Constant = Constant::new("hours of a day", 24.0, "h", Tag::Computed("calendar"));
     /// Draws people think of when a day has fewer.
     const RECENT: Constant<usize> = Constant::new("draws people think of first", 3, "", Tag::Model("memory is short"));
     /// Shortest time a day's water is reckoned from.

@@ -178,3 +178,46 @@ fn the_same_draw_gives_the_same_week() {
     let again = || lived(Some(FaultId::F05), setting(2, 2, 9), 9).unwrap();
     assert_eq!(again(), again());
 }
+
+#[test]
+fn every_question_has_its_own_answer_and_is_answered_alike_every_time() {
+    assert!(Question::ALL.len() >= 25);
+    for (week, _) in everywhere(Some(FaultId::F01)) {
+        let told = account(&week);
+        assert_eq!(told, account(&week));
+        assert_eq!(told.answers.len(), Question::ALL.len());
+        let kinds: std::collections::BTreeSet<String> = told
+            .answers
+            .iter()
+            .map(|a| format!("{a:?}").chars().take_while(|c| c.is_alphabetic()).collect())
+            .collect();
+        assert_eq!(kinds.len(), told.answers.len());
+    }
+}
+
+/// The same week told by different people: near and clear minds agree with the trace, others err.
+#[test]
+fn memory_fades_errs_and_hides() {
+    let (week, _) = lived(Some(FaultId::F01), setting(1, 2, 5), 5).unwrap();
+    let told = |life: Life| account(&Week { life, ..week.clone() });
+    let clear = |memory| Life { memory, forgets: 0.0, hides: false, assumes: false, ..week.life };
+    let truth = told(clear(0));
+    assert!((0..50).all(|memory| told(clear(memory)).answers == truth.answers));
+    let vague = |memory| Life { memory, forgets: 1.0, ..clear(memory) };
+    let days: std::collections::BTreeSet<_> =
+        (0..50).map(|memory| format!("{:?}", told(vague(memory)).answer(Question::LastGood))).collect();
+    assert!(days.len() >= 2, "{days:?}");
+    let ages: std::collections::BTreeSet<_> =
+        (0..50).map(|memory| format!("{:?}", told(vague(memory)).answer(Question::Age))).collect();
+    assert!(ages.len() >= 3, "{ages:?}");
+
+    // A dial turned by the neighbour, told and not told.
+    let mut turned = week.clone();
+    turned.dials[1] = quantity::Temperature::fahrenheit(150.0);
+    turned.life = Life { meddler: Meddler::Neighbour, ..clear(1) };
+    let neighbour = Answer::WhoTouched { who: Meddler::Neighbour, dial: true };
+    assert_eq!(account(&turned).answer(Question::WhoTouched), Some(neighbour));
+    turned.life.hides = true;
+    let nobody = Answer::WhoTouched { who: Meddler::Nobody, dial: false };
+    assert_eq!(account(&turned).answer(Question::WhoTouched), Some(nobody));
+}

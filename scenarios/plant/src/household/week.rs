@@ -32,6 +32,17 @@ quantity::constants! {
         Constant::new("least annoyance that makes them call, and its steps", (4, 4), "", Tag::Invented(PEOPLE));
     /// Ages of heaters, from two years.
     const AGES: Constant<usize> = Constant::new("ages of heaters, from two years", 12, "", Tag::Invented(PEOPLE));
+    /// Who keeps quiet.
+    const HIDES: Constant =
+        Constant::new("chance that people keep to themselves what was done", 0.3, "", Tag::Invented(PEOPLE));
+    /// Who tells what they never tried.
+    const ASSUMES: Constant =
+        Constant::new("chance that people tell what they never tried", 0.2, "", Tag::Invented(PEOPLE));
+    /// Who worries about cost.
+    const WORRIES: Constant = Constant::new("chance that people worry about cost", 0.4, "", Tag::Invented(PEOPLE));
+    /// Steps of the sum beyond which they want to be asked, and how many there are.
+    const PURSES: Constant<(u16, u16)> =
+        Constant::new("dollars beyond which people want to be asked: a step, and steps", (50, 6), "$", Tag::Invented(PEOPLE));
     /// First hour of a visit, and how many half hours there are to choose from.
     const RINGS: Constant<(f64, usize)> =
         Constant::new("first hour of a visit, and the half hours after it", (8.0, 16), "", Tag::Invented(PEOPLE));
@@ -60,6 +71,16 @@ pub struct Life {
     pub knows_supply: bool,
     /// Time of day at which the technician rings.
     pub rings_at: Seconds,
+    /// Where their memory's own slips are drawn from.
+    pub memory: u32,
+    /// How much they forget and confuse, 0 to 1.
+    pub forgets: f64,
+    /// They keep to themselves what they or a neighbour did to it.
+    pub hides: bool,
+    /// They tell what they never tried or looked up as if they had.
+    pub assumes: bool,
+    /// Dollars beyond which they want to be asked first, where they worry.
+    pub ask_above: Option<u16>,
 }
 
 impl Life {
@@ -71,6 +92,7 @@ impl Life {
         let meddlers = [Meddler::Household, Meddler::Neighbour, Meddler::Nobody, Meddler::Tradesperson];
         let ((soonest, latest), (least, spread)) = (LOOKS.get(), PATIENCE.get());
         let (first_ring, rings) = RINGS.get();
+        let (purse_step, purses) = PURSES.get();
         Self {
             weekday: draw.index(usize::from(WEEK.get())) as u16,
             big_day: 2 + draw.index(BIG_DAYS.get()) as u16,
@@ -82,6 +104,13 @@ impl Life {
             years: 2 + draw.index(AGES.get()) as u16,
             knows_supply: draw.chance(EVEN.get()),
             rings_at: Seconds::hours(first_ring + draw.index(rings) as f64 / 2.0),
+            memory: (draw.word() >> 32) as u32,
+            forgets: draw.unit(),
+            hides: draw.chance(HIDES.get()),
+            assumes: draw.chance(ASSUMES.get()),
+            ask_above: draw
+                .chance(WORRIES.get())
+                .then(|| purse_step * (1 + draw.index(usize::from(purses)) as u16)),
         }
     }
 
@@ -176,6 +205,20 @@ pub struct Week {
     pub peak: Pressure,
     /// A joint burnt through, or is charred and warm.
     pub burnt_smell: bool,
+    /// Water drawn at the taps.
+    pub drawn: Volume,
+    /// Water that ran away where nobody sees it.
+    pub hidden: Volume,
+    /// It rumbled while it heated.
+    pub rumbles: bool,
+    /// Taps spat at the end.
+    pub spits: bool,
+    /// Grit comes with the water.
+    pub grit: bool,
+    /// An element that is not the one the plate asks for was put in.
+    pub odd_part: bool,
+    /// Hot flow of a tap wide open over that of a sound house.
+    pub strong: f64,
     /// Both dials at the end.
     pub dials: [Temperature; 2],
     /// Demand over what the house was fitted for.

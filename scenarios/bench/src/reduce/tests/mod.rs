@@ -54,6 +54,7 @@ impl TankAt for plant::Plant {
 fn account() -> Account {
     Account {
         symptom: Symptom::NoHot,
+        manner: 0,
         opening: vec![],
         answers: vec![
             Answer::LastGood { days: Some(2) },
@@ -64,7 +65,7 @@ fn account() -> Account {
             Answer::Water { a_day: Volume(0.0), at_relief: false },
             Answer::NoiseSmell { burnt: false },
             Answer::People { adults: 2, children: 2, demand: 1.0 },
-            Answer::EveryTap,
+            Answer::EveryTap { same: true },
             Answer::Bill { factor: 1.0 },
             Answer::Age { years: 6 },
             Answer::OtherSupply { known: false },
