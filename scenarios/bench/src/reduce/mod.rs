@@ -9,6 +9,7 @@ mod clamp;
 mod closing;
 mod covers;
 mod dials;
+mod fit;
 mod gas;
 mod hands;
 mod in_line;

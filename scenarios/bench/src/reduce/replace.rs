@@ -1,15 +1,11 @@
 //! Changing parts. The tank, the power and the covers are as the learner left them: water comes out of what
 //! is opened under water, and live screws are live.
 
-use plant::controls::board::{Board, Sensor};
-use plant::{
-    BoxKind, Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeatTraps, HeaterModel,
-    Level, Limit, MixingValve, Place, Point, Regulator, Screw, Thermostat,
-};
-use quantity::{Pressure, Seconds, Temperature, Volume};
+use plant::{BoxKind, Level, Place, Point, Screw};
+use quantity::{Pressure, Seconds, Volume};
 
 use super::turn::Turn;
-use super::{Answered, hands, judge, reach, scald, senses, water};
+use super::{Answered, fit, hands, judge, reach, scald, senses, water};
 use crate::action::NewPart;
 use crate::person::{Exposure, Source};
 use crate::session::Session;
@@ -19,16 +15,12 @@ use crate::shown::{Fact, Refusal, Shown, Sight};
 const OPEN: Seconds = Seconds(30.0);
 /// The hole of a screw-in element, 1 in thread (trade sheet 2.8, published by a tool list).
 const ELEMENT_HOLE: f64 = 0.027;
-/// What a new gasket on rust and old rubber still leaks, as an orifice. Model: a slow drip.
-const SEAT_LEAK: f64 = 0.4e-3;
 /// Below this the relief valve's port, in the top 6 in, is clear of water (trade sheet 5.1, published).
 const RELIEF_PORT: f64 = 0.85;
 /// A tank carries no more than this when it can be carried. Model: a few litres.
 const CARRIED: f64 = 0.05;
 /// More pressure than this squirts when a joint is opened. Model: a weak garden hose.
 const SQUIRTS: Pressure = Pressure::psi(2.0);
-/// A new thermostat's dial.
-const NEW_DIAL: Temperature = Temperature::fahrenheit(120.0);
 
 /// What a part costs in dollars: invented, of the order of a supply house's prices.
 const fn cost(part: &NewPart) -> f64 {
@@ -78,7 +70,7 @@ pub(super) fn replace(turn: &mut Turn, part: &NewPart, time: Seconds) -> Answere
         scald::metal(turn, sheath);
     }
     open_up(turn, part);
-    fit(turn, part);
+    fit::fit(turn, part);
     turn.pass(rest);
     let cost = cost(part);
     turn.s.me.cost += cost;
@@ -177,7 +169,7 @@ const fn compartment(level: Level) -> Place {
 }
 
 /// Screws that the hands are on.
-const fn handled(part: &NewPart) -> &'static [Screw] {
+pub(super) const fn handled(part: &NewPart) -> &'static [Screw] {
     match part {
         NewPart::Element { level, .. } | NewPart::Gasket { level, .. } => match level {
             Level::Upper => &[Screw::UEa, Screw::UEb],
@@ -269,198 +261,4 @@ fn flange_open(turn: &mut Turn, level: Level) {
     turn.open = false;
     turn.s.home.plant.plumbing.relief.lever = lever;
     hole(turn, was);
-}
-
-/// The new part goes in.
-fn fit(turn: &mut Turn, part: &NewPart) {
-    match *part {
-        NewPart::Element { level, rating, seat_cleaned } => {
-            new_gasket(turn, level, seat_cleaned);
-            let wall = turn.s.home.plant.wall(level);
-            if let Some(old) = turn.s.home.plant.elements.get_mut(level.index()) {
-                *old = Element { gasket: old.gasket, sheath: wall, ..Element::sound(rating) };
-            }
-        }
-        NewPart::Gasket { level, seat_cleaned } => new_gasket(turn, level, seat_cleaned),
-        NewPart::Thermostat { level } => {
-            let body = turn.s.home.plant.wall(level);
-            if let Some(old) = turn.s.home.plant.thermostats.get_mut(level.index()) {
-                let calling = body < NEW_DIAL;
-                *old = Thermostat { body, calling, ..Thermostat::sound(NEW_DIAL, differential(level)) };
-            }
-        }
-        NewPart::Limit => {
-            let plant = &mut turn.s.home.plant;
-            plant.limit = Limit::sound(plant.limit.body);
-            // An off-peak heater's limits are changed together.
-            plant.lower_limit = plant.lower_limit.map(|limit| Limit::sound(limit.body));
-        }
-        NewPart::Breaker { rating } => {
-            let breakers = &mut turn.s.home.plant.panel.breakers;
-            if let Some(old) = breakers.iter_mut().find(|b| b.feeds == Circuit::Heater) {
-                old.rating = rating;
-                old.poles = [Contact::Sound; 2];
-                old.holds = 1.0;
-                old.heat = [0.0; 2];
-                old.handle = Handle::Off;
-            }
-        }
-        NewPart::Fuse { rating } => {
-            if let Some(one) = &mut turn.s.home.plant.in_line {
-                one.rating = rating;
-                one.fuses = [Contact::Sound; 2];
-                one.heat = [0.0; 2];
-                one.pulled = [false; 2];
-            }
-        }
-        NewPart::TimeSwitch => {
-            let now = turn.s.home.plant.clock;
-            if let Some(one) = &mut turn.s.home.plant.in_line {
-                one.poles = [Contact::Sound; 2];
-            }
-            turn.set_clock(now);
-        }
-        NewPart::Connectors => {
-            let wiring = &mut turn.s.home.plant.wiring;
-            for wire in wiring.feeders() {
-                wiring.conductor_mut(wire).rated = true;
-                let joint = wiring.joint_mut(End { wire, side: 1 });
-                joint.charred = false;
-                joint.resistance = plant::SOUND_JOINT;
-            }
-        }
-        NewPart::Sensor { level } => {
-            if let Some(board) = &mut turn.s.home.plant.board {
-                board.sensors[level.index()] = Sensor::SOUND;
-            }
-        }
-        NewPart::Board => new_board(&mut turn.s.home.plant),
-        NewPart::DipTube => turn.s.home.plant.vessel.dip_tube = DipTube::Whole,
-        NewPart::Regulator { .. }
-        | NewPart::MixingValve { .. }
-        | NewPart::Cartridge { .. }
-        | NewPart::DrainValve
-        | NewPart::Nipples
-        | NewPart::Connections
-        | NewPart::HotLine => fit_pipes(&mut turn.s.home.plant.plumbing, part),
-        NewPart::ReliefValve { opens_at } => {
-            let relief = &mut turn.s.home.plant.plumbing.relief;
-            relief.opens_at = opens_at;
-            relief.open = false;
-            relief.lever = false;
-            relief.weep = 0.0;
-        }
-        NewPart::ExpansionTank { volume, charge } => {
-            let tank = ExpansionTank { volume, charge, waterlogged: false };
-            turn.s.home.plant.plumbing.expansion = Some(tank);
-        }
-        NewPart::Heater { nominal, rating } => new_heater(turn, nominal, rating),
-    }
-    if !matches!(part, NewPart::Fuse { .. }) {
-        remade(turn, handled(part));
-    }
-}
-
-/// A new board on the old sensors: its relays are where the plant keeps a thermostat's contacts.
-fn new_board(plant: &mut plant::Plant) {
-    if let Some(board) = &mut plant.board {
-        *board = Board { sensors: board.sensors, powered: board.powered, ..Board::sound() };
-    }
-    for relay in &mut plant.thermostats {
-        relay.stuck = None;
-        relay.cold_contact = Contact::Sound;
-        relay.cold_spot = plant::Spot::default();
-    }
-}
-
-/// The new part goes into the piping.
-fn fit_pipes(plumbing: &mut plant::Plumbing, part: &NewPart) {
-    match *part {
-        NewPart::Regulator { set } => plumbing.regulator = Some(Regulator::sound(set)),
-        NewPart::MixingValve { set } => plumbing.mixing = Some(MixingValve { set, seized: None }),
-        NewPart::Cartridge { tap } => {
-            if let Some(fixture) = plumbing.fixtures.get_mut(tap as usize) {
-                fixture.crossover = 0.0;
-                fixture.limit_stop = 0.0;
-            }
-        }
-        NewPart::DrainValve => {
-            plumbing.drain_drip = 0.0;
-            plumbing.drain_grit = 0.0;
-            plumbing.drain_valve = 0.0;
-        }
-        NewPart::Nipples => {
-            plumbing.nipple_leak = 0.0;
-            plumbing.traps = HeatTraps::SOUND;
-        }
-        NewPart::Connections => plumbing.reversed = false,
-        NewPart::HotLine => plumbing.hot_leak = 0.0,
-        _ => {}
-    }
-}
-
-/// Cut-out minus cut-in of a new thermostat.
-const fn differential(level: Level) -> quantity::Kelvins {
-    match level {
-        Level::Upper => plant::controls::thermostat::UPPER_DIFFERENTIAL,
-        Level::Lower => plant::controls::thermostat::LOWER_DIFFERENTIAL,
-    }
-}
-
-/// A new gasket seals on a clean seat only.
-fn new_gasket(turn: &mut Turn, level: Level, seat_cleaned: bool) {
-    if let Some(element) = turn.s.home.plant.elements.get_mut(level.index()) {
-        let seat_dirty = element.gasket.seat_dirty && !seat_cleaned;
-        let leak_diameter = if seat_dirty { SEAT_LEAK } else { 0.0 };
-        element.gasket = Gasket { leak_diameter, seat_dirty };
-    }
-}
-
-/// Wires that were on the old part's screws sit on the new one's, torqued. What was burnt or off stays so.
-fn remade(turn: &mut Turn, screws: &[Screw]) {
-    let wiring = &mut turn.s.home.plant.wiring;
-    for end in End::all() {
-        let joint = wiring.joint_mut(end);
-        if joint.on.is_some_and(|on| screws.contains(&on)) {
-            joint.torqued = true;
-            if !joint.charred {
-                joint.resistance = plant::SOUND_JOINT;
-            }
-        }
-    }
-}
-
-/// A new heater stands in the old one's place, empty and cold, on the old branch circuit and pipes.
-fn new_heater(turn: &mut Turn, nominal: Volume, rating: plant::heater::Rating) {
-    let plant = &mut turn.s.home.plant;
-    let off = |model: &HeaterModel| (model.plate().nominal.get() - nominal.get()).abs();
-    // Wired as the old one was: the leads and the branch circuits stay.
-    let alike = HeaterModel::ALL.iter().filter(|model| model.plate().layout == plant.plate.layout);
-    let nearest = alike.min_by(|a, b| off(a).total_cmp(&off(b)));
-    let mut plate = nearest.map_or(plant.plate, |model| model.plate());
-    plate.element = rating;
-    plant.plate = plate;
-    plant.elements = [Element::sound(rating); 2];
-    plant.thermostats =
-        [Level::Upper, Level::Lower].map(|level| Thermostat::sound(NEW_DIAL, differential(level)));
-    plant.limit = Limit::sound(plant.room);
-    plant.lower_limit = plant.lower_limit.map(|_| Limit::sound(plant.room));
-    plant.vessel.dip_tube = DipTube::Whole;
-    plant.vessel.shell_hole = 0.0;
-    plant.vessel.sediment = Volume(0.0);
-    let relief = &mut plant.plumbing.relief;
-    relief.open = false;
-    relief.lever = false;
-    relief.weep = 0.0;
-    relief.opens_at = plate.working_pressure;
-    plant.empty_vessel();
-    let inside = End::all().filter(|e| senses::inside(e.wire));
-    for end in inside {
-        let joint = plant.wiring.joint_mut(end);
-        joint.on = Some(end.home());
-        joint.resistance = plant::SOUND_JOINT;
-        joint.torqued = true;
-        joint.charred = false;
-        joint.labelled = false;
-    }
 }
