@@ -616,6 +616,7 @@ shown-charge-water = Water comes out of the air valve.
 shown-plate = { $nominal }, both elements { $rating }, not both at once, working pressure { $working }
 shown-diagram = The diagram shows where each wire belongs.
 shown-stamp = Stamp on the { $level } element: { $rating }
+shown-dial = Dial { $dial }
 shown-dials = Upper dial { $upper }, lower dial { $lower }
 shown-non-contact-sounds = The non-contact tester sounds.
 shown-non-contact-silent = The non-contact tester is silent. That does not show it is dead.

@@ -3,6 +3,7 @@
 
 mod calls;
 mod class;
+mod heaters;
 mod identity;
 mod opening;
 mod sights;

@@ -92,11 +92,16 @@ impl<'a> Work<'a> {
     fn clamp(&self, around: Clamped, action: &Action) {
         self.set("Clamp A");
         let list = self.browser.reach(self.hand, "[data-choice=clamp]");
-        let value = match around {
-            Clamped::BothLegs | Clamped::Pair { .. } => "both",
-            Clamped::Wire { wire } => wire.name(),
+        let (value, too) = match around {
+            Clamped::BothLegs => ("both", None),
+            Clamped::Wire { wire } => (wire.name(), None),
+            Clamped::Pair { first, second } => (first.name(), Some(second)),
         };
         self.browser.choose(self.hand, &list, value);
+        if let Some(wire) = too {
+            let list = self.browser.reach(self.hand, "[data-choice=clamp-too]");
+            self.browser.choose(self.hand, &list, wire.name());
+        }
         self.take(action);
     }
 

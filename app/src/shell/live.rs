@@ -1,6 +1,7 @@
 //! The last outcome: seen as a strip, heard once by a screen reader.
 
 use bench::{Entry, Shown};
+use plant::Layout;
 use yew::prelude::*;
 
 use crate::store::use_work;
@@ -21,7 +22,7 @@ pub fn Live() -> Html {
             <time aria-hidden="true">{ clock }</time>
             <p role="status" aria-live="polite" aria-atomic="true">
                 if let Some(entry) = last {
-                    <span key={running.session.log.len()}>{ sentence(entry, work.desk.units) }</span>
+                    <span key={running.session.log.len()}>{ sentence(entry, work.desk.units, running.session.home.plant.wiring.layout) }</span>
                 }
             </p>
         </div>
@@ -39,7 +40,8 @@ pub fn tone(entry: &Entry) -> &'static str {
 }
 
 /// An entry in one breath: what was done, what it showed, what was noticed, what it hurt.
-pub fn sentence(entry: &Entry, units: Units) -> String {
-    let parts = [text::act(entry, units), text::shown(entry, units), text::aftermath(entry, units)];
+pub fn sentence(entry: &Entry, units: Units, layout: Layout) -> String {
+    let act = text::fit(text::act(entry, units), layout);
+    let parts = [act, text::shown(entry, units, layout), text::aftermath(entry, units)];
     parts.into_iter().filter(|part| !part.is_empty()).fold(String::new(), text::follow)
 }

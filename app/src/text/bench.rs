@@ -22,6 +22,9 @@ labels! {
     LIVE_VOLTS = "V live";
     NOWHERE = "not placed";
     AROUND = "Clamp around";
+    AROUND_TOO = "and around";
+    NO_OTHER = "no other wire";
+    LOW_BATTERY = "low battery";
     PROVE = "Prove and prepare the meter";
     PROVE_RECEPTACLE = "Prove: live receptacle";
     PROVE_UNIT = "Prove: proving unit";

@@ -2,6 +2,7 @@
 
 mod act;
 mod bench;
+mod fit;
 mod name;
 mod page;
 mod place;
@@ -10,6 +11,7 @@ mod voice;
 
 pub use act::{act_caution, part_option};
 pub use bench::*;
+pub use fit::*;
 pub use name::*;
 pub use page::*;
 pub use place::*;

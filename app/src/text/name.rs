@@ -1,7 +1,7 @@
 //! Headings and short names of places, screws and settings.
 
 use bench::{Clamped, MeterFunction, Mode};
-use plant::{Level, Place, Point, Screw};
+use plant::{Layout, Level, Place, Point, Screw};
 
 use super::voice;
 
@@ -81,8 +81,8 @@ pub fn mark(point: Point) -> String {
     }
 }
 
-/// A point in full, for a list or a screen reader.
-pub fn point(point: Point) -> String {
+/// A point in full, whatever heater it belongs to.
+pub fn any_point(point: Point) -> String {
     match point {
         Point::Screw(which) => format!("{}, {}", which.name(), screw(which)),
         Point::End(which) => format!("bare end of {}", voice::end(which)),
@@ -131,8 +131,9 @@ pub const fn mode(mode: Mode) -> &'static str {
 }
 
 /// A cover's name under it.
-pub const fn cover_short(level: Level) -> &'static str {
+pub const fn cover_short(level: Level, layout: Layout) -> &'static str {
     match level {
+        Level::Upper if !layout.has(Level::Lower) => "Cover",
         Level::Upper => "Upper cover",
         Level::Lower => "Lower cover",
     }

@@ -232,6 +232,10 @@ pub const PLATE_ELEMENTS: &str = "Upper / lower element";
 /// See above.
 pub const PLATE_BOTH: &str = "Both at once";
 /// See above.
+pub const PLATE_CIRCUITS: &str = "Circuits";
+/// See above.
+pub const PLATE_CONTROL: &str = "Control";
+/// See above.
 pub const PLATE_PRESSURE: &str = "Working pressure";
 /// See above.
 pub const NO: &str = "no";

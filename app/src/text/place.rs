@@ -1,7 +1,7 @@
 //! Labels of what can be done at the places.
 
 use bench::{Cover, Fitting};
-use plant::{Circuit, End, Screw, Tap};
+use plant::{Circuit, End, Layout, Screw, Tap};
 
 use super::voice::{self, capital};
 use crate::store::Lead;
@@ -43,12 +43,16 @@ labels! {
     CORRECT_LABEL = "Correct the directory";
     WRITE = "Write";
     READ_DIALS = "Read both dials";
+    READ_DIAL = "Read the dial";
+    READ_SETTING = "Read the setting";
     READ_STAMP = "Read the element's stamp";
     READ_DIAGRAM = "Read the wiring diagram";
     PRESS_RESET = "Press the reset button";
     SENSOR_PLUG = "Sensor's plug in the board";
+    PRESS_RESETS = "Press the reset buttons";
     SEAT = "Press the thermostat flat";
     DIAL = "Dial";
+    SET = "Set";
     TURN = "Turn";
     FEEL_FLANGE = "Feel the flange";
     WIPE_FLANGE = "Wipe the flange dry";
@@ -78,10 +82,13 @@ labels! {
     LAND_ELSEWHERE = "On another screw";
 }
 
+/// The settings of a board, upper zone first.
+pub const SETTINGS: [&str; 2] = ["Setting, upper zone", "Setting, lower zone"];
+
 /// Taking a cover off, or putting it back.
-pub fn cover_act(cover: Cover, off: bool) -> String {
+pub fn cover_act(cover: Cover, off: bool, layout: Layout) -> String {
     let verb = if off { "off" } else { "back on" };
-    format!("{} {verb}", capital(&voice::cover(cover)))
+    super::fit(format!("{} {verb}", capital(&voice::cover(cover))), layout)
 }
 
 /// Moving a handle.

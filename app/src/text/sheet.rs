@@ -2,7 +2,7 @@
 
 use bench::view::{TapView, View};
 use bench::{Cover, Session};
-use plant::{Level, Place, Tap};
+use plant::{Layout, Level, Place, Tap};
 
 use super::voice;
 use crate::drill::known::Known;
@@ -108,14 +108,17 @@ pub fn taps(taps: &[TapView]) -> String {
     if open.is_empty() { ALL_SHUT.to_owned() } else { open.join(", ") }
 }
 
+/// The body that a sensor sits in.
+pub const SENSOR: &str = "sensor";
+
 /// A detail's name.
-pub fn detail(place: Place) -> String {
-    format!("Detail: {}", super::place(place).to_lowercase())
+pub fn detail(place: Place, layout: Layout) -> String {
+    format!("Detail: {}", super::place_of(place, layout).to_lowercase())
 }
 
 /// A cover that is on.
-pub fn on(cover: Cover) -> String {
-    format!("{} on", voice::capital(&voice::cover(cover)))
+pub fn on(cover: Cover, layout: Layout) -> String {
+    super::fit(format!("{} on", voice::capital(&voice::cover(cover))), layout)
 }
 
 /// A breaker's label that nobody has read.

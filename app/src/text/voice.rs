@@ -2,10 +2,10 @@
 
 use std::rc::Rc;
 
-use bench::{Cover, Entry, Fitting, Helper, Licence, Observation, Question};
+use bench::{Cover, Entry, Fitting, Helper, Licence, Observation, Question, Shown};
 use plant::fault::{Advice, FaultId, PartKind};
 use plant::household::{Account, Answer};
-use plant::{Circuit, End, Handle, Tap, Wire};
+use plant::{Circuit, End, Handle, Layout, Level, Tap, Wire};
 use words::Voice;
 
 use crate::units::Units;
@@ -75,8 +75,14 @@ pub fn act(entry: &Entry, units: Units) -> String {
 }
 
 /// What it showed; empty when the drawing shows it.
-pub fn shown(entry: &Entry, units: Units) -> String {
-    say(units, |voice| voice.shown(&entry.outcome.shown))
+pub fn shown(entry: &Entry, units: Units, layout: Layout) -> String {
+    let single = !layout.has(Level::Lower);
+    say(units, |voice| match &entry.outcome.shown {
+        Shown::Dials { upper, .. } if single => {
+            voice.filled("shown-dial", &[("dial", voice.units().temperature(*upper).into())])
+        }
+        shown => super::fit(voice.shown(shown), layout),
+    })
 }
 
 /// What was noticed meanwhile, and what it hurt.

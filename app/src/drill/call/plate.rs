@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use bench::{Action, Writing};
-use plant::Level;
+use plant::{Layout, Level};
 use yew::prelude::*;
 
 use crate::drill::known::Known;
@@ -41,19 +41,27 @@ pub fn PlateCard(props: &Props) -> Html {
         (text::PLATE_ELEMENT, format!("{watts:.0} W"))
     };
     let both = if plate.layout.at_once() > 1 { text::YES } else { text::NO };
-    let rows = [
+    let mut rows = vec![
         (text::PLATE_STORAGE, units::size(plate.nominal, shown)),
-        (text::PLATE_VOLTS, format!("{:.0} V 1Ø", plate.element.volts.get())),
+        (text::PLATE_VOLTS, text::supply(&plate)),
         (elements, watts),
-        (text::PLATE_BOTH, both.to_owned()),
-        (text::PLATE_PRESSURE, shown.words().pressure(plate.working_pressure)),
     ];
+    if plate.has(Level::Lower) {
+        rows.push((text::PLATE_BOTH, both.to_owned()));
+    }
+    if plate.layout == Layout::OffPeak {
+        rows.push((text::PLATE_CIRCUITS, text::circuits(plate.layout).to_owned()));
+    }
+    if !plate.layout.has_thermostats() {
+        rows.push((text::PLATE_CONTROL, text::control(&plate).to_owned()));
+    }
+    rows.push((text::PLATE_PRESSURE, shown.words().pressure(plate.working_pressure)));
     html! {
         <>
             <h2>{ text::PLATE }</h2>
             <table class="card">
                 <tbody>
-                    { for rows.map(|(name, value)| html! { <tr><th scope="row">{ name }</th><td>{ value }</td></tr> }) }
+                    { for rows.into_iter().map(|(name, value)| html! { <tr><th scope="row">{ name }</th><td>{ value }</td></tr> }) }
                 </tbody>
             </table>
             <a class="source-link" href={format!("{}/heater", Route::Sources.href())}>{ voice.text("sources-plate") }</a>

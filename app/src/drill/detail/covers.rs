@@ -31,20 +31,21 @@ pub fn bare(session: &Session, place: Place) -> bool {
 /// The cover that is on, drawn over the detail.
 pub fn covers(session: &Session, place: Place) -> Html {
     let Some(cover) = outermost(session, place) else { return html! {} };
+    let layout = session.home.plant.wiring.layout;
     match cover {
         // The breakers' handles reach through the front.
         Cover::PanelFront => html! {},
         Cover::UpperShield | Cover::LowerShield => html! {
             <g class="shield">
                 <rect x="20" y="16" width="300" height="298" rx="10" class="clear" />
-                <text x="170" y="35" class="sub middle">{ text::on(cover) }</text>
+                <text x="170" y="35" class="sub middle">{ text::on(cover, layout) }</text>
             </g>
         },
         Cover::UpperInsulation | Cover::LowerInsulation => html! {
             <g>
                 <rect x="20" y="16" width="300" height="298" class="wool" />
                 <rect x="82" y="146" width="176" height="36" class="label" />
-                <text x="170" y="169" class="lab middle">{ text::on(cover) }</text>
+                <text x="170" y="169" class="lab middle">{ text::on(cover, layout) }</text>
             </g>
         },
         Cover::JunctionBox | Cover::BoxDoor | Cover::Upper | Cover::Lower => html! {
@@ -52,7 +53,7 @@ pub fn covers(session: &Session, place: Place) -> Html {
                 <rect x="40" y="24" width="260" height="282" class="plate" />
                 <circle cx="170" cy="44" r="6" class="screw" />
                 <circle cx="170" cy="286" r="6" class="screw" />
-                <text x="170" y="169" class="lab middle">{ text::on(cover) }</text>
+                <text x="170" y="169" class="lab middle">{ text::on(cover, layout) }</text>
             </g>
         },
     }

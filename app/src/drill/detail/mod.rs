@@ -1,5 +1,6 @@
 //! Details: a compartment, the junction box, the open load center, drawn close, with every point to pick.
 
+mod bodies;
 mod covers;
 mod layout;
 mod panel;

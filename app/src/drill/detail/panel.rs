@@ -87,7 +87,8 @@ fn links(props: &Props, slot: u32, x: f64, y: f64, height: f64) -> Html {
         _ => return html! {},
     };
     let lines = screws.into_iter().zip([0.3, 0.7]).filter_map(|(screw, part)| {
-        let to = spot(Place::LoadCenter, screw)?;
+        let wiring = &props.session.home.plant.wiring;
+        let to = spot(Place::LoadCenter, wiring.layout, screw).filter(|_| wiring.has_screw(screw))?;
         Some(format!("M{x} {:.0}L{} {}", y + part * height, to.0, to.1))
     });
     html! { <path class="ink thin" d={lines.collect::<String>()} /> }

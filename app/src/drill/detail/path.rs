@@ -35,7 +35,7 @@ pub fn draw(place: Place, strand: &Strand, wiring: &Wiring) -> Option<Drawn> {
     let mut way = Vec::new();
     let mut ends = Vec::new();
     let last = strand.side.is_none().then_some(End { wire: strand.wire, side: 1 });
-    let far = last.and_then(|end| spot(place, seat(end, wiring)));
+    let far = last.and_then(|end| spot(place, wiring.layout, seat(end, wiring)));
     let next = strand.via.first().copied().or(far)?;
     let (start, bare) = leave(place, first, next, wiring)?;
     way.push(start);
@@ -58,7 +58,7 @@ fn seat(end: End, wiring: &Wiring) -> Screw {
 /// Where the path leaves an end towards a point, and where its copper is.
 fn leave(place: Place, end: End, towards: At, wiring: &Wiring) -> Option<(At, Bare)> {
     let landed = wiring.joint(end).on.is_some();
-    let screw = spot(place, seat(end, wiring))?;
+    let screw = spot(place, wiring.layout, seat(end, wiring))?;
     let (dx, dy) = (towards.0 - screw.0, towards.1 - screw.1);
     let length = (dx * dx + dy * dy).sqrt().max(1.0);
     let reach = if landed { LANDED } else { LIFTED.min(length * 0.8) };
@@ -93,7 +93,7 @@ mod tests {
     fn a_lifted_end_lies_off_its_screw_and_a_landed_one_on_it() {
         let mut wiring = Wiring::factory(plant::Layout::NonSimultaneous, false);
         let place = Place::UpperCompartment;
-        let strand = wires(place).iter().find(|one| one.wire == Wire::UpperSwitched).unwrap();
+        let strand = wires(place, wiring.layout).iter().find(|one| one.wire == Wire::UpperSwitched).unwrap();
         let drawn = draw(place, strand, &wiring).unwrap();
         assert!(drawn.ends.iter().all(|one| one.landed) && drawn.ends.len() == 2);
         let end = End { wire: Wire::UpperSwitched, side: 1 };

@@ -26,19 +26,26 @@ pub struct Props {
 #[component]
 pub fn Points(props: &Props) -> Html {
     let Props { session, place } = props;
-    let ends = wires(*place)
+    let layout = session.home.plant.wiring.layout;
+    let ends = wires(*place, layout)
         .iter()
         .filter(|one| is_there(one.wire, session))
         .filter_map(|strand| draw(*place, strand, &session.home.plant.wiring))
         .flat_map(|drawn| drawn.ends)
         .map(|one| {
             let labelled = session.home.plant.wiring.joint(one.end).labelled;
-            html! { <Dot point={Point::End(one.end)} at={one.at} lifted={!one.landed} {labelled} /> }
+            let point = Point::End(one.end);
+            let said = text::point(point, &session.home.plant.wiring);
+            html! { <Dot {point} {said} at={one.at} lifted={!one.landed} {labelled} /> }
         });
-    let screws = screws(*place)
+    let screws = screws(*place, layout)
         .iter()
         .filter(|one| session.home.plant.wiring.has_screw(one.screw))
-        .map(|one| html! { <Dot point={Point::Screw(one.screw)} at={one.at} name={one.name} /> });
+        .map(|one| {
+            let point = Point::Screw(one.screw);
+            let said = text::point(point, &session.home.plant.wiring);
+            html! { <Dot {point} {said} at={one.at} name={one.name} /> }
+        });
     html! { <g>{ for screws }{ for ends }</g> }
 }
 
@@ -46,6 +53,7 @@ pub fn Points(props: &Props) -> Html {
 #[derive(Properties, PartialEq)]
 struct DotProps {
     point: Point,
+    said: AttrValue,
     at: At,
     #[prop_or_default]
     name: Option<At>,
@@ -73,7 +81,7 @@ fn Dot(props: &DotProps) -> Html {
             class={classes!("point", picked.then_some("picked"), props.lifted.then_some("lifted"))}
             role="button"
             tabindex="0"
-            aria-label={text::point(point)}
+            aria-label={&props.said}
             aria-pressed={picked.to_string()}
             data-point={point.to_string()}
             {onclick}

@@ -21,9 +21,10 @@ pub struct Props {
 
 /// Where a point is in a detail.
 fn find(session: &Session, place: Place, point: Point) -> Option<At> {
+    let layout = session.home.plant.wiring.layout;
     match point {
-        Point::Screw(screw) => spot(place, screw),
-        Point::End(end) => wires(place)
+        Point::Screw(screw) => spot(place, layout, screw),
+        Point::End(end) => wires(place, layout)
             .iter()
             .filter(|strand| strand.wire == end.wire)
             .filter_map(|strand| draw(place, strand, &session.home.plant.wiring))

@@ -3,10 +3,10 @@
 use std::rc::Rc;
 
 use bench::Session;
-use plant::{Place, Wire};
+use plant::{Place, Wire, Wiring};
 use yew::prelude::*;
 
-use super::layout::wires;
+use super::layout::{Strand, wires};
 use super::path::draw;
 use crate::drill::known::Known;
 
@@ -26,11 +26,19 @@ pub fn is_there(wire: Wire, session: &Session) -> bool {
     session.home.plant.wiring.exists(wire)
 }
 
+/// The colour of a wire: where the second conductor is a neutral its leads are white.
+const fn colour(strand: &Strand, wiring: &Wiring) -> &'static str {
+    match strand.wire {
+        Wire::FeedB | Wire::UpperPermanent | Wire::LowerPermanent if wiring.hot_neutral => "white",
+        _ => strand.class,
+    }
+}
+
 /// The wires.
 #[component]
 pub fn Wires(props: &Props) -> Html {
     let wiring = &props.session.home.plant.wiring;
-    let strands = wires(props.place).iter().filter(|one| is_there(one.wire, &props.session));
+    let strands = wires(props.place, wiring.layout).iter().filter(|one| is_there(one.wire, &props.session));
     let drawn = strands.filter_map(|strand| {
         let drawn = draw(props.place, strand, wiring)?;
         let charred = drawn.ends.iter().filter(|one| props.known.charred.contains(&one.end)).map(|one| {
@@ -39,7 +47,7 @@ pub fn Wires(props: &Props) -> Html {
         Some(html! {
             <g key={strand.wire.name()}>
                 <path d={drawn.d.clone()} class="wire edge" />
-                <path d={drawn.d.clone()} class={classes!("wire", strand.class)} />
+                <path d={drawn.d.clone()} class={classes!("wire", colour(strand, wiring))} />
                 { for charred }
             </g>
         })

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use bench::{Action, NewPart, Session};
 use plant::heater::Rating;
-use plant::{Level, Tap};
+use plant::{Layout, Level, Tap};
 use quantity::{Amps, Pressure, Temperature, Volts, Volume, Watts};
 use yew::prelude::*;
 
@@ -14,7 +14,7 @@ use crate::text;
 use crate::units::Units;
 
 /// Elements on the shelf: watts and volts.
-const ELEMENTS: [(f64, f64); 8] = [
+const ELEMENTS: [(f64, f64); 9] = [
     (4500.0, 240.0),
     (3500.0, 240.0),
     (5500.0, 240.0),
@@ -22,6 +22,7 @@ const ELEMENTS: [(f64, f64); 8] = [
     (4500.0, 208.0),
     (3500.0, 208.0),
     (5500.0, 208.0),
+    (4500.0, 277.0),
     (1500.0, 120.0),
 ];
 /// Breakers and fuses, in amperes.
@@ -35,7 +36,7 @@ const MIXED: [f64; 3] = [120.0, 110.0, 140.0];
 const TANKS: [f64; 2] = [2.0, 4.4];
 const CHARGES: [f64; 6] = [60.0, 40.0, 50.0, 70.0, 80.0, 20.0];
 /// Heaters in gallons.
-const HEATERS: [f64; 4] = [40.0, 30.0, 50.0, 80.0];
+const HEATERS: [f64; 6] = [40.0, 20.0, 30.0, 50.0, 80.0, 120.0];
 
 /// The world.
 #[derive(Properties, PartialEq)]
@@ -48,13 +49,15 @@ pub struct Props {
 #[component]
 pub fn VanShelves(props: &Props) -> Html {
     let units = use_work().desk.units;
-    let offers: Vec<Offer> = shelves()
+    let layout = props.session.home.plant.wiring.layout;
+    let offers: Vec<Offer> = shelves(layout)
         .into_iter()
         .filter_map(|shelf| {
             let kind = shelf.first()?.kind();
             let options: Vec<_> =
                 shelf.into_iter().map(|part| (option(&part, units), Action::Replace { part })).collect();
-            Some(Offer::choose(text::capital(&text::part_kind(kind)), text::FIT, options))
+            let name = text::fit(text::capital(&text::part_kind(kind)), layout);
+            Some(Offer::choose(name, text::FIT, options))
         })
         .collect();
     let any = Action::Replace { part: NewPart::Limit };
@@ -74,10 +77,11 @@ fn rating((watts, volts): (f64, f64)) -> Rating {
     Rating { watts: Watts(watts), volts: Volts(volts) }
 }
 
-/// Every part there is, by shelf.
-fn shelves() -> Vec<Vec<NewPart>> {
+/// Every part there is for a heater wired so, by shelf.
+fn shelves(layout: Layout) -> Vec<Vec<NewPart>> {
     let mut all = Vec::new();
-    for &level in Level::ALL {
+    let levels = || Level::ALL.iter().copied().filter(|level| layout.has(*level));
+    for level in levels() {
         all.push(
             ELEMENTS
                 .iter()
@@ -91,7 +95,7 @@ fn shelves() -> Vec<Vec<NewPart>> {
                 .collect(),
         );
     }
-    all.extend(Level::ALL.iter().map(|&level| vec![NewPart::Thermostat { level }]));
+    all.extend(levels().map(|level| vec![NewPart::Thermostat { level }]));
     all.push(vec![NewPart::Limit]);
     all.push(AMPS.iter().map(|&a| NewPart::Breaker { rating: Amps(a) }).collect());
     all.push(AMPS.iter().map(|&a| NewPart::Fuse { rating: Amps(a) }).collect());
@@ -106,7 +110,7 @@ fn shelves() -> Vec<Vec<NewPart>> {
     all.extend(
         [NewPart::DrainValve, NewPart::Nipples, NewPart::Connections, NewPart::HotLine].map(|p| vec![p]),
     );
-    for &level in Level::ALL {
+    for level in levels() {
         all.push([true, false].map(|seat_cleaned| NewPart::Gasket { level, seat_cleaned }).to_vec());
     }
     all.push(RELIEFS.iter().map(|&p| NewPart::ReliefValve { opens_at: Pressure::psi(p) }).collect());
@@ -138,7 +142,8 @@ mod tests {
     #[test]
     fn every_kind_of_part_is_on_a_shelf() {
         for kind in PartKind::ALL {
-            assert!(shelves().iter().flatten().any(|part| part.kind() == *kind), "{kind}");
+            let all = shelves(Layout::NonSimultaneous);
+            assert!(all.iter().flatten().any(|part| part.kind() == *kind), "{kind}");
         }
     }
 }

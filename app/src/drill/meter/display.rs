@@ -27,6 +27,12 @@ pub fn Display(props: &Props) -> Html {
     let what = current.map(|entry| text::act(entry, work.desk.units)).unwrap_or_default();
     html! {
         <div class="lcd" data-lcd={format!("{number} {unit}")}>
+            if props.session.me.low_battery() {
+                <svg class="lcd-battery" viewBox="0 0 26 14" role="img" aria-label={text::LOW_BATTERY}>
+                    <path d="M2 2h19v10H2ZM21 5h3v4h-3" />
+                    <path d="M5 5v4" />
+                </svg>
+            }
             <span class="lcd-what">{ what }</span>
             <span class={classes!("lcd-number", current.is_none().then_some("idle"))}>{ number }<small>{ unit }</small></span>
         </div>

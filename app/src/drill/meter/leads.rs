@@ -22,14 +22,15 @@ pub struct Props {
 #[component]
 pub fn Leads(props: &Props) -> Html {
     let work = use_work();
+    let wiring = &props.session.home.plant.wiring;
     let choices: Vec<Choice> = Place::ALL
         .iter()
         .flat_map(|&place| {
             points_of(&props.session, place).into_iter().filter(move |point| point.place() == place).map(
                 move |point| Choice {
                     value: point.to_string().into(),
-                    label: text::point(point).into(),
-                    group: text::place(place).into(),
+                    label: text::point(point, wiring).into(),
+                    group: text::place_of(place, wiring.layout).into(),
                 },
             )
         })
@@ -85,15 +86,19 @@ fn lead(work: &WorkHandle, lead: Lead, at: Option<Point>, choices: Vec<Choice>) 
 pub fn ClampAround(props: &Props) -> Html {
     let work = use_work();
     let both = Choice::new("both", text::clamped(Clamped::BothLegs));
-    let wires = Wire::ALL
+    let there =
+        |wire: &Wire| [0, 1].iter().any(|&side| end_is_there(&props.session, End { wire: *wire, side }));
+    let wires: Vec<Choice> = Wire::ALL
         .iter()
-        .filter(|wire| [0, 1].iter().any(|&side| end_is_there(&props.session, End { wire: **wire, side })))
-        .map(|&wire| Choice::new(wire.name(), text::wire(wire)));
-    let choices: Vec<Choice> = std::iter::once(both).chain(wires).collect();
-    let chosen = match work.desk.clamped {
-        None => AttrValue::default(),
-        Some(Clamped::BothLegs | Clamped::Pair { .. }) => "both".into(),
-        Some(Clamped::Wire { wire }) => wire.name().into(),
+        .filter(|wire| there(wire))
+        .map(|&wire| Choice::new(wire.name(), text::wire(wire)))
+        .collect();
+    let choices: Vec<Choice> = std::iter::once(both).chain(wires.iter().cloned()).collect();
+    let (chosen, first, second) = match work.desk.clamped {
+        None => (AttrValue::default(), None, None),
+        Some(Clamped::BothLegs) => ("both".into(), None, None),
+        Some(Clamped::Wire { wire }) => (wire.name().into(), Some(wire), None),
+        Some(Clamped::Pair { first, second }) => (first.name().into(), Some(first), Some(second)),
     };
     let onchange = {
         let work = work.clone();
@@ -112,6 +117,32 @@ pub fn ClampAround(props: &Props) -> Html {
                 {onchange}
                 hook="clamp"
             />
+            if let Some(first) = first {
+                { with(&work, first, second, wires) }
+            }
         </div>
+    }
+}
+
+/// A second wire in the jaws: the clamp shows the difference of what they carry.
+fn with(work: &WorkHandle, first: Wire, second: Option<Wire>, wires: Vec<Choice>) -> Html {
+    let others: Vec<Choice> = wires.into_iter().filter(|one| one.value != first.name()).collect();
+    let onchange = {
+        let work = work.clone();
+        Callback::from(move |value: String| {
+            let around =
+                value.parse().map_or(Clamped::Wire { wire: first }, |second| Clamped::Pair { first, second });
+            work.dispatch(Msg::Clamp(around));
+        })
+    };
+    html! {
+        <Choices
+            label={text::AROUND_TOO}
+            choices={others}
+            chosen={second.map_or_else(AttrValue::default, |wire| wire.name().into())}
+            none={Some(AttrValue::from(text::NO_OTHER))}
+            {onchange}
+            hook="clamp-too"
+        />
     }
 }

@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use bench::{Entry, Session, Shown};
+use plant::Layout;
 use yew::prelude::*;
 
 use crate::store::{Msg, use_work};
@@ -31,6 +32,7 @@ pub fn Log(props: &Props) -> Html {
         });
     }
     let starts = props.session.job.starts_at;
+    let layout = props.session.home.plant.wiring.layout;
     let tick = {
         let work = work.clone();
         Callback::from(move |step| work.dispatch(Msg::Tick(step)))
@@ -45,6 +47,7 @@ pub fn Log(props: &Props) -> Html {
                 clock={units::clock(starts + entry.at)}
                 ticked={work.desk.ticks.contains(&step)}
                 units={work.desk.units}
+                {layout}
                 tick={tick.clone()}
             />
         }
@@ -67,6 +70,7 @@ struct StepProps {
     clock: String,
     ticked: bool,
     units: Units,
+    layout: Layout,
     tick: Callback<u32>,
 }
 
@@ -77,13 +81,13 @@ fn Step(props: &StepProps) -> Html {
         let (tick, step) = (props.tick.clone(), props.step);
         Callback::from(move |_: Event| tick.emit(step))
     };
-    let shown = text::shown(entry, props.units);
+    let shown = text::shown(entry, props.units, props.layout);
     let more = text::aftermath(entry, props.units);
     html! {
         <li class={classes!(shell::tone(entry))}>
             <time>{ &props.clock }</time>
             <span>
-                { text::act(entry, props.units) }{ " " }
+                { text::fit(text::act(entry, props.units), props.layout) }{ " " }
                 if !shown.is_empty() {
                     <b class={if is_reading(entry) { "read" } else { "told" }}>{ shown }</b>
                 }

@@ -77,7 +77,7 @@ pub fn covers(session: &Session, which: &[Cover]) -> Group {
         .map(|&which| {
             let off = session.access.off.contains(&which);
             let action = Action::Cover { which, off: !off };
-            Offer::plain(action, text::cover_act(which, !off))
+            Offer::plain(action, text::cover_act(which, !off, session.home.plant.wiring.layout))
         })
         .collect();
     Group::new(text::COVERS, offers)

@@ -1,7 +1,7 @@
 //! What can be done behind the covers.
 
 use bench::{Action, Cover, Fitting, Probe, Session, Touchable, Writing};
-use plant::{Level, Place};
+use plant::{Layout, Level, Place};
 use quantity::Temperature;
 
 use super::acts::{Group, covers};
@@ -23,8 +23,14 @@ pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
     };
     let fitting = if upper { Fitting::UpperElement } else { Fitting::LowerElement };
     let stamp = if upper { Writing::StampUpper } else { Writing::StampLower };
+    let layout = session.home.plant.wiring.layout;
+    let dials = match layout {
+        Layout::Electronic => text::READ_SETTING,
+        Layout::SingleElement => text::READ_DIAL,
+        _ => text::READ_DIALS,
+    };
     let mut reading = vec![
-        Offer::plain(Action::Read { what: Writing::Dials }, text::READ_DIALS),
+        Offer::plain(Action::Read { what: Writing::Dials }, dials),
         Offer::plain(Action::Read { what: stamp }, text::READ_STAMP),
     ];
     if upper {
@@ -32,7 +38,8 @@ pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
     }
     let mut control = Vec::new();
     if upper {
-        control.push(Offer::plain(Action::PressReset, text::PRESS_RESET));
+        let buttons = if layout == Layout::OffPeak { text::PRESS_RESETS } else { text::PRESS_RESET };
+        control.push(Offer::plain(Action::PressReset, buttons));
     }
     match session.home.plant.board {
         Some(board) => {
@@ -42,7 +49,13 @@ pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
         None => control.push(Offer::plain(Action::Seat { level }, text::SEAT)),
     }
     control.push(Offer::plain(Action::TryStart, text::TRY_START));
-    control.push(Offer::choose(text::DIAL, text::TURN, dial(level, units)));
+    if layout.has_thermostats() {
+        control.push(Offer::choose(text::DIAL, text::TURN, dial(level, units)));
+    } else if upper {
+        for (&level, label) in Level::ALL.iter().zip(text::SETTINGS) {
+            control.push(Offer::choose(label, text::SET, dial(level, units)));
+        }
+    }
     let flange = vec![
         Offer::plain(Action::Touch { at: Touchable::Fitting { fitting } }, text::FEEL_FLANGE),
         Offer::plain(Action::Wipe { fitting }, text::WIPE_FLANGE),

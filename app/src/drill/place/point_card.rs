@@ -4,7 +4,7 @@
 use std::rc::Rc;
 
 use bench::{Action, Clamped, Probe, Session, Touchable};
-use plant::{End, Place, Point, Screw};
+use plant::{End, Place, Point, Screw, Wiring};
 use yew::prelude::*;
 
 use super::offer::{Offer, Offers};
@@ -28,7 +28,7 @@ pub fn PointCard(props: &Props) -> Html {
     let picked = work.desk.point;
     let choices: Vec<Choice> = crate::drill::meter::points_of(&props.session, props.place)
         .into_iter()
-        .map(|point| Choice::new(point.to_string(), text::point(point)))
+        .map(|point| Choice::new(point.to_string(), text::point(point, &props.session.home.plant.wiring)))
         .collect();
     let onchange = {
         let work = work.clone();
@@ -105,7 +105,7 @@ fn offers(session: &Session, point: Point) -> Vec<Offer> {
             } else {
                 offers.extend(land(end, end.home()));
                 offers.push(Offer::plain(Action::Label { end }, text::label_end(end)));
-                offers.push(Offer::choose(text::LAND_ELSEWHERE, text::LAND, elsewhere(end)));
+                offers.push(Offer::choose(text::LAND_ELSEWHERE, text::LAND, elsewhere(end, wiring)));
             }
             let around = Clamped::Wire { wire: end.wire };
             offers.push(Offer::plain(Action::Clamp { around }, text::CLAMP_WIRE));
@@ -130,10 +130,10 @@ fn land(end: End, screw: Screw) -> [Offer; 2] {
     ]
 }
 
-/// Every screw there is: the wrong one can be chosen, and the world answers.
-fn elsewhere(end: End) -> Vec<(String, Action)> {
+/// Every screw of this house: the wrong one can be chosen, and the world answers.
+fn elsewhere(end: End, wiring: &Wiring) -> Vec<(String, Action)> {
     let near = |screw: &Screw| screw.place() == end.home().place();
-    let mut all: Vec<Screw> = Screw::ALL.to_vec();
+    let mut all: Vec<Screw> = Screw::ALL.iter().copied().filter(|one| wiring.has_screw(*one)).collect();
     all.sort_by_key(|screw| !near(screw));
     all.into_iter()
         .flat_map(|screw| {

@@ -5,7 +5,9 @@ use std::rc::Rc;
 use bench::Session;
 use yew::prelude::*;
 
+use super::frame::Frame;
 use super::heater::Heater;
+use super::in_line::in_line;
 use super::load_center::LoadCenter;
 use super::people::People;
 use super::pipes::Pipes;
@@ -27,6 +29,7 @@ pub struct Props {
 pub fn Sheet(props: &Props) -> Html {
     let Props { session, known } = props;
     let view = session.view();
+    let frame = Frame::of(&session.home.plant.plate);
     html! {
         <svg class="sheet" viewBox="0 0 460 640" role="group" aria-label={text::DRAWING}>
             <defs>
@@ -39,7 +42,10 @@ pub fn Sheet(props: &Props) -> Html {
             if view.on_floor.is_some() {
                 <ellipse cx="248" cy="613" rx="96" ry="6" class="water" />
             }
-            <Pipes view={view.clone()} expansion={known.expansion} />
+            <Pipes view={view.clone()} {frame} expansion={known.expansion} />
+            if let Some(seen) = view.in_line {
+                { in_line(&seen) }
+            }
             <LoadCenter session={session.clone()} known={known.clone()} />
             <Heater session={session.clone()} known={known.clone()} />
             <Taps taps={view.taps} />

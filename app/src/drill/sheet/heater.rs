@@ -7,6 +7,7 @@ use plant::{Level, Place};
 use yew::prelude::*;
 
 use super::Spot;
+use super::frame::{Frame, MIDDLE};
 use crate::drill::known::Known;
 use crate::text;
 
@@ -23,53 +24,103 @@ pub struct Props {
 #[component]
 pub fn Heater(props: &Props) -> Html {
     let Props { session, known } = props;
-    let lid_off = session.access.off.contains(&Cover::JunctionBox);
+    let plate = &session.home.plant.plate;
+    let frame = Frame::of(plate);
     html! {
         <>
-            <path class="card" d="M170 160q0-26 78-26t78 26V574q0 22-78 22t-78-22Z" />
-            <path class="tank" d="M190 172q0-15 58-15t58 15V562q0 14-58 14t-58-14Z" />
-            <path class="ink" d="M184 596V613M312 596V613" />
-            <path class="pan" d="M158 602V611H338V602" />
-            <path class="copper" d="M192 292H226M192 512H226" />
-            <text x="248" y="384" class="sub middle">{ text::INSIDE[0] }</text>
-            <text x="248" y="399" class="sub middle">{ text::INSIDE[1] }</text>
-            <Spot place={Place::JunctionBox} area={(220.0, 88.0, 56.0, 54.0)}>
-                <rect x="229" y="106" width="38" height="28" class={classes!("card", lid_off.then_some("open"))} />
-                if lid_off {
-                    <path class="ink thin" d="M238 116v10M248 116v10M258 116v10" />
-                }
-            </Spot>
-            { compartment(session, known, Level::Upper) }
-            { compartment(session, known, Level::Lower) }
+            { outline(&frame) }
+            { inside(&frame, plate.has(Level::Lower)) }
+            { junction_box(session, frame.top) }
+            { compartment(session, known, &frame, Level::Upper) }
+            if plate.has(Level::Lower) {
+                { compartment(session, known, &frame, Level::Lower) }
+            }
         </>
     }
 }
 
-fn compartment(session: &Session, known: &Known, level: Level) -> Html {
-    let (place, cover, y) = match level {
-        Level::Upper => (Place::UpperCompartment, Cover::Upper, 214.0),
-        Level::Lower => (Place::LowerCompartment, Cover::Lower, 434.0),
+/// Jacket, tank, feet and pan.
+fn outline(frame: &Frame) -> Html {
+    let Frame { half, tank, top, tank_top, .. } = *frame;
+    let (left, right) = (frame.left(), frame.right());
+    let jacket =
+        format!("M{left} {}q0 -26 {half} -26t{half} 26V574q0 22 -{half} 22t-{half} -22Z", top + 26.0,);
+    let shell = format!(
+        "M{} {}q0 -15 {tank} -15t{tank} 15V562q0 14 -{tank} 14t-{tank} -14Z",
+        MIDDLE - tank,
+        tank_top + 12.0,
+    );
+    html! {
+        <>
+            <path class="card" d={jacket} />
+            <path class="tank" d={shell} />
+            <path class="ink" d={format!("M{} 594V613M{} 594V613", left + 16.0, right - 16.0)} />
+            <path class="pan" d={format!("M{} 603V611H{}V603", left - 5.0, right + 5.0)} />
+        </>
+    }
+}
+
+/// What nobody sees is said, not drawn; where there is room between the covers, or above a single one.
+fn inside(frame: &Frame, two: bool) -> Html {
+    let (from, to) = if two {
+        (frame.cover_top(Level::Upper) + frame.cover + 30.0, frame.cover_top(Level::Lower))
+    } else {
+        (frame.tank_top, frame.cover_top(Level::Upper))
     };
+    let middle = (from + to) / 2.0;
+    html! {
+        if to - from > 44.0 {
+            <text x="248" y={(middle - 2.0).to_string()} class="sub middle">{ text::INSIDE[0] }</text>
+            <text x="248" y={(middle + 13.0).to_string()} class="sub middle">{ text::INSIDE[1] }</text>
+        }
+    }
+}
+
+fn junction_box(session: &Session, top: f64) -> Html {
+    let lid_off = session.access.off.contains(&Cover::JunctionBox);
+    let y = top - 26.0;
+    html! {
+        <Spot place={Place::JunctionBox} area={(220.0, y - 18.0, 56.0, 54.0)}>
+            <rect x="229" y={y.to_string()} width="38" height="28" class={classes!("card", lid_off.then_some("open"))} />
+            if lid_off {
+                <path class="ink thin" d={format!("M238 {0}v10M248 {0}v10M258 {0}v10", y + 10.0)} />
+            }
+        </Spot>
+    }
+}
+
+fn compartment(session: &Session, known: &Known, frame: &Frame, level: Level) -> Html {
+    let (place, cover) = match level {
+        Level::Upper => (Place::UpperCompartment, Cover::Upper),
+        Level::Lower => (Place::LowerCompartment, Cover::Lower),
+    };
+    let layout = session.home.plant.wiring.layout;
+    let y = frame.cover_top(level);
     let open = session.access.off.contains(&cover);
     let at = |dy: f64| (y + dy).to_string();
+    let height = frame.cover;
+    let element = y + height * 0.8;
     let button = level == Level::Upper && known.button.is_some();
     let proud = known.button == Some(true);
     html! {
-        <Spot {place} area={(204.0, y - 8.0, 88.0, 138.0)}>
-            <rect x="214" y={at(0.0)} width="68" height="96" class={classes!("card", open.then_some("open"))} />
-            if open {
-                <rect x="224" y={at(11.0)} width="48" height="46" class="part" />
-                <circle cx="238" cy={at(78.0)} r="4.5" class="screw" />
-                <circle cx="258" cy={at(78.0)} r="4.5" class="screw" />
-                if button {
-                    <circle cx="248" cy={at(22.0)} r={if proud { "7" } else { "5" }} class="reset" />
+        <>
+            <path class="copper" d={format!("M{} {element}H226", MIDDLE - frame.tank + 2.0)} />
+            <Spot {place} area={(204.0, y - 6.0, 88.0, height + 38.0)}>
+                <rect x="214" y={at(0.0)} width="68" height={height.to_string()} class={classes!("card", open.then_some("open"))} />
+                if open {
+                    <rect x="224" y={at(height * 0.11)} width="48" height={(height * 0.48).to_string()} class="part" />
+                    <circle cx="238" cy={element.to_string()} r="4.5" class="screw" />
+                    <circle cx="258" cy={element.to_string()} r="4.5" class="screw" />
+                    if button {
+                        <circle cx="248" cy={at(height * 0.23)} r={if proud { "7" } else { "5" }} class="reset" />
+                    }
+                } else {
+                    <circle cx="248" cy={at(10.0)} r="2.5" class="ink thin" />
+                    <circle cx="248" cy={at(height - 10.0)} r="2.5" class="ink thin" />
                 }
-            } else {
-                <circle cx="248" cy={at(10.0)} r="2.5" class="ink thin" />
-                <circle cx="248" cy={at(86.0)} r="2.5" class="ink thin" />
-            }
-            <text x="248" y={at(112.0)} class="lab middle">{ text::cover_short(level) }</text>
-            <text x="248" y={at(126.0)} class="sub middle">{ text::compartment(session, level) }</text>
-        </Spot>
+                <text x="248" y={at(height + 15.0)} class="lab middle">{ text::cover_short(level, layout) }</text>
+                <text x="248" y={at(height + 29.0)} class="sub middle">{ text::compartment(session, level) }</text>
+            </Spot>
+        </>
     }
 }

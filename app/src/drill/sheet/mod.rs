@@ -1,8 +1,10 @@
 //! The whole drawing: load center, heater in section, pipes, taps, the customer, the van.
 
 mod drawing;
+mod frame;
 mod heater;
 pub mod hot;
+mod in_line;
 mod load_center;
 mod people;
 mod pipes;

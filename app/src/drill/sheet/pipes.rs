@@ -5,6 +5,7 @@ use plant::Place;
 use yew::prelude::*;
 
 use super::Spot;
+use super::frame::Frame;
 use crate::text;
 
 /// What is in sight.
@@ -12,6 +13,8 @@ use crate::text;
 pub struct Props {
     /// Handles, levers and running water are in plain view.
     pub view: View,
+    /// The heater's outline.
+    pub frame: Frame,
     /// An expansion tank was seen, or seen to be missing.
     pub expansion: Option<bool>,
 }
@@ -19,12 +22,13 @@ pub struct Props {
 /// The pipes.
 #[component]
 pub fn Pipes(props: &Props) -> Html {
-    let view = &props.view;
+    let Props { view, frame, .. } = props;
+    let (lid, shoulder) = (frame.top - 24.0, frame.top + 4.0);
     html! {
         <>
-            <path class="conduit" d="M106 196V88H248V106" />
-            <path class="cold" d="M216 140V56H150V10" />
-            <path class="hot" d="M280 140V56H346V10" />
+            <path class="conduit" d={format!("M106 196V88H248V{lid}")} />
+            <path class="cold" d={format!("M216 {shoulder}V56H150V10")} />
+            <path class="hot" d={format!("M280 {shoulder}V56H346V10")} />
             <path class="hot branch" d="M346 56H452V484H444" />
             <text x="358" y="26" class="lab">{ text::HOT_PIPE[0] }</text>
             <text x="358" y="41" class="sub">{ text::HOT_PIPE[1] }</text>
@@ -37,42 +41,53 @@ pub fn Pipes(props: &Props) -> Html {
                     <rect x="112" y="16" width="26" height="14" rx="7" class="card" />
                 }
             </Spot>
-            { relief(view) }
-            { drain(view) }
+            { relief(view, frame) }
+            { drain(view, frame.right()) }
         </>
     }
 }
 
-fn relief(view: &View) -> Html {
-    let lever = if view.lever { "M335 184L352 160" } else { "M335 184V168H358" };
+/// The highest place for the relief valve's words: the taps lie below.
+const RELIEF_WORDS: f64 = 372.0;
+
+fn relief(view: &View, frame: &Frame) -> Html {
+    let (x, y) = (frame.right() - 4.0, frame.relief());
+    let lever =
+        if view.lever { format!("M{} {y}l17 -24", x + 13.0) } else { format!("M{} {y}v-14h23", x + 13.0) };
+    let words = y.min(RELIEF_WORDS);
+    let top = words - 26.0;
     html! {
-        <Spot place={Place::Relief} area={(316.0, 156.0, 134.0, 56.0)}>
-            <path class="conduit" d="M348 196h12V604" />
+        <Spot place={Place::Relief} area={(x - 6.0, top, 452.0 - x, y + 26.0 - top)}>
+            <path class="conduit" d={format!("M{} {}h10V604", x + 26.0, y + 12.0)} />
             if view.relief_runs {
-                <path class="running" d="M360 590V612" />
+                <path class="running" d={format!("M{} 590V612", x + 36.0)} />
             }
-            <rect x="322" y="184" width="26" height="22" class="card" />
+            if words < y {
+                <path class="ink thin" d={format!("M366 {}L{} {}", words + 2.0, x + 28.0, y - 18.0)} />
+            }
+            <rect x={x.to_string()} y={y.to_string()} width="26" height="22" class="card" />
             <path class="ink" d={lever} />
-            <text x="370" y="180" class="lab">{ text::place(Place::Relief) }</text>
-            <text x="370" y="196" class="sub">{ text::relief(view) }</text>
+            <text x="370" y={(words - 4.0).to_string()} class="lab">{ text::place(Place::Relief) }</text>
+            <text x="370" y={(words + 12.0).to_string()} class="sub">{ text::relief(view) }</text>
         </Spot>
     }
 }
 
-fn drain(view: &View) -> Html {
+fn drain(view: &View, right: f64) -> Html {
+    let x = right + 6.0;
     html! {
-        <Spot place={Place::Drain} area={(310.0, 560.0, 110.0, 52.0)}>
-            <path class="conduit" d="M318 584h28v12" />
+        <Spot place={Place::Drain} area={(x - 22.0, 560.0, 442.0 - x, 52.0)}>
+            <path class="conduit" d={format!("M{} 584h28v12", x - 14.0)} />
             if view.hose {
-                <path class="hose" d="M346 596q2 14 20 14h90" />
+                <path class="hose" d={format!("M{} 596q2 14 20 14h90", x + 14.0)} />
             }
             if view.drain_flow.get() > 0.0 && !view.hose {
-                <path class="running" d="M346 596V612" />
+                <path class="running" d={format!("M{} 596V612", x + 14.0)} />
             }
-            { valve(332.0, 584.0, view.drain_valve) }
-            <text x="370" y="576" class="lab">{ text::DRAIN_SHORT }</text>
-            <text x="370" y="591" class="sub">{ text::drain(view) }</text>
-            <text x="370" y="605" class="sub">{ text::hose(view) }</text>
+            { valve(x, 584.0, view.drain_valve) }
+            <text x="374" y="576" class="lab">{ text::DRAIN_SHORT }</text>
+            <text x="374" y="591" class="sub">{ text::drain(view) }</text>
+            <text x="374" y="605" class="sub">{ text::hose(view) }</text>
         </Spot>
     }
 }

@@ -15,7 +15,9 @@ pub(super) fn dial(turn: &mut Turn, level: Level, to: Temperature, time: Seconds
     if !(SPAN.0..=SPAN.1).contains(&to) {
         return Err(Refusal::OutOfRange);
     }
-    reach::control(&turn.s, level)?;
+    // A board carries the settings of both zones; it sits behind the upper cover.
+    let at = if turn.s.home.plant.wiring.layout.has_thermostats() { level } else { Level::Upper };
+    reach::control(&turn.s, at)?;
     if let Some(thermostat) = turn.s.home.plant.thermostats.get_mut(level.index()) {
         thermostat.dial = to;
     }

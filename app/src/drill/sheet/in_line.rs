@@ -1,0 +1,45 @@
+//! The box in the line on the drawing, where the house has one: its face, its handle, its lock.
+
+use bench::view::BoxView;
+use plant::{BoxKind, Place};
+use yew::prelude::*;
+
+use super::Spot;
+use crate::text;
+
+/// The box, on the conduit between load center and heater.
+pub fn in_line(seen: &BoxView) -> Html {
+    let [first, second] = text::box_kind(seen.kind);
+    let state = text::box_state(seen);
+    html! {
+        <Spot place={Place::InLineBox} area={(10.0, 100.0, 124.0, 68.0)}>
+            <rect x="88" y="106" width="36" height="56" class="card" />
+            { face(seen) }
+            if seen.locked {
+                <rect x="116" y="140" width="22" height="18" class="lock" />
+            }
+            <text x="80" y={if second.is_empty() { "132" } else { "120" }} class="lab end">{ first }</text>
+            <text x="80" y="135" class="lab end">{ second }</text>
+            <text x="80" y="150" class="sub end">{ state }</text>
+        </Spot>
+    }
+}
+
+fn face(seen: &BoxView) -> Html {
+    match seen.kind {
+        BoxKind::FusedSwitch => {
+            // Up is on.
+            let handle = if seen.closed == Some(false) { "M124 132l14 14" } else { "M124 132l14 -14" };
+            html! { <path class="ink" d={format!("{handle}M98 118v32M114 118v32")} /> }
+        }
+        BoxKind::Timer => html! {
+            <g>
+                <circle cx="106" cy="134" r="13" class="card" />
+                <path class="ink thin" d="M106 134V125M106 134l6 4" />
+            </g>
+        },
+        BoxKind::UtilityRelay => {
+            html! { <path class="ink thin" d="M96 124v20M102 124v20M108 124v20M114 124v20" /> }
+        }
+    }
+}
