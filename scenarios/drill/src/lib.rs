@@ -24,7 +24,7 @@ pub use cure::Cure;
 pub use debrief::{Debrief, debrief};
 pub use exam::Opening;
 pub use grade::{Graded, Grader};
-pub use make::{DEALT, Drill, Title, make};
+pub use make::{DEALT, Drill, Title, make, settle};
 pub use order::{Order, OrderError, RULES, Wanted};
 pub use replay::{judge, replay};
 pub use rubric::{Account, Rubric, RuleId};

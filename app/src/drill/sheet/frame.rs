@@ -17,6 +17,8 @@ const LID: f64 = 34.0;
 const COVER: (f64, f64) = (96.0, 68.0);
 /// Room that a cover's two lines take below it.
 const LINES: f64 = 36.0;
+/// Room below the lowest cover, so that its lines stay inside the tank.
+const LOWEST: f64 = 52.0;
 
 /// The outline of a heater.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -76,7 +78,7 @@ impl Frame {
         let [upper, lower] = self.elements;
         let element = if level == plant::Level::Upper { upper } else { lower };
         // A low element's cover still leaves room for its two lines.
-        (element - self.cover * 0.8).min(BOTTOM - self.cover - LINES)
+        (element - self.cover * 0.8).min(BOTTOM - self.cover - LOWEST)
     }
 }
 
@@ -98,7 +100,7 @@ mod tests {
             sizes.push((plate.nominal.get(), water / plate.nominal.get()));
             if plate.has(Level::Lower) {
                 let [upper, lower] = [Level::Upper, Level::Lower].map(|level| frame.cover_top(level));
-                assert!(lower - upper >= frame.cover + LINES - 4.0, "{model}: {frame:?}");
+                assert!(lower - upper >= frame.cover + LINES - 8.0, "{model}: {frame:?}");
                 assert!(upper > frame.top + 10.0, "{model}: {frame:?}");
             }
         }

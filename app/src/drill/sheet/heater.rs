@@ -105,7 +105,7 @@ fn compartment(session: &Session, known: &Known, frame: &Frame, level: Level) ->
     html! {
         <>
             <path class="copper" d={format!("M{} {element}H226", MIDDLE - frame.tank + 2.0)} />
-            <Spot {place} area={(204.0, y - 6.0, 88.0, height + 38.0)}>
+            <Spot {place} area={(204.0, y - 6.0, 88.0, height + 36.0)}>
                 <rect x="214" y={at(0.0)} width="68" height={height.to_string()} class={classes!("card", open.then_some("open"))} />
                 if open {
                     <rect x="224" y={at(height * 0.11)} width="48" height={(height * 0.48).to_string()} class="part" />
@@ -118,8 +118,8 @@ fn compartment(session: &Session, known: &Known, frame: &Frame, level: Level) ->
                     <circle cx="248" cy={at(10.0)} r="2.5" class="ink thin" />
                     <circle cx="248" cy={at(height - 10.0)} r="2.5" class="ink thin" />
                 }
-                <text x="248" y={at(height + 15.0)} class="lab middle">{ text::cover_short(level, layout) }</text>
-                <text x="248" y={at(height + 29.0)} class="sub middle">{ text::compartment(session, level) }</text>
+                <text x="248" y={at(height + 13.0)} class="lab middle">{ text::cover_short(level, layout) }</text>
+                <text x="248" y={at(height + 26.0)} class="sub middle">{ text::compartment(session, level) }</text>
             </Spot>
         </>
     }

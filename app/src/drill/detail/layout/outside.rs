@@ -8,7 +8,7 @@ use super::{Fixed, Strand, fixed, leaving};
 pub const BOX: &[Fixed] = &[
     fixed(Screw::Ja, (84.0, 150.0), (-42.0, 5.0)),
     fixed(Screw::Jb, (176.0, 180.0), (16.0, -12.0)),
-    fixed(Screw::Jc, (84.0, 240.0), (-42.0, 5.0)),
+    fixed(Screw::Jc, (84.0, 240.0), (14.0, 5.0)),
     fixed(Screw::Jd, (176.0, 264.0), (16.0, -12.0)),
     fixed(Screw::Jg, (266.0, 150.0), (16.0, -12.0)),
 ];

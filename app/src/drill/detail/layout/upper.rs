@@ -12,7 +12,7 @@ const LIMIT: [Fixed; 4] = [
 ];
 const ELEMENT: [Fixed; 2] =
     [fixed(Screw::UEa, (116.0, 296.0), (-46.0, 5.0)), fixed(Screw::UEb, (222.0, 296.0), (16.0, 20.0))];
-const SHELL: Fixed = fixed(Screw::Shell, (34.0, 252.0), (-22.0, -16.0));
+const SHELL: Fixed = fixed(Screw::Shell, (34.0, 256.0), (-29.0, -15.0));
 
 const TWO: &[Fixed] = &[
     LIMIT[0],
