@@ -210,10 +210,8 @@ fn fits(order: &Order, home: &Home, id: FaultId) -> bool {
     (id.fault().fits)(home) && !hidden
 }
 
-/// The heaters dealt by chance and offered in the composer. The others are computed in full and a file may name
-/// them, but the drill's sheet does not yet draw their boards, boxes and second circuits as they are.
-pub const DEALT: &[HeaterModel] =
-    &[HeaterModel::Short30, HeaterModel::Plain40, HeaterModel::Tall50At208, HeaterModel::Wide80];
+/// The heaters dealt by chance and offered in the composer: all of them.
+pub const DEALT: &[HeaterModel] = HeaterModel::ALL;
 
 fn setting(order: &Order) -> Setting {
     let seed = u64::from(order.seed);
