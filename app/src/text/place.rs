@@ -48,7 +48,6 @@ labels! {
     READ_STAMP = "Read the element's stamp";
     READ_DIAGRAM = "Read the wiring diagram";
     PRESS_RESET = "Press the reset button";
-    SENSOR_PLUG = "Sensor's plug in the board";
     PRESS_RESETS = "Press the reset buttons";
     SEAT = "Press the thermostat flat";
     DIAL = "Dial";
@@ -81,6 +80,9 @@ labels! {
     LAND = "Land";
     LAND_ELSEWHERE = "On another screw";
 }
+
+/// The sensors' plugs in a board, upper sensor first.
+pub const SENSOR_PLUGS: [&str; 2] = ["Upper sensor's plug in the board", "Lower sensor's plug in the board"];
 
 /// The settings of a board, upper zone first.
 pub const SETTINGS: [&str; 2] = ["Setting, upper zone", "Setting, lower zone"];

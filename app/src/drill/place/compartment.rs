@@ -42,10 +42,14 @@ pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
         control.push(Offer::plain(Action::PressReset, buttons));
     }
     match session.home.plant.board {
-        Some(board) => {
-            let fitted = board.sensors[level.index()].plugged;
-            control.push(Offer::toggle(Action::Plug { level, fitted: !fitted }, text::SENSOR_PLUG, fitted));
+        // Both sensors are plugged into the board, behind the upper cover.
+        Some(board) if upper => {
+            for ((&level, label), sensor) in Level::ALL.iter().zip(text::SENSOR_PLUGS).zip(board.sensors) {
+                let plug = Action::Plug { level, fitted: !sensor.plugged };
+                control.push(Offer::toggle(plug, label, sensor.plugged));
+            }
         }
+        Some(_) => {}
         None => control.push(Offer::plain(Action::Seat { level }, text::SEAT)),
     }
     control.push(Offer::plain(Action::TryStart, text::TRY_START));
