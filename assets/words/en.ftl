@@ -1010,6 +1010,7 @@ sources-group-solver-water = Water itself
 sources-group-plant-branch = Branch circuits: breakers and conductors
 sources-group-plant-conductor = Conductors: gauge, metal, warmth
 sources-group-plant-in_line = Boxes in the line: switches, timers, relays
+sources-group-plant-location = Where heaters stand
 sources-group-plant-layout = Ways a heater is wired
 sources-group-plant-wire = Cables and joints
 sources-group-plant-build = A sound house
