@@ -258,6 +258,20 @@ mod tests {
         }
     }
 
+    /// A recorded run: `cargo test --release -p drill -- --ignored codes`.
+    #[test]
+    #[ignore = "a hundred thousand orders"]
+    fn a_hundred_thousand_codes_are_unique_and_round_trip() {
+        let mut draw = Draw::new(3, "codes");
+        let mut seen = std::collections::BTreeSet::new();
+        for seed in 0..100_000 {
+            let order = Order { seed, ..any(&mut draw) };
+            let code = encode(&order).unwrap();
+            assert_eq!(decode(&code), Ok(order), "{code}");
+            assert!(seen.insert(code));
+        }
+    }
+
     #[test]
     fn one_changed_character_is_refused() {
         let mut draw = Draw::new(2, "codes");
