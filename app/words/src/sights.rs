@@ -61,6 +61,10 @@ impl Voice {
                 &[("awg", u32::from(*awg).into()), ("metal", self.text(&format!("metal-{metal}")).into())],
             ),
             Sight::Charred { end } => say("sight-charred", &[("end", self.end(*end).into())]),
+            Sight::Browned { at } => say("sight-browned", &[("contact", at.name().into())]),
+            Sight::LimitOffTheShell { level } => {
+                say("sight-limit-off-the-shell", &[("level", self.level(*level).into())])
+            }
             Sight::Lifted { end } => say("sight-lifted", &[("end", self.end(*end).into())]),
             Sight::Crossed { end, on } => {
                 say("sight-crossed", &[("end", self.end(*end).into()), ("on", self.screw(*on).into())])

@@ -2,7 +2,7 @@
 
 use plant::conductor::Metal;
 use plant::controls::board::Lockout;
-use plant::{BoxKind, End, Handle, Level, Point, Screw, Stab, Tap};
+use plant::{BoxKind, ContactAt, End, Handle, Level, Point, Screw, Stab, Tap};
 use quantity::{Flow, Seconds, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
@@ -83,6 +83,16 @@ pub enum Sight {
     Charred {
         /// Which wire end.
         end: End,
+    },
+    /// A limit that does not lie flat on the shell.
+    LimitOffTheShell {
+        /// Of which compartment.
+        level: Level,
+    },
+    /// A control browned or sooty where a contact of it ran hot.
+    Browned {
+        /// Which contact.
+        at: ContactAt,
     },
     /// A wire end that lies off its screw.
     Lifted {

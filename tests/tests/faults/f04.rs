@@ -2,7 +2,7 @@
 //! Trade sheet, section 9, F04: common practice, no source; draw of 70 % of the nominal volume within 10 %, 18.75 A of 2.1 (computed).
 
 use bench::{Action, Probe, Shown, Writing};
-use plant::Screw::{Ja, Jb, Jg};
+use plant::Screw::{Ja, Jb, Jg, LEa, LEb, UEa, UEb};
 use plant::fault::{Advice, FaultId};
 use plant::{Level, Place, Tap, Wire};
 
@@ -52,8 +52,14 @@ pub fn perfect() -> Work {
         steps.push(called_warm(&mut work, level, wire));
     }
     work.act(Action::WaitForCutOut);
-    work.acts(close(Level::Lower));
-    work.acts(close(Level::Upper));
+    // Nor does an element leak softly to the shell.
+    work.make_dead(&[UEa, UEb, LEa, LEb]);
+    steps.extend(work.elements_clear());
+    work.runs();
+    work.draw(20.0);
+    work.until(Wire::FeedA, 18.75);
+    work.act(Action::WaitForCutOut);
+    steps.extend([work.amps(Wire::FeedA, 0.0), work.amps(Wire::FeedB, 0.0)]);
     work.finds(&steps);
     work.act(Action::Advise { advice: Advice::DemandExceedsCapacity });
     work.acts(hand_over());

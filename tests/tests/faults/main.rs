@@ -17,6 +17,7 @@ mod f13;
 mod f14;
 mod f15;
 mod f16;
+mod f17;
 mod f18;
 mod f19;
 mod f20;
@@ -55,10 +56,12 @@ mod f66;
 mod f67;
 mod f68;
 mod f69;
+mod f70;
 mod f71;
 mod f72;
 mod f73;
 mod f74;
+mod f75;
 mod in_vain;
 mod readings;
 mod technician;
@@ -74,7 +77,7 @@ use plant::fault::{FaultError, FaultId};
 use tankwright_tests::tree;
 
 /// The whole proper job for each fault.
-const PERFECT: [(FaultId, fn() -> work::Work); 58] = [
+const PERFECT: [(FaultId, fn() -> work::Work); 61] = [
     (FaultId::F01, f01::perfect),
     (FaultId::F02, f02::perfect),
     (FaultId::F03, f03::perfect),
@@ -91,6 +94,7 @@ const PERFECT: [(FaultId, fn() -> work::Work); 58] = [
     (FaultId::F14, f14::perfect),
     (FaultId::F15, f15::perfect),
     (FaultId::F16, f16::perfect),
+    (FaultId::F17, f17::perfect),
     (FaultId::F18, f18::perfect),
     (FaultId::F19, f19::perfect),
     (FaultId::F20, f20::perfect),
@@ -129,10 +133,12 @@ const PERFECT: [(FaultId, fn() -> work::Work); 58] = [
     (FaultId::F67, f67::perfect),
     (FaultId::F68, f68::perfect),
     (FaultId::F69, f69::perfect),
+    (FaultId::F70, f70::perfect),
     (FaultId::F71, f71::perfect),
     (FaultId::F72, f72::perfect),
     (FaultId::F73, f73::perfect),
     (FaultId::F74, f74::perfect),
+    (FaultId::F75, f75::perfect),
 ];
 
 #[test]

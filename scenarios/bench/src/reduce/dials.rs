@@ -62,8 +62,19 @@ pub(super) fn seat(turn: &mut Turn, level: Level, time: Seconds) -> Answered {
     reach::point(&turn.s, Point::Screw(screw))?;
     hands::touch(turn, Point::Screw(screw), hands::Grip::Touches);
     turn.pass(time);
+    let plant = &mut turn.s.home.plant;
+    let limit = match level {
+        Level::Upper => Some(&mut plant.limit),
+        Level::Lower => plant.lower_limit.as_mut(),
+    };
+    // The bracket holds both: what sprang off is pressed back with it.
+    let limit_was_loose = limit.is_some_and(|limit| {
+        let loose = !limit.seated || limit.grip < 1.0;
+        (limit.seated, limit.grip) = (true, 1.0);
+        loose
+    });
     if let Some(thermostat) = turn.s.home.plant.thermostats.get_mut(level.index()) {
-        if thermostat.seated && thermostat.grip >= 1.0 {
+        if thermostat.seated && thermostat.grip >= 1.0 && !limit_was_loose {
             return Ok(Shown::DoneWith { sights: vec![Sight::Ordinary] });
         }
         thermostat.seated = true;

@@ -122,6 +122,7 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
             limit.poles.iter().any(|p| *p != Contact::Sound)
                 || limit.welded.contains(&true)
                 || limit.trip.get() < LIMIT_TRIP.get() - WEAK_BY.get()
+                || !limit.seated
         }
         PartKind::Breaker => plant.panel.feeding(Circuit::Heater).is_some_and(|b| {
             b.poles.iter().any(|p| *p != Contact::Sound) || b.holds < 1.0 || !breaker_right(plant, b.rating)

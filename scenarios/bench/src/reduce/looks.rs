@@ -4,7 +4,7 @@ use plant::{End, Level, Place, Plant, Tap};
 use quantity::{Seconds, Temperature};
 
 use super::turn::Turn;
-use super::{Answered, reach, senses};
+use super::{Answered, behind, reach, senses};
 use crate::action::{Cover, Fitting, Probe, Writing};
 use crate::instrument::class::to_digit;
 use crate::instrument::thermometer;
@@ -19,9 +19,6 @@ const REWETS: Seconds = Seconds(60.0);
 const RUNS_DOWN: Seconds = Seconds(600.0);
 /// From this much water on the floor it is seen. Model: no source.
 const SEEN: quantity::Volume = quantity::Volume::litres(0.05);
-
-/// A thermostat that touches with less of its plate is seen to stand off. Model: no source.
-const FLAT: f64 = 0.5;
 
 /// Reads something written.
 pub(super) fn read(turn: &mut Turn, what: Writing, time: Seconds) -> Answered {
@@ -146,22 +143,14 @@ fn upper(session: &Session) -> Vec<Sight> {
         lockout: board.lockout.filter(|_| board.powered),
     };
     sights.extend(session.home.plant.board.map(says));
-    sights.extend(off_the_shell(session, Level::Upper));
+    sights.extend(behind::controls(session, Level::Upper));
     sights.extend(joints(session, Place::UpperCompartment));
     sights
 }
 
-/// Light shows between a thermostat and the shell. A board has none.
-fn off_the_shell(session: &Session, level: Level) -> Option<Sight> {
-    let plant = &session.home.plant;
-    let thermostats = plant.plate.layout.has_thermostats() && plant.plate.has(level);
-    let seated = plant.thermostats.get(level.index()).is_none_or(|t| t.seated && t.grip >= FLAT);
-    (thermostats && !seated && reach::control(session, level).is_ok()).then_some(Sight::OffTheShell { level })
-}
-
 fn lower(session: &Session) -> Vec<Sight> {
     let mut sights = vec![fitting(session, Fitting::LowerElement)];
-    sights.extend(off_the_shell(session, Level::Lower));
+    sights.extend(behind::controls(session, Level::Lower));
     sights.extend(joints(session, Place::LowerCompartment));
     sights
 }

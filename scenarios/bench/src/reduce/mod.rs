@@ -4,6 +4,7 @@
 //! only the log grows; so a stopped act is the same fold as any other.
 
 mod arc;
+mod behind;
 mod board;
 mod clamp;
 mod closing;

@@ -1,8 +1,10 @@
 //! Questions to the plant that more than one act asks.
 
 use plant::electrical::Bridge;
-use plant::{End, Handle, Level, Place, Plant, Point, Screw, Tap, Wire};
+use plant::{ContactAt, End, Handle, Level, Place, Plant, Point, Screw, Tap, Wire};
 use quantity::{Flow, Ohms, Temperature, Volts};
+
+use super::behind::contact_place;
 
 /// Below this share the tank counts as not full: expansion and layers move the last half per cent.
 const FULL: f64 = 0.995;
@@ -134,10 +136,12 @@ pub(crate) fn relief_runs(plant: &Plant) -> bool {
     plant.relief_flow() >= TRICKLE
 }
 
-/// A wire end is charred at a place.
+/// A wire end or a contact is charred at a place.
 pub(crate) fn charred_at(plant: &Plant, place: Place) -> bool {
-    End::all()
-        .any(|end| exists(plant, end.wire) && end.home().place() == place && plant.wiring.joint(end).charred)
+    let joint =
+        |end: End| exists(plant, end.wire) && end.home().place() == place && plant.wiring.joint(end).charred;
+    let contact = |at: &ContactAt| contact_place(*at) == place && plant.contact(*at).1.charred;
+    End::all().any(joint) || ContactAt::ALL.iter().any(contact)
 }
 
 /// A wire that comes and goes with the heater.

@@ -53,6 +53,8 @@ catalogue! {
     F15 f15 "F15",
     /// Upper element fired dry.
     F16 f16 "F16",
+    /// Dry-fired upper element failed later.
+    F17 f17 "F17",
     /// Breaker off or tripped, no fault behind it.
     F18 f18 "F18",
     /// Breaker, one pole not making.
@@ -129,6 +131,8 @@ catalogue! {
     F68 f68 "F68",
     /// Wrong breaker switched off by a wrong label.
     F69 f69 "F69",
+    /// Limit off the shell, upper thermostat welded.
+    F70 f70 "F70",
     /// Hot joint beside the limit.
     F71 f71 "F71",
     /// Thermostat with too wide a differential.
@@ -137,4 +141,6 @@ catalogue! {
     F73 f73 "F73",
     /// One fixture's stop.
     F74 f74 "F74",
+    /// Insulation of an element leaks softly.
+    F75 f75 "F75",
 }

@@ -33,6 +33,8 @@ pub enum Defect {
     LimitPole,
     /// The limit trips far below its rating.
     LimitWeak,
+    /// The limit is not pressed against the shell.
+    LimitLoose,
     /// A sensor is open, shorted, or out of its plug.
     Sensor(Level),
     /// The limit is tripped.
@@ -254,6 +256,7 @@ impl Home {
                 Defect::LimitPole,
             ),
             (limits().any(|l| l.tripped), Defect::LimitTripped),
+            (limits().any(|l| !l.seated || l.grip < FLAT_ENOUGH.get()), Defect::LimitLoose),
             (limits().any(|l| l.trip.get() < TRIP.get().get() - WEAK_BY.get().get()), Defect::LimitWeak),
             (sensor(Level::Upper), Defect::Sensor(Level::Upper)),
             (sensor(Level::Lower), Defect::Sensor(Level::Lower)),

@@ -298,12 +298,17 @@ impl Run {
     }
 }
 
-/// A joint that is charred and not burnt off gives itself away by smell whenever it carries current.
+/// A joint or contact that is charred and not burnt off gives itself away by smell whenever it carries current.
 fn charred_and_carrying(home: &Home) -> bool {
-    crate::End::all().any(|end| {
+    let contact = |at: &crate::ContactAt| {
+        let (contact, spot) = home.plant.contact(*at);
+        spot.charred && contact != crate::Contact::Open
+    };
+    let joint = |end| {
         let joint = home.plant.wiring.joint(end);
         joint.charred && joint.resistance < BURNT_OFF.get()
-    })
+    };
+    crate::End::all().any(joint) || crate::ContactAt::ALL.iter().any(contact)
 }
 
 /// Whether lamps on either leg are dim or out, and whether some are too bright.
