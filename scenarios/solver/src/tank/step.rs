@@ -8,6 +8,11 @@ use crate::water;
 /// A leak rather than a draw, m³/s: 0.6 gallons a minute. Its front creeps, so steps may be longer.
 const TRICKLE: f64 = 4e-5;
 
+/// Longest step of a draw, s.
+const BRISK: f64 = 3.5;
+/// Strength of the eddy up to which that holds, m²/s per m³/s; beside a stub's 1.5 it is 0.9 s.
+const EDDY: f64 = 0.4;
+
 /// Work space of a run of steps; holds no state.
 #[derive(Default)]
 pub(super) struct Work {
@@ -32,7 +37,8 @@ impl Tank {
                     3.5 * (TRICKLE / fastest) * (TRICKLE / fastest),
                 )
             } else {
-                3.5
+                // What a strong eddy spreads over has to be fed in small parts.
+                BRISK * f64::min(1.0, EDDY / inputs.mixing.strength.max(EDDY))
             };
             f64::min(most, 0.3 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
         } else if inputs.heated() {
