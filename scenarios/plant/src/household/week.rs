@@ -104,7 +104,7 @@ impl Life {
             years: 2 + draw.index(AGES.get()) as u16,
             knows_supply: draw.chance(EVEN.get()),
             rings_at: Seconds::hours(first_ring + draw.index(rings) as f64 / 2.0),
-            memory: (draw.word() >> 32) as u32,
+            memory: draw.index(u32::MAX as usize) as u32,
             forgets: draw.unit(),
             hides: draw.chance(HIDES.get()),
             assumes: draw.chance(ASSUMES.get()),
