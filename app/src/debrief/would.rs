@@ -77,6 +77,8 @@ const fn tells(action: &Action) -> bool {
             | Action::Thermometer { .. }
             | Action::Plug { .. }
             | Action::Stops { .. }
+            | Action::Sample { .. }
+            | Action::LookAtAnode
             | Action::ReadWaterMeter
             | Action::ReadGauge
             | Action::TankCharge

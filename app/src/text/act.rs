@@ -22,6 +22,7 @@ pub fn part_option(part: &NewPart, units: Units) -> String {
         }
         NewPart::Regulator { set } => units.words().pressure(*set),
         NewPart::MixingValve { set } => units.words().temperature(*set),
+        NewPart::Anode { metal } => say(units, |voice| voice.text(&format!("anode-{metal}"))),
         NewPart::Cartridge { tap } => say(units, |voice| voice.tap(*tap)),
         NewPart::Sensor { .. }
         | NewPart::Board

@@ -64,6 +64,9 @@ labels! {
     THERMOMETER_HOT = "Thermometer on the pipe at the nipple marked hot";
     WATER_METER = "Water meter";
     READ_WATER_METER = "Read it and watch its small dial";
+    SAMPLE_HOT = "A glass from hot alone";
+    SAMPLE_COLD = "A glass from cold alone";
+    LOOK_AT_ANODE = "Unscrew the anode rod and look at it";
     STOPS = "Stops under it shut";
     TANK_CHARGE = "Charge of the expansion tank";
     FEEL_RELIEF_PIPE = "Feel the discharge pipe";

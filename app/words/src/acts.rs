@@ -102,6 +102,11 @@ impl Voice {
                 if *shut { "act-stops-shut" } else { "act-stops-open" },
                 &[("tap", self.tap(*tap).into())],
             ),
+            Action::Sample { tap, hot } => self.filled(
+                if *hot { "act-sample-hot" } else { "act-sample-cold" },
+                &[("tap", self.tap(*tap).into())],
+            ),
+            Action::LookAtAnode => self.text("act-look-at-anode"),
             Action::ReadWaterMeter => self.text("act-read-water-meter"),
             Action::ReadGauge => self.text("act-read-gauge"),
             Action::TankCharge => self.text("act-tank-charge"),

@@ -126,6 +126,7 @@ impl Voice {
             NewPart::Regulator { set } => u.pressure(*set),
             NewPart::MixingValve { set } => u.temperature(*set),
             NewPart::Cartridge { tap } => self.tap(*tap),
+            NewPart::Anode { metal } => self.text(&format!("anode-{metal}")),
             NewPart::ExpansionTank { volume, charge } => {
                 format!("{}, {}", u.volume(*volume), u.pressure(*charge))
             }
@@ -163,6 +164,7 @@ mod tests {
         HouseholdKind::ALL.iter().for_each(|x| drop(v.household(*x)));
         Climate::ALL.iter().for_each(|x| drop(v.climate(*x)));
         FaultId::ALL.iter().for_each(|x| drop((v.fault(*x), v.fault_remedy(*x))));
+        plant::AnodeMetal::ALL.iter().for_each(|x| drop(v.text(&format!("anode-{x}"))));
         PartKind::ALL.iter().for_each(|x| drop(v.part_kind(*x)));
         plant::BoxKind::ALL.iter().for_each(|x| drop(v.text(&format!("box-{x}"))));
         plant::Stab::ALL.iter().for_each(|x| drop(v.text(&format!("stab-{x}"))));

@@ -45,8 +45,11 @@ impl Voice {
                 };
                 say(id, &[("a-day", u.volume(*a_day).into())])
             }
-            Answer::NoiseSmell { burnt: true } => self.text("says-burnt"),
-            Answer::NoiseSmell { burnt: false } => self.text("says-no-smell"),
+            Answer::NoiseSmell { burnt, eggs, rusty } => {
+                let said = [(*burnt, "says-burnt"), (*eggs, "says-eggs"), (*rusty, "says-rusty")];
+                let said: Vec<_> = said.iter().filter(|(so, _)| *so).map(|(_, id)| self.text(id)).collect();
+                if said.is_empty() { self.text("says-no-smell") } else { said.join(" ") }
+            }
             Answer::People { adults, children, demand } => {
                 let said =
                     say("says-people", &[("adults", (*adults).into()), ("children", (*children).into())]);

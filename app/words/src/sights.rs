@@ -82,6 +82,20 @@ impl Voice {
             Sight::ExpansionTank { there: false } => self.text("sight-no-expansion-tank"),
             Sight::CheckValve { there: true } => self.text("sight-check-valve"),
             Sight::CheckValve { there: false } => self.text("sight-no-check-valve"),
+            Sight::Sample { hot, rusty, eggs } => {
+                let side = if *hot { "hot" } else { "cold" };
+                let found = match (rusty, eggs) {
+                    (false, false) => "clear",
+                    (true, false) => "rusty",
+                    (false, true) => "eggs",
+                    (true, true) => "both",
+                };
+                say(&format!("sight-sample-{found}"), &[("side", self.text(&format!("side-{side}")).into())])
+            }
+            Sight::Rod { metal, core } => say(
+                if *core { "sight-rod-worn" } else { "sight-rod-whole" },
+                &[("metal", self.text(&format!("anode-{metal}")).into())],
+            ),
             Sight::Flakes => self.text("sight-flakes"),
             Sight::TapRuns { tap, flow, spitting } => say(
                 match (flow.get() > 1e-9, spitting) {

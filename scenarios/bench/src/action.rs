@@ -220,6 +220,15 @@ pub enum Action {
         /// Shut.
         shut: bool,
     },
+    /// Catch the first water of one side of a tap in a clean glass: look at it and smell it.
+    Sample {
+        /// Which tap.
+        tap: Tap,
+        /// Its hot side.
+        hot: bool,
+    },
+    /// Unscrew the anode rod and look at it, with the water off and the pressure let down.
+    LookAtAnode,
     /// Read the house's water meter and watch its small dial.
     ReadWaterMeter,
     /// Run a hot tap into a bucket, with a watch and a thermometer, then shut it.

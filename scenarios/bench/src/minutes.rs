@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 83] = [
+pub const TABLE: [Constant; 86] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -63,6 +63,8 @@ pub const TABLE: [Constant; 83] = [
     usual("tap", 1.0),
     usual("plug", 0.5),
     usual("stops", 1.0),
+    usual("sample", 1.0),
+    usual("look-at-anode", 15.0),
     usual("read-water-meter", 2.0),
     usual("bucket", 0.5),
     usual("hose", 2.0),
@@ -82,6 +84,7 @@ pub const TABLE: [Constant; 83] = [
     usual("time-switch", 20.0),
     usual("connectors", 8.0),
     usual("dip-tube", 35.0),
+    usual("anode", 25.0),
     usual("gasket", 20.0),
     usual("relief-valve", 15.0),
     usual("expansion-tank", 40.0),
@@ -158,6 +161,8 @@ pub fn name(action: &Action) -> &'static str {
         Action::Tap { .. } => "tap",
         Action::Plug { .. } => "plug",
         Action::Stops { .. } => "stops",
+        Action::Sample { .. } => "sample",
+        Action::LookAtAnode => "look-at-anode",
         Action::ReadWaterMeter => "read-water-meter",
         Action::Bucket { .. } => "bucket",
         Action::Hose { .. } => "hose",
@@ -178,6 +183,7 @@ pub fn name(action: &Action) -> &'static str {
             NewPart::TimeSwitch => "time-switch",
             NewPart::Connectors => "connectors",
             NewPart::DipTube => "dip-tube",
+            NewPart::Anode { .. } => "anode",
             NewPart::Sensor { .. } => "sensor",
             NewPart::Board => "board",
             NewPart::Regulator { .. } => "regulator",

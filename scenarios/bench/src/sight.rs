@@ -2,7 +2,7 @@
 
 use plant::conductor::Metal;
 use plant::controls::board::Lockout;
-use plant::{BoxKind, ContactAt, End, Handle, Level, Point, Screw, Stab, Tap};
+use plant::{AnodeMetal, BoxKind, ContactAt, End, Handle, Level, Point, Screw, Stab, Tap};
 use quantity::{Flow, Seconds, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
@@ -139,6 +139,22 @@ pub enum Sight {
     CheckValve {
         /// There is one.
         there: bool,
+    },
+    /// Water caught in a glass.
+    Sample {
+        /// From the hot side.
+        hot: bool,
+        /// Brown.
+        rusty: bool,
+        /// Smells of rotten eggs.
+        eggs: bool,
+    },
+    /// The anode rod.
+    Rod {
+        /// Its metal.
+        metal: AnodeMetal,
+        /// Its core shows.
+        core: bool,
     },
     /// White flakes in a bucket or strainer.
     Flakes,

@@ -2,7 +2,7 @@
 
 use plant::fault::PartKind;
 use plant::heater::Rating;
-use plant::{Level, Point, Tap, Wire};
+use plant::{AnodeMetal, Level, Point, Tap, Wire};
 use quantity::{Amps, Pressure, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
@@ -212,6 +212,11 @@ pub enum NewPart {
     Connectors,
     /// A dip tube.
     DipTube,
+    /// An anode rod.
+    Anode {
+        /// Its metal.
+        metal: AnodeMetal,
+    },
     /// A gasket alone.
     Gasket {
         /// Of which element.
@@ -284,6 +289,7 @@ impl NewPart {
             Self::TimeSwitch => PartKind::TimeSwitch,
             Self::Connectors => PartKind::Connectors,
             Self::DipTube => PartKind::DipTube,
+            Self::Anode { .. } => PartKind::Anode,
             Self::Gasket { level: Level::Upper, .. } => PartKind::UpperGasket,
             Self::Gasket { level: Level::Lower, .. } => PartKind::LowerGasket,
             Self::ReliefValve { .. } => PartKind::ReliefValve,

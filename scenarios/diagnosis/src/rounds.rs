@@ -242,6 +242,7 @@ fn water() -> Vec<Action> {
         Action::ReadGauge,
     ];
     let bucket = |tap| Action::Bucket { tap, volume: Volume::litres(8.0) };
+    acts.extend([true, false].map(|hot| Action::Sample { tap: Tap::Kitchen, hot }));
     acts.extend([Tap::Kitchen, Tap::Shower, Tap::Laundry].map(bucket));
     acts.push(Action::ReadGauge);
     acts.push(Action::Bucket { tap: Tap::Bath, volume: DRAW });
@@ -258,6 +259,7 @@ fn water() -> Vec<Action> {
     acts.extend([Action::Wait { minutes: 2.0 }, Action::Look { at: Place::Taps }]);
     acts.extend([Tap::Laundry, Tap::Bath, Tap::Shower].map(|tap| Action::Stops { tap, shut: true }));
     acts.extend([Tap::Laundry, Tap::Bath, Tap::Shower].map(|tap| Action::Stops { tap, shut: false }));
+    acts.push(Action::LookAtAnode);
     acts.push(Action::Tap { tap: Tap::Kitchen, opening: 0.0 });
     acts.push(Action::ReadWaterMeter);
     acts.extend([Action::Wait { minutes: 5.0 }, Action::ReadGauge, Action::Gauge { on: false }]);

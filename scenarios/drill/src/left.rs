@@ -22,9 +22,10 @@ fn locked_off(plant: &Plant) -> bool {
     plant.panel.breakers.iter().filter(feeds).all(|b| dead(b) || (switched && b.feeds == Circuit::Heater))
 }
 
-/// What leaks has its water shut, and what drains has a hose.
+/// What leaks has its water shut, and what drains has a hose. A leak counts by what runs out of it now, wherever it is:
+/// shell, gaskets, nipples, drain valve, hot line.
 fn dry(plant: &Plant) -> bool {
     let plumbing = &plant.plumbing;
-    let leaks = plant.vessel.shell_hole > 0.0 || plant.elements.iter().any(|e| e.gasket.leak_diameter > 0.0);
+    let leaks = plant.leaks().into_the_house().get() > 0.0;
     (!leaks || plumbing.cold_valve <= 0.0) && (plumbing.drain_valve <= 0.0 || plumbing.hose)
 }

@@ -35,6 +35,7 @@ pub const fn scope_of(part: PartKind) -> Scope {
         | PartKind::Connections
         | PartKind::HotLine
         | PartKind::DipTube
+        | PartKind::Anode
         | PartKind::ReliefValve
         | PartKind::ExpansionTank
         | PartKind::Heater => Scope::Piping,

@@ -8,7 +8,7 @@ use crate::home::{Home, Setting};
 use crate::in_line::InLineBox;
 use crate::parts::{Element, Limit, Thermostat, Wiring};
 use crate::supply::{Breaker, Circuit, Panel, Service};
-use crate::waterworks::{DipTube, Fixture, HeatTraps, Ledger, Plumbing, ReliefValve, Store, Tap, Vessel};
+use crate::waterworks::{Fixture, HeatTraps, Ledger, Plumbing, ReliefValve, Store, Tap, Vessel};
 use crate::{Layout, Plant, branch, thermal};
 
 quantity::constants! {
@@ -90,7 +90,7 @@ impl Plant {
             board: (plate.layout == Layout::Electronic).then(Board::sound),
             insulated: [true; 2],
             beside_live: TIDY.get(),
-            vessel: Vessel { dip_tube: DipTube::Whole, shell_hole: 0.0, sediment: Volume(0.0) },
+            vessel: Vessel::sound(),
             tank: thermal::vessel(&plate).full_at(DIAL.to_celsius()),
             plumbing: plumbing(setting),
             room,

@@ -39,7 +39,7 @@ pub use state::Happening;
 pub use state::Plant;
 pub use supply::{Breaker, Circuit, Handle, Panel, Service, ServiceKind, Stab};
 pub use waterworks::{
-    DipTube, ExpansionTank, Fixture, HeatTraps, Ledger, MixingValve, Plumbing, Recirculation, Regulator,
-    ReliefValve, Store, Tap, Vessel,
+    Anode, AnodeMetal, DipTube, ExpansionTank, Fixture, HeatTraps, Ledger, MixingValve, Plumbing,
+    Recirculation, Regulator, ReliefValve, Store, Tap, Vessel,
 };
 pub use wire::Wire;

@@ -220,6 +220,7 @@ pub fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> New
         PartKind::TimeSwitch => NewPart::TimeSwitch,
         PartKind::Connectors => NewPart::Connectors,
         PartKind::DipTube => NewPart::DipTube,
+        PartKind::Anode => NewPart::Anode { metal: plant::AnodeMetal::AluminiumZinc },
         PartKind::UpperGasket => NewPart::Gasket { level: Level::Upper, seat_cleaned },
         PartKind::LowerGasket => NewPart::Gasket { level: Level::Lower, seat_cleaned },
         PartKind::ReliefValve => NewPart::ReliefValve { opens_at: plate.working_pressure },

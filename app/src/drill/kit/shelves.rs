@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use bench::{Action, NewPart, Session};
 use plant::heater::Rating;
-use plant::{Layout, Level, Tap};
+use plant::{AnodeMetal, Layout, Level, Tap};
 use quantity::{Amps, Pressure, Temperature, Volts, Volume, Watts};
 use yew::prelude::*;
 
@@ -102,6 +102,7 @@ fn shelves(layout: Layout) -> Vec<Vec<NewPart>> {
     all.push(vec![NewPart::TimeSwitch]);
     all.push(vec![NewPart::Connectors]);
     all.push(vec![NewPart::DipTube]);
+    all.push(AnodeMetal::ALL.iter().map(|&metal| NewPart::Anode { metal }).collect());
     all.extend(Level::ALL.iter().map(|&level| vec![NewPart::Sensor { level }]));
     all.push(vec![NewPart::Board]);
     all.push(REGULATORS.iter().map(|&p| NewPart::Regulator { set: Pressure::psi(p) }).collect());

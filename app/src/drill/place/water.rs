@@ -39,6 +39,7 @@ pub fn top(session: &Session) -> Vec<Group> {
         Offer::plain(Action::Thermometer { at: Probe::ColdPipe }, text::THERMOMETER_COLD),
         Offer::plain(Action::Thermometer { at: Probe::HotPipe }, text::THERMOMETER_HOT),
         Offer::plain(Action::TankCharge, text::TANK_CHARGE),
+        Offer::plain(Action::LookAtAnode, text::LOOK_AT_ANODE),
     ];
     rest.extend(wet(Fitting::Nipples));
     vec![
@@ -88,6 +89,9 @@ pub fn taps(session: &Session, units: Units) -> Vec<Group> {
         let mut offers = set(now, |opening| Action::Tap { tap, opening });
         offers.push(Offer::plain(Action::Touch { at: Touchable::Water { tap } }, text::FEEL_WATER));
         offers.push(Offer::plain(Action::Thermometer { at: Probe::Tap { tap } }, text::THERMOMETER_TAP));
+        for (hot, label) in [(true, text::SAMPLE_HOT), (false, text::SAMPLE_COLD)] {
+            offers.push(Offer::plain(Action::Sample { tap, hot }, label));
+        }
         let buckets = BUCKETS.map(|gallons| {
             let volume = Volume::gallons(gallons);
             (size(volume, units), Action::Bucket { tap, volume })

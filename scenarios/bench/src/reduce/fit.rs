@@ -1,7 +1,7 @@
 //! New parts in the places of the old ones, as the plant then has them.
 
 use plant::controls::board::{Board, Sensor};
-use plant::{
+use plant::{Anode, AnodeMetal, Vessel, 
     Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeatTraps, HeaterModel, Level,
     Limit, MixingValve, Regulator, Screw, Thermostat,
 };
@@ -81,6 +81,7 @@ pub(super) fn fit(turn: &mut Turn, part: &NewPart) {
         }
         NewPart::Board => new_board(&mut turn.s.home.plant),
         NewPart::DipTube => turn.s.home.plant.vessel.dip_tube = DipTube::Whole,
+        NewPart::Anode { metal } => turn.s.home.plant.vessel.anode = Anode::new(metal),
         NewPart::Regulator { .. }
         | NewPart::MixingValve { .. }
         | NewPart::Cartridge { .. }
@@ -190,9 +191,9 @@ fn new_heater(turn: &mut Turn, nominal: Volume, rating: plant::heater::Rating) {
         [Level::Upper, Level::Lower].map(|level| Thermostat::sound(NEW_DIAL, differential(level)));
     plant.limit = Limit::sound(plant.room);
     plant.lower_limit = plant.lower_limit.map(|_| Limit::sound(plant.room));
-    plant.vessel.dip_tube = DipTube::Whole;
-    plant.vessel.shell_hole = 0.0;
-    plant.vessel.sediment = Volume(0.0);
+    // Bacteria live in the pipes as well and settle in the new one.
+    let bacteria = plant.vessel.bacteria;
+    plant.vessel = Vessel { anode: Anode::new(AnodeMetal::Magnesium), bacteria, ..Vessel::sound() };
     let relief = &mut plant.plumbing.relief;
     relief.open = false;
     relief.lever = false;

@@ -3,7 +3,7 @@
 
 use plant::fault::PartKind;
 use plant::heater::Rating;
-use plant::{Circuit, Contact, DipTube, ExpansionTank, Level, Plant, Tap};
+use plant::{AnodeMetal, Circuit, Contact, DipTube, ExpansionTank, Level, Plant, Tap};
 use quantity::{Amps, Kelvins, Pressure, Temperature, Volts, Volume};
 
 use super::senses;
@@ -139,6 +139,7 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
             let timer = |one: &plant::InLineBox| one.kind == plant::BoxKind::Timer;
             plant.in_line.filter(timer).is_some_and(|one| one.poles.iter().any(|p| *p != Contact::Sound))
         }
+        PartKind::Anode => plant.vessel.anode_needed(),
         PartKind::DipTube => plant.vessel.dip_tube != DipTube::Whole,
         PartKind::UpperGasket => gasket_faulty(plant, Level::Upper),
         PartKind::LowerGasket => gasket_faulty(plant, Level::Lower),
@@ -194,6 +195,8 @@ pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
         NewPart::Breaker { rating } | NewPart::Fuse { rating } => breaker_right(plant, rating),
         NewPart::Regulator { set } => (40.0..=80.0).contains(&set.to_psi()),
         NewPart::MixingValve { set } => (105.0..=125.0).contains(&set.to_fahrenheit()),
+        // Where bacteria live on hydrogen a rod of magnesium feeds them on.
+        NewPart::Anode { metal } => plant.vessel.bacteria <= 0.0 || metal == AnodeMetal::AluminiumZinc,
         NewPart::ReliefValve { opens_at } => {
             let working = plant.plate.working_pressure;
             opens_at <= working && opens_at.get() >= 0.8 * working.get()

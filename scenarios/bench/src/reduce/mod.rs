@@ -169,6 +169,8 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::Tap { tap, opening } => water::tap(turn, *tap, *opening, time),
         Action::Plug { level, fitted } => dials::plug(turn, *level, *fitted, time),
         Action::Stops { tap, shut } => water::stops(turn, *tap, *shut, time),
+        Action::Sample { tap, hot } => water::sample(turn, *tap, *hot, time),
+        Action::LookAtAnode => water::look_at_anode(turn, time),
         Action::ReadWaterMeter => water::read_meter(turn, time),
         Action::Bucket { tap, volume } => water::bucket(turn, *tap, *volume, time),
         Action::Hose { on } => water::hose(turn, *on, time),

@@ -20,7 +20,7 @@ const RELIEF_PORT: f64 = 0.85;
 /// A tank carries no more than this when it can be carried. Model: a few litres.
 const CARRIED: f64 = 0.05;
 /// More pressure than this squirts when a joint is opened. Model: a weak garden hose.
-const SQUIRTS: Pressure = Pressure::psi(2.0);
+pub(super) const SQUIRTS: Pressure = Pressure::psi(2.0);
 
 /// What a part costs in dollars: invented, of the order of a supply house's prices.
 const fn cost(part: &NewPart) -> f64 {
@@ -33,6 +33,7 @@ const fn cost(part: &NewPart) -> f64 {
         NewPart::TimeSwitch => 90.0,
         NewPart::Connectors => 6.0,
         NewPart::DipTube => 15.0,
+        NewPart::Anode { .. } => 40.0,
         NewPart::Sensor { .. } => 18.0,
         NewPart::Board => 110.0,
         NewPart::Regulator { .. } => 90.0,
@@ -105,6 +106,7 @@ fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
         | NewPart::TimeSwitch
         | NewPart::Connectors
         | NewPart::DipTube
+        | NewPart::Anode { .. }
         | NewPart::Sensor { .. }
         | NewPart::Board
         | NewPart::Cartridge { .. }
@@ -137,7 +139,8 @@ fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
         NewPart::Fuse { .. } => boxed(session, BoxKind::FusedSwitch),
         NewPart::Connectors => reach::place(session, Place::JunctionBox),
         NewPart::TimeSwitch => boxed(session, BoxKind::Timer),
-        NewPart::DipTube | NewPart::ReliefValve { .. } | NewPart::ExpansionTank { .. } => Ok(()),
+        NewPart::DipTube | NewPart::Anode { .. } => Ok(()),
+        NewPart::ReliefValve { .. } | NewPart::ExpansionTank { .. } => Ok(()),
         NewPart::Regulator { .. } | NewPart::MixingValve { .. } | NewPart::Cartridge { .. } => Ok(()),
         NewPart::DrainValve | NewPart::Nipples | NewPart::Connections | NewPart::HotLine => Ok(()),
         NewPart::Heater { .. } => {
@@ -218,7 +221,7 @@ fn open_up(turn: &mut Turn, part: &NewPart) {
             water::spill(turn, OPEN, 0.0);
             at
         }
-        NewPart::Nipples | NewPart::Connections | NewPart::HotLine if squirts => {
+        NewPart::Anode { .. } | NewPart::Nipples | NewPart::Connections | NewPart::HotLine if squirts => {
             let at = turn.s.home.plant.outlet();
             water::spill(turn, OPEN, 0.0);
             at

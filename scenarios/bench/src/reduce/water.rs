@@ -3,6 +3,7 @@
 use plant::{Level, Tap};
 use quantity::{Flow, Kelvins, Pressure, Seconds, Temperature, Volume};
 
+use super::replace::SQUIRTS;
 use super::turn::Turn;
 use super::{Answered, looks, scald, senses};
 use crate::instrument::gauge as dial;
@@ -11,6 +12,8 @@ use crate::shown::{Bucket, Refusal, Shown, Sight};
 
 /// Pipes come to rest after a stop is turned. Model: no source.
 const SETTLES: Seconds = Seconds(20.0);
+/// Running until the glass is full of what stood in the tank. Model: no source.
+const GLASS: Seconds = Seconds(15.0);
 /// Least flow that turns a meter's small dial: a fast drip. Common practice, no source.
 const DIAL_TURNS: Flow = Flow(1e-6);
 /// Longest wait asked for.
@@ -149,6 +152,45 @@ pub(super) fn stops(turn: &mut Turn, tap: Tap, shut: bool, time: Seconds) -> Ans
     }
     turn.pass(SETTLES);
     Ok(Shown::DoneWith { sights: meanwhile(turn) })
+}
+
+/// The first water of one side, in a glass: one side alone, long enough for the pipe to run through.
+pub(super) fn sample(turn: &mut Turn, tap: Tap, hot: bool, time: Seconds) -> Answered {
+    let set = |turn: &mut Turn, hot: f64, cold: f64| {
+        let plumbing = &mut turn.s.home.plant.plumbing;
+        let was = (plumbing.taps.get(tap as usize).copied(), plumbing.cold_taps.get(tap as usize).copied());
+        if let Some(side) = plumbing.taps.get_mut(tap as usize) {
+            *side = hot;
+        }
+        if let Some(side) = plumbing.cold_taps.get_mut(tap as usize) {
+            *side = cold;
+        }
+        (was.0.unwrap_or_default(), was.1.unwrap_or_default())
+    };
+    let one = |on: bool| if on { 1.0 } else { 0.0 };
+    let was = set(turn, one(hot), one(!hot));
+    if turn.s.home.plant.tap_flow(tap).get() <= 0.0 {
+        set(turn, was.0, was.1);
+        return Err(Refusal::NoFlow);
+    }
+    turn.pass(GLASS);
+    // What the tank gives is what comes; the street's water has neither iron nor sulphide in it.
+    let plant = &turn.s.home.plant;
+    let (rusty, eggs) = (hot && plant.is_rusty(), hot && plant.smells_of_eggs());
+    set(turn, was.0, was.1);
+    turn.pass(Seconds((time - GLASS).get().max(0.0)));
+    Ok(Shown::DoneWith { sights: vec![Sight::Sample { hot, rusty, eggs }] })
+}
+
+/// The rod, unscrewed and screwed in again. Under pressure it would come out by itself.
+pub(super) fn look_at_anode(turn: &mut Turn, time: Seconds) -> Answered {
+    let plumbing = &turn.s.home.plant.plumbing;
+    if plumbing.cold_valve > 0.0 || plumbing.pressure > SQUIRTS {
+        return Err(Refusal::UnderPressure);
+    }
+    turn.pass(time);
+    let anode = turn.s.home.plant.vessel.anode;
+    Ok(Shown::DoneWith { sights: vec![Sight::Rod { metal: anode.metal, core: anode.is_worn() }] })
 }
 
 /// The water meter, watched for a while: its small dial turns with a thread of water.

@@ -72,6 +72,8 @@ impl Phase {
             | Action::Gauge { .. }
             | Action::Plug { .. }
             | Action::Stops { .. }
+            | Action::Sample { .. }
+            | Action::LookAtAnode
             | Action::ReadWaterMeter
             | Action::ReadGauge
             | Action::TankCharge

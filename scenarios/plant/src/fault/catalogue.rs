@@ -115,6 +115,12 @@ catalogue! {
     F51 f51 "F51",
     /// Nipple corroded through.
     F52 f52 "F52",
+    /// Hot water smells of rotten eggs.
+    F54 f54 "F54",
+    /// Rusty hot water.
+    F55 f55 "F55",
+    /// Anode spent, nothing felt of it yet.
+    F56 f56 "F56",
     /// Heat trap stuck.
     F58 f58 "F58",
     /// Thermistor open or shorted.

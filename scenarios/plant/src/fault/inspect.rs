@@ -49,6 +49,8 @@ pub enum Defect {
     ShellHole,
     /// The dip tube is not whole.
     DipTube,
+    /// The anode rod is worn, or feeds bacteria.
+    Anode,
     /// The relief valve weeps or is set above the tank's working pressure.
     ReliefValve,
     /// Expanding water has nowhere to go.
@@ -306,6 +308,7 @@ impl Home {
             (plumbing.hot_leak > 0.0, Defect::HotLine),
             (plant.vessel.shell_hole > 0.0, Defect::ShellHole),
             (plant.vessel.dip_tube != DipTube::Whole, Defect::DipTube),
+            (plant.vessel.anode_needed(), Defect::Anode),
             (relief.weep > 0.0 || high, Defect::ReliefValve),
             (plumbing.is_closed() && !room, Defect::NoExpansionRoom),
             (self.demand > TOO_MUCH.get(), Defect::Demand),

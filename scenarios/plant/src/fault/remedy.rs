@@ -88,6 +88,8 @@ named! {
         Connections = "connections",
         /// A length of the hot line.
         HotLine = "hot-line",
+        /// Anode rod.
+        Anode = "anode",
         /// The whole heater.
         Heater = "heater",
     }

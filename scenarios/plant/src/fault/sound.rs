@@ -14,7 +14,7 @@ use crate::in_line::InLineBox;
 use crate::parts::{Contact, Gasket, Limit, SOUND_JOINT, Spot};
 use crate::points::End;
 use crate::supply::{Handle, Service, Stab};
-use crate::waterworks::{DipTube, ExpansionTank, HeatTraps, MixingValve, Regulator};
+use crate::waterworks::{ExpansionTank, HeatTraps, MixingValve, Regulator, Vessel};
 use crate::wire::Wire;
 
 quantity::constants! {
@@ -100,8 +100,9 @@ impl Home {
             breaker.poles = [Contact::Sound; 2];
             breaker.holds = 1.0;
         }
-        plant.vessel.dip_tube = DipTube::Whole;
-        plant.vessel.shell_hole = 0.0;
+        // The water keeps what is in it.
+        let Vessel { sediment, iron, sulphide, .. } = plant.vessel;
+        plant.vessel = Vessel { sediment, iron, sulphide, ..Vessel::sound() };
         let service = &mut plant.service;
         let (across, plate) = (service.across().get(), plant.plate.element.volts.get());
         // A supply the plate does not name: the house would have been wired for the plate.

@@ -22,7 +22,7 @@ named! {
         WhoTouched = "who-touched",
         /// Any water on the floor, any drip?
         Water = "water",
-        /// Any noise or smell?
+        /// Any noise, any smell, any colour in the water?
         NoiseSmell = "noise-smell",
         /// How many people, who uses most, when?
         People = "people",
@@ -84,6 +84,10 @@ named! {
         Lights = "lights",
         /// A tingle at the taps.
         Tingle = "tingle",
+        /// Brown hot water.
+        Rusty = "rusty",
+        /// Hot water smells of rotten eggs.
+        Eggs = "eggs",
         /// Nothing at the taps, but it takes long to get hot again.
         Slow = "slow",
         /// A noise out of the heater.
@@ -174,6 +178,10 @@ pub enum Answer {
     NoiseSmell {
         /// A smell of something burnt.
         burnt: bool,
+        /// Hot water smells of rotten eggs.
+        eggs: bool,
+        /// Hot water comes brown.
+        rusty: bool,
     },
     /// The people.
     People {

@@ -116,6 +116,8 @@ impl Run {
                 dials: home.plant.thermostats.map(|t| t.dial),
                 demand: home.demand,
                 lights: [false; 2],
+                eggs: false,
+                rusty: false,
                 tingle: false,
                 second_supply: home.plant.wiring.second_source
                     || home.plant.in_line.is_some_and(|one| one.hours.is_some()),
@@ -191,6 +193,12 @@ impl Run {
             until_cold: None,
             felt,
         };
+        if felt {
+            let (eggs, rusty) = (home.plant.smells_of_eggs(), home.plant.is_rusty());
+            self.week.eggs |= eggs;
+            self.week.rusty |= rusty;
+            self.annoyance += u16::from(eggs || rusty);
+        }
         let mut left = wish.volume;
         while left > LAST_DROP.get() {
             let hot = home.plant.hottest_at(wish.tap);

@@ -30,6 +30,10 @@ pub fn complaint(week: &Week) -> Option<Symptom> {
         Some(Symptom::Tingle)
     } else if week.lights.contains(&true) {
         Some(Symptom::Lights)
+    } else if week.rusty {
+        Some(Symptom::Rusty)
+    } else if week.eggs {
+        Some(Symptom::Eggs)
     } else if week.burnt_smell {
         Some(Symptom::Smell)
     } else if weak(week) {
@@ -60,6 +64,7 @@ pub fn account(week: &Week) -> Account {
         Symptom::Bill if bill(week) >= DEAR.get() => Question::Bill,
         Symptom::Bill => Question::WaterBill,
         Symptom::Nothing => Question::Age,
+        Symptom::Rusty | Symptom::Eggs => Question::NoiseSmell,
         Symptom::NoHot | Symptom::RunsOut | Symptom::Lukewarm | Symptom::Slow => Question::HowMuch,
     };
     let second = if symptom == Symptom::TooHot && how_much(week, symptom) == HowMuch::Never {
@@ -87,7 +92,9 @@ fn answer(week: &Week, symptom: Symptom, question: Question) -> Answer {
             Answer::WhoTouched { who: if dial { week.life.meddler } else { Meddler::Nobody }, dial }
         }
         Question::Water => water(week),
-        Question::NoiseSmell => Answer::NoiseSmell { burnt: week.burnt_smell },
+        Question::NoiseSmell => {
+            Answer::NoiseSmell { burnt: week.burnt_smell, eggs: week.eggs, rusty: week.rusty }
+        }
         Question::People => {
             let (adults, children) = week.kind.people();
             Answer::People { adults, children, demand: (week.demand * 2.0).round() / 2.0 }

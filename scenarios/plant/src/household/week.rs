@@ -225,6 +225,10 @@ pub struct Week {
     pub demand: f64,
     /// Lights were dim or out, and too bright, at the end.
     pub lights: [bool; 2],
+    /// Hot water smelled of rotten eggs when somebody used it.
+    pub eggs: bool,
+    /// Hot water was brown when somebody used it.
+    pub rusty: bool,
     /// A tap or the tank tingled at the end.
     pub tingle: bool,
     /// A second supply exists.

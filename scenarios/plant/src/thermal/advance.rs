@@ -156,6 +156,7 @@ impl Plant {
         run.at += report.elapsed;
         self.settle_pressure(tank, &mut ways, &plan, report.elapsed);
         self.carry_air(&ways, &plan, report.elapsed);
+        self.age_water(&plan, report.elapsed);
         self.carry_grit(&ways, &plan, report.elapsed);
         let mut again = self.burn(run, report.elapsed, wetted);
         self.read_probes();

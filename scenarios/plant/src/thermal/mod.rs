@@ -6,6 +6,7 @@
 
 mod advance;
 mod books;
+mod chemistry;
 mod figures;
 mod flows;
 mod hot_line;
@@ -33,6 +34,7 @@ pub(crate) use vessel::vessel;
 pub(crate) const SOURCES: &[&[quantity::Listed]] = &[
     advance::CONSTANTS,
     books::CONSTANTS,
+    chemistry::CONSTANTS,
     figures::CONSTANTS,
     flows::CONSTANTS,
     hot_line::CONSTANTS,

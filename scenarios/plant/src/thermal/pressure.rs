@@ -127,7 +127,8 @@ impl Plant {
             }
         }
         let drawn: f64 = plan.flows.hot.iter().sum();
-        let gas = plumbing.hydrogen.get() + HYDROGEN.get() * elapsed - CARRIED.get() * drawn * elapsed;
+        let freed = HYDROGEN.get() * self.vessel.anode.hydrogen();
+        let gas = plumbing.hydrogen.get() + freed * elapsed - CARRIED.get() * drawn * elapsed;
         plumbing.hydrogen = Volume(gas.max(0.0));
     }
 

@@ -49,6 +49,14 @@ pub struct Leaks {
     pub hidden: Flow,
 }
 
+impl Leaks {
+    /// What runs into the house: all but the relief valve, whose pipe leads to a safe place.
+    pub fn into_the_house(&self) -> Flow {
+        let [upper, lower] = self.gaskets;
+        upper + lower + self.shell + self.nipples + self.drain + self.hidden
+    }
+}
+
 impl Plant {
     /// Whether an open tap spits: air comes, alone or with the water.
     pub fn tap_spits(&self, tap: Tap) -> bool {

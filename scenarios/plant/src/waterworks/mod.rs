@@ -1,5 +1,6 @@
 //! The water side: vessel, valves, taps, relief and expansion.
 
+mod anode;
 mod ledger;
 mod tap;
 mod valves;
@@ -7,6 +8,7 @@ mod valves;
 use quantity::{Joules, Pressure, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
+pub use anode::{Anode, AnodeMetal};
 pub use ledger::{Ledger, Store};
 pub use tap::{Fixture, TAPS, Tap};
 pub use valves::{
@@ -14,7 +16,7 @@ pub use valves::{
 };
 
 /// Tagged constants of these modules.
-pub(crate) const SOURCES: &[&[quantity::Listed]] = &[tap::CONSTANTS];
+pub(crate) const SOURCES: &[&[quantity::Listed]] = &[anode::CONSTANTS, tap::CONSTANTS, valves::CONSTANTS];
 
 /// Valves, taps and pressures.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]

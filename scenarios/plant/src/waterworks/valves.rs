@@ -1,8 +1,9 @@
 //! Vessel, valves and fittings between the street and the hot line.
 
-use quantity::{Pressure, Temperature, Volume};
+use quantity::{Constant, Kilograms, Pressure, Tag, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
+use super::{Anode, AnodeMetal};
 use crate::named::named;
 
 named! {
@@ -26,6 +27,53 @@ pub struct Vessel {
     pub shell_hole: f64,
     /// Sediment over the bottom, as a volume of lost water space.
     pub sediment: Volume,
+    /// The anode rod.
+    pub anode: Anode,
+    /// Steel that the lining leaves bare, m².
+    pub bare: f64,
+    /// Iron in the water.
+    pub iron: Kilograms,
+    /// Activity of sulphate-reducing bacteria in tank and pipes; 0 for none, 1 for many.
+    pub bacteria: f64,
+    /// Hydrogen sulphide in the water.
+    pub sulphide: Kilograms,
+}
+
+quantity::constants! {
+    /// Bare steel of a sound shell.
+    const FLAWS: Constant =
+        Constant::new("flaws of a sound lining", 0.001, "m²", Tag::Model("some square centimetres at fittings and seams"));
+    /// What is left of the rod in an ordinary house.
+    const HALF_WORN: Constant =
+        Constant::new("what is left of a sound house's anode", 0.7, "", Tag::Invented("a year and a half old"));
+}
+
+impl Vessel {
+    /// A sound one, its rod a year and a half old.
+    pub const fn sound() -> Self {
+        Self {
+            dip_tube: DipTube::Whole,
+            shell_hole: 0.0,
+            sediment: Volume(0.0),
+            anode: Anode { metal: AnodeMetal::Magnesium, left: HALF_WORN.get() },
+            bare: FLAWS.get(),
+            iron: Kilograms(0.0),
+            bacteria: 0.0,
+            sulphide: Kilograms(0.0),
+        }
+    }
+}
+
+impl Vessel {
+    /// The rod is worn, or it feeds bacteria that another metal would not.
+    pub fn anode_needed(&self) -> bool {
+        self.anode.is_worn() || self.feeds_bacteria()
+    }
+
+    /// Bacteria live on the rod's hydrogen.
+    pub fn feeds_bacteria(&self) -> bool {
+        self.bacteria > 0.0 && self.anode.metal == AnodeMetal::Magnesium
+    }
 }
 
 /// Temperature and pressure relief valve.

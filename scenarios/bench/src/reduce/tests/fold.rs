@@ -28,7 +28,8 @@ fn any_part(draw: &mut Draw) -> NewPart {
         volts: Volts(pick(draw, &[208.0, 240.0])),
     };
     let seat_cleaned = draw.chance(0.5);
-    match draw.index(21) {
+    match draw.index(22) {
+        21 => NewPart::Anode { metal: pick(draw, plant::AnodeMetal::ALL) },
         20 => NewPart::Sensor { level },
         19 => NewPart::Board,
         11 => NewPart::Connectors,
@@ -133,7 +134,11 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
         40 => Action::Gauge { on },
         41 if on => Action::ReadWaterMeter,
         41 => Action::ReadGauge,
-        42 => Action::TankCharge,
+        42 => match draw.index(3) {
+            0 => Action::TankCharge,
+            1 => Action::Sample { tap, hot: on },
+            _ => Action::LookAtAnode,
+        },
         44 => match draw.index(6) {
             0 => Action::BoxHandle { closed: on },
             1 => Action::BoxLock { on },

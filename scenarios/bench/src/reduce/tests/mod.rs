@@ -63,7 +63,7 @@ fn account() -> Account {
             Answer::Tripped { breaker: 0, button: 0, by: Meddler::Nobody },
             Answer::WhoTouched { who: Meddler::Nobody, dial: false },
             Answer::Water { a_day: Volume(0.0), at_relief: false },
-            Answer::NoiseSmell { burnt: false },
+            Answer::NoiseSmell { burnt: false, eggs: false, rusty: false },
             Answer::People { adults: 2, children: 2, demand: 1.0 },
             Answer::EveryTap { same: true },
             Answer::Bill { factor: 1.0 },
