@@ -30,4 +30,5 @@ fn fits(_: &Home) -> bool {
 
 fn apply(parameters: &Parameters, home: &mut Home) {
     home.plant.vessel.bacteria = parameter(parameters, "activity");
+    home.plant.as_it_stands();
 }

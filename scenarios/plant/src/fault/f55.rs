@@ -29,4 +29,5 @@ fn apply(parameters: &Parameters, home: &mut Home) {
     let vessel = &mut home.plant.vessel;
     vessel.anode.left = parameter(parameters, "left");
     vessel.bare = parameter(parameters, "bare");
+    home.plant.as_it_stands();
 }

@@ -24,4 +24,5 @@ fn fits(_: &Home) -> bool {
 
 fn apply(parameters: &Parameters, home: &mut Home) {
     home.plant.vessel.anode.left = parameter(parameters, "left");
+    home.plant.as_it_stands();
 }

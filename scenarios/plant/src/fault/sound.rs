@@ -100,9 +100,8 @@ impl Home {
             breaker.poles = [Contact::Sound; 2];
             breaker.holds = 1.0;
         }
-        // The water keeps what is in it.
-        let Vessel { sediment, iron, sulphide, .. } = plant.vessel;
-        plant.vessel = Vessel { sediment, iron, sulphide, ..Vessel::sound() };
+        plant.vessel = Vessel { sediment: plant.vessel.sediment, ..Vessel::sound() };
+        plant.as_it_stands();
         let service = &mut plant.service;
         let (across, plate) = (service.across().get(), plant.plate.element.volts.get());
         // A supply the plate does not name: the house would have been wired for the plate.

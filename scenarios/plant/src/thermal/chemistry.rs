@@ -1,7 +1,7 @@
 //! What time does to the water in the tank and to its shell: the rod wears, bare steel rusts, bacteria make sulphide
 //! of the rod's hydrogen. The water is taken as one: draws stir little, but nights are long.
 
-use quantity::{Constant, Kilograms, Tag, det};
+use quantity::{Constant, Kilograms, Seconds, Tag, det};
 
 use super::plan::Plan;
 use crate::Plant;
@@ -43,6 +43,9 @@ quantity::constants! {
         Constant::new("time in which hot water leaves a third of the bacteria", 3600.0, "s", Tag::Model("some hours"));
     /// Activity below which there are none.
     const NONE: Constant = Constant::new("activity that counts as none", 0.01, "", Tag::Model("they are gone"));
+    /// How long water has stood in a house that nobody has lived in yet.
+    const HALF_A_DAY: Constant<Seconds> =
+        Constant::of("standing of the water of a house not lived in yet", Seconds::hours(12.0), Tag::Model("a long night"));
     /// Iron that colours water.
     const COLOURS: Constant = Constant::new(
         "iron that colours water",
@@ -68,7 +71,24 @@ impl Plant {
         }
         let drawn: f64 = plan.flows.hot.iter().sum::<f64>() + plan.flows.drain;
         let kept = det::exp(-(drawn * elapsed / volume));
-        let mean = self.tank.mean().unwrap_or_else(|| self.room.to_celsius());
+        self.dissolve(kept, elapsed);
+        let (mean, [_, dead]) = (self.mean_celsius(), HOT_FOR_THEM.get());
+        let vessel = &mut self.vessel;
+        if vessel.bacteria > 0.0 && mean >= dead {
+            let left = vessel.bacteria * det::exp(-(elapsed / KILLS.get()));
+            vessel.bacteria = if left > NONE.get() { left } else { 0.0 };
+        }
+        vessel.anode.left = (vessel.anode.left - WEARS.get() * elapsed).max(0.0);
+    }
+
+    /// Gives the water what half a day of standing in this shell gives it; nothing else changes.
+    pub(crate) fn as_it_stands(&mut self) {
+        self.dissolve(0.0, HALF_A_DAY.get().get());
+    }
+
+    /// Keeps a share of what was in the water and adds what a time brings.
+    fn dissolve(&mut self, kept: f64, elapsed: f64) {
+        let (volume, mean) = (self.tank.water_volume(), self.mean_celsius());
         let vessel = &mut self.vessel;
         let protects = vessel.anode.protects();
         let rusting = RUSTS.get() * vessel.bare * (STILL_RUSTS.get() * protects + (1.0 - protects));
@@ -77,11 +97,10 @@ impl Plant {
         let thrive = ((dead - mean) / (dead - slow)).clamp(0.0, 1.0);
         let made = SULPHIDE.get() * vessel.bacteria * vessel.anode.hydrogen() * thrive * volume;
         vessel.sulphide = Kilograms(vessel.sulphide.get() * kept + made * elapsed);
-        if vessel.bacteria > 0.0 && mean >= dead {
-            let left = vessel.bacteria * det::exp(-(elapsed / KILLS.get()));
-            vessel.bacteria = if left > NONE.get() { left } else { 0.0 };
-        }
-        vessel.anode.left = (vessel.anode.left - WEARS.get() * elapsed).max(0.0);
+    }
+
+    fn mean_celsius(&self) -> f64 {
+        self.tank.mean().unwrap_or_else(|| self.room.to_celsius())
     }
 
     fn concentration(&self, of: Kilograms) -> f64 {
@@ -112,8 +131,6 @@ impl Plant {
 
 #[cfg(test)]
 mod tests {
-    use quantity::Seconds;
-
     use super::*;
     use crate::climate::Climate;
     use crate::household::HouseholdKind;
