@@ -139,7 +139,8 @@ mod tests {
 
     fn plant() -> Plant {
         let (heater, household, climate) = (HeaterModel::Plain40, HouseholdKind::Couple, Climate::MillValley);
-        Home::sound(Setting { heater, household, climate, day: 100, in_line: None }).plant
+        let location = Default::default();
+        Home::sound(Setting { heater, household, climate, day: 100, in_line: None, location }).plant
     }
 
     #[test]
