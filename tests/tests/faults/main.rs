@@ -80,7 +80,7 @@ use plant::fault::{FaultError, FaultId};
 use tankwright_tests::tree;
 
 /// The whole proper job for each fault.
-const PERFECT: [(FaultId, fn() -> work::Work); 61] = [
+const PERFECT: [(FaultId, fn() -> work::Work); 64] = [
     (FaultId::F01, f01::perfect),
     (FaultId::F02, f02::perfect),
     (FaultId::F03, f03::perfect),

@@ -1,9 +1,9 @@
 //! New parts in the places of the old ones, as the plant then has them.
 
 use plant::controls::board::{Board, Sensor};
-use plant::{Anode, AnodeMetal, Vessel, 
-    Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeatTraps, HeaterModel, Level,
-    Limit, MixingValve, Regulator, Screw, Thermostat,
+use plant::{
+    Anode, AnodeMetal, Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeatTraps,
+    HeaterModel, Level, Limit, MixingValve, Regulator, Screw, Thermostat, Vessel,
 };
 use quantity::{Temperature, Volume};
 
