@@ -21,6 +21,8 @@ pub fn perfect() -> Work {
     steps.push(work.step());
     // Both legs stand as they should to a ground that is one.
     steps.extend([work.volts(Ja, Jg, 120.0), work.volts(Jb, Jg, 120.0)]);
+    work.act(Action::Sample { tap: Tap::Kitchen, hot: true });
+    steps.push(work.step());
     let bucket = work.draw(40.0);
     steps.push(work.step());
     near(&"first of the bucket, °F", bucket.first.to_fahrenheit(), 120.0, 5.0);

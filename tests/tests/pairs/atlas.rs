@@ -98,7 +98,9 @@ fn the_page_is_fresh() {
             },
         );
         let (heater, page) = found.unwrap_or_else(|| panic!("{id} fits no heater"));
-        assert!(!page.rows.is_empty(), "{id} differs from a sound house in nothing");
+        // People who ask too much of a sound heater leave no trace on it.
+        let people = *id == FaultId::F04;
+        assert!(people || !page.rows.is_empty(), "{id} differs from a sound house in nothing");
         section(&mut text, &voice, *id, heater, &page);
     }
     let path = tree::root().join("docs/atlas/README.md");

@@ -95,7 +95,8 @@ fn rigid(fahrenheit: f64) -> f64 {
 
 /// 5.6, computed: rigid 27, 55 and 67 psi/°F at 60, 86 and 100 °F; a steel shell alone 4.2 times softer, 13;
 /// with piping and trapped air up to about ten times (from memory). The house takes its own shell and its
-/// pipes: between the two, 60 to 150 psi in 7 to 16 °F.
+/// pipes: between the two, 60 to 150 psi in 7 to 16 °F of evenly heated water. An element warms the top alone, and warm
+/// water grows more for each degree: somewhat less of the mean.
 #[test]
 fn a_shut_system_gains_pressure() {
     for (fahrenheit, psi) in [(60.0, 27.0), (86.0, 55.0), (100.0, 67.0)] {
@@ -117,8 +118,8 @@ fn a_shut_system_gains_pressure() {
         minutes += 1.0 / 6.0;
     }
     let rise = (plant.tank.mean().unwrap() - begun) * 1.8;
-    assert!((7.0..16.0).contains(&rise), "{rise} °F in {minutes} min");
-    // The top grows more for each joule than the mean says; 4.5 kW at 208 V on 45 gal give 0.9 °F a minute.
+    assert!((6.0..16.0).contains(&rise), "{rise} °F in {minutes} min");
+    // 240 V elements of 4.5 kW on 208 V give 3.4 kW, 0.5 °F a minute on 45 gal.
     assert!((6.0..25.0).contains(&minutes), "{minutes}");
 }
 

@@ -38,7 +38,9 @@ pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) -> Found {
         // Only what was seen before the finding can have led to it.
         let held: Vec<u32> = finding.evidence.iter().copied().filter(|s| *s < finding.step).collect();
         alive = case.circle.alive(case.fault, &case.session.log, &held);
-        let others: Vec<FaultId> = alive.iter().copied().filter(|f| !f.same_repair(case.fault)).collect();
+        // What nobody would have called for is no rival explanation of the call.
+        let rival = |f: &FaultId| !f.same_repair(case.fault) && !f.is_silent();
+        let others: Vec<FaultId> = alive.iter().copied().filter(rival).collect();
         for fault in &others {
             ledger.charge(RuleId::EvidenceLeavesOthers, step, Detail::Alive { faults: vec![*fault] });
         }

@@ -199,6 +199,11 @@ impl FaultId {
         remedies.get(index).copied()
     }
 
+    /// Nobody calls for it: it shows to somebody who looks for it, and explains no complaint.
+    pub const fn is_silent(self) -> bool {
+        matches!(self, Self::F56 | Self::F75)
+    }
+
     /// Whether one repair serves both: changing the same part, or the same words.
     pub fn same_repair(self, other: Self) -> bool {
         self == other || self.fault().remedies == other.fault().remedies
