@@ -259,8 +259,10 @@ fn water() -> Vec<Action> {
     acts.extend([Action::Wait { minutes: 2.0 }, Action::Look { at: Place::Taps }]);
     acts.extend([Tap::Laundry, Tap::Bath, Tap::Shower].map(|tap| Action::Stops { tap, shut: true }));
     acts.extend([Tap::Laundry, Tap::Bath, Tap::Shower].map(|tap| Action::Stops { tap, shut: false }));
-    acts.push(Action::LookAtAnode);
     acts.push(Action::Tap { tap: Tap::Kitchen, opening: 0.0 });
+    // Only the lowest tap lets the pressure down far enough to draw the rod.
+    acts.extend([Action::Tap { tap: Tap::Laundry, opening: 1.0 }, Action::Wait { minutes: 2.0 }]);
+    acts.extend([Action::LookAtAnode, Action::Tap { tap: Tap::Laundry, opening: 0.0 }]);
     acts.push(Action::ReadWaterMeter);
     acts.extend([Action::Wait { minutes: 5.0 }, Action::ReadGauge, Action::Gauge { on: false }]);
     acts.push(Action::ColdValve { opening: 1.0 });
