@@ -2,6 +2,7 @@
 
 use std::fmt::Debug;
 
+use bench::person::Harm;
 use bench::{Action, Bucket, Helper, Licence, Mode, Outcome, Probe, Session, Shown, Sight};
 use drill::cure::{self, Cure};
 use drill::{Account, Attempt, Drill, Order, Rubric, RuleId, Score, Wanted};
@@ -59,7 +60,9 @@ impl Work {
         let outcome = self.session.step(&action);
         let done = !matches!(outcome.shown, Shown::Refused { .. } | Shown::Stopped { .. });
         assert!(done, "step {}: {action:?}: {:?}", self.step(), outcome.shown);
-        assert!(outcome.harms.is_empty(), "step {}: {action:?}: {:?}", self.step(), outcome.harms);
+        // A house nobody was in for days gives gas at its first tap: told, and nobody's error.
+        let hurt = |harm: &Harm| !matches!(harm, Harm::FlammableGas { .. });
+        assert!(!outcome.harms.iter().any(hurt), "step {}: {action:?}: {:?}", self.step(), outcome.harms);
         outcome
     }
 

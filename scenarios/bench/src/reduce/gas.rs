@@ -5,9 +5,8 @@ use quantity::Volume;
 use super::turn::Turn;
 use crate::person::Harm;
 
-/// Less than this passes with the water unseen: what a sound rod sets free in some twelve idle days, short of the two
-/// weeks from which makers warn of it (trade sheet, F59). Model: no source.
-const LEAST: Volume = Volume::litres(1.5);
+/// Less than this passes with the water unseen. Model: no source.
+const LEAST: Volume = Volume::litres(0.5);
 
 /// Tells hydrogen that has come out since there was `before` of it.
 pub(super) fn watch(turn: &mut Turn, before: Volume) {
