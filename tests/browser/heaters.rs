@@ -102,6 +102,12 @@ fn count(browser: &Browser, selector: &str) -> Value {
     browser.run("return document.querySelectorAll(arguments[0]).length;", &[json!(selector)])
 }
 
+fn shown(browser: &Browser, selector: &str) -> Value {
+    let script =
+        "const found = document.querySelector(arguments[0]); return !!found && found.offsetParent !== null;";
+    browser.run(script, &[json!(selector)])
+}
+
 #[test]
 fn every_heater_is_drawn_as_it_is() {
     for screens in Screen::ALL {
@@ -157,7 +163,10 @@ fn every_heater_is_drawn_as_it_is() {
                     if screen == Screen::DESK {
                         browser.assert_accessible();
                     }
-                    browser.press_at(hand, "[data-act=whole-drawing]");
+                    // Where the place covers the drawing a button leads back to it.
+                    if shown(&browser, "[data-act=whole-drawing]") == json!(true) {
+                        browser.press_at(hand, "[data-act=whole-drawing]");
+                    }
                 }
             }
         }
