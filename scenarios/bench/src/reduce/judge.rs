@@ -3,28 +3,14 @@
 
 use plant::fault::PartKind;
 use plant::heater::Rating;
-use plant::{AnodeMetal, Circuit, Contact, DipTube, ExpansionTank, Level, Plant, Tap};
-use quantity::{Amps, Kelvins, Pressure, Temperature, Volts, Volume};
+use plant::{AnodeMetal, Circuit, Contact, DipTube, ExpansionTank, Fixture, Level, Plant, Tap};
+use quantity::{Amps, Pressure, Volts, Volume};
 
 use super::senses;
 use crate::action::NewPart;
 
 /// Field pass band of an element, as fractions of V²/P (trade sheet 2.2: -10/+12 %).
 const PASS: (f64, f64) = (0.90, 1.12);
-/// A thermostat this far off its dial is out of calibration (F72: 10 °F; common practice, no source).
-const OFF_DIAL: Kelvins = Kelvins::fahrenheit(10.0);
-/// One that closes further below its cut-out than this is worn (F72: 25-30 °F; common practice, no source).
-const LATE: Kelvins = Kelvins::fahrenheit(25.0);
-/// Highest static pressure a house should have (trade sheet 5.7, published: 80 psi asks for a regulator).
-const HIGHEST_STATIC: Pressure = Pressure::psi(80.0);
-/// A nipple with less of its bore free is clogged. Model: no source.
-const FREE: f64 = 0.5;
-/// A limit stop that lets in more cold water than this is set wrong. Model: no source.
-const STOP: f64 = 0.15;
-/// Nominal trip of a residential limit (trade sheet 3.4, published: 170 °F).
-pub(super) const LIMIT_TRIP: Temperature = Temperature::fahrenheit(170.0);
-/// A limit that trips further below than this is weak (F07: below 150 °F).
-const WEAK_BY: Kelvins = Kelvins::fahrenheit(15.0);
 /// Standard ratings (trade sheet 6.2, from memory: NEC 240.6(A)).
 const STANDARD: [f64; 9] = [15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0];
 /// Two ratings this close are the same.
@@ -73,7 +59,7 @@ fn gasket_faulty(plant: &Plant, level: Level) -> bool {
 fn thermostat_faulty(plant: &Plant, level: Level) -> bool {
     let Some(t) = plant.thermostats.get(level.index()) else { return false };
     let worn = t.cold_contact != Contact::Sound || t.hot_contact != Contact::Sound;
-    t.stuck.is_some() || worn || t.offset.abs() > OFF_DIAL || t.differential > LATE
+    t.stuck.is_some() || worn || t.is_off()
 }
 
 fn sensor_faulty(plant: &Plant, level: Level) -> bool {
@@ -82,7 +68,7 @@ fn sensor_faulty(plant: &Plant, level: Level) -> bool {
 }
 
 fn cartridge_faulty(plant: &Plant, tap: Tap) -> bool {
-    plant.plumbing.fixtures.get(tap as usize).is_some_and(|f| f.crossover > 0.0 || f.limit_stop > STOP)
+    plant.plumbing.fixtures.get(tap as usize).is_some_and(Fixture::is_faulty)
 }
 
 /// What an expansion tank has to hold (trade sheet 5.7, published formula).
@@ -121,7 +107,7 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
             let limit = &plant.limit;
             limit.poles.iter().any(|p| *p != Contact::Sound)
                 || limit.welded.contains(&true)
-                || limit.trip.get() < LIMIT_TRIP.get() - WEAK_BY.get()
+                || limit.is_weak()
                 || !limit.seated
         }
         PartKind::Breaker => plant.panel.feeding(Circuit::Heater).is_some_and(|b| {
@@ -157,14 +143,11 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
         PartKind::Board => {
             plant.board.is_some() && [Level::Upper, Level::Lower].iter().any(|l| thermostat_faulty(plant, *l))
         }
-        PartKind::Regulator => plant.plumbing.static_pressure() > HIGHEST_STATIC,
+        PartKind::Regulator => plant.plumbing.is_pressed(),
         PartKind::MixingValve => plant.plumbing.mixing.is_some_and(|valve| valve.seized.is_some()),
         PartKind::Cartridge => Tap::ALL.iter().any(|tap| cartridge_faulty(plant, *tap)),
         PartKind::DrainValve => plant.plumbing.drain_drip > 0.0 || plant.plumbing.drain_grit > 0.0,
-        PartKind::Nipples => {
-            let traps = plant.plumbing.traps;
-            plant.plumbing.nipple_leak > 0.0 || traps.inlet_free < FREE || traps.outlet_free < FREE
-        }
+        PartKind::Nipples => plant.plumbing.nipple_leak > 0.0 || plant.plumbing.traps.are_choked(),
         PartKind::Connections => plant.plumbing.reversed,
         PartKind::HotLine => plant.plumbing.hot_leak > 0.0,
         PartKind::Heater => plant.vessel.shell_hole > 0.0,

@@ -1,15 +1,14 @@
 //! What an inspection of a whole house finds: everything that is not as it should be.
 
-use quantity::{Constant, Kelvins, Ohms, Pressure, Seconds, Tag, Temperature, Volume};
+use quantity::{Constant, Kelvins, Ohms, Seconds, Tag, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 use crate::controls::board::Sensor;
-use crate::controls::limit::TRIP;
 use crate::home::Home;
-use crate::parts::{Contact, Level, SOUND_JOINT};
+use crate::parts::{Contact, Level, Limit, SOUND_JOINT};
 use crate::points::End;
 use crate::supply::{Circuit, Handle};
-use crate::waterworks::DipTube;
+use crate::waterworks::{DipTube, Fixture};
 
 /// Something that is not as it should be. Found by looking at everything, which nobody on the job can.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
@@ -108,42 +107,11 @@ quantity::constants! {
         Temperature::fahrenheit(125.0),
         Tag::Model("120 °F and what the marks of a dial leave open"),
     );
-    /// A limit that trips further below its rating than this is weak.
-    const WEAK_BY: Constant<Kelvins> =
-        Constant::of("furthest below its rating that a limit passes", Kelvins::fahrenheit(15.0), Tag::CommonPractice);
-    /// Static pressure that asks for a regulator.
-    const HIGHEST_STATIC: Constant<Pressure> = Constant::of(
-        "highest static pressure that an inspection passes",
-        Pressure::psi(80.0),
-        Tag::Memory("IPC 604.8, UPC 608.2: a regulator above 80 psi"),
-    );
-    /// A nipple with less of its bore free is clogged.
-    const FREE: Constant =
-        Constant::new("free bore of a nipple that an inspection passes", 0.5, "", Tag::Model("a quarter of the flow"));
-    /// A limit stop that lets in more cold than this is set wrong.
-    const STOP: Constant =
-        Constant::new("limit stop that an inspection passes", 0.15, "", Tag::Model("110 °F from 120 °F"));
     /// Dial below which water is called too cold to leave.
     const LOWEST_DIAL: Constant<Temperature> = Constant::of(
         "lowest dial that an inspection passes",
         Temperature::fahrenheit(110.0),
         Tag::Model("120 °F and what the marks of a dial leave open"),
-    );
-    /// A thermostat that closes further below its cut-out than this is worn.
-    const WIDEST: Constant<Kelvins> = Constant::of(
-        "widest differential that an inspection passes",
-        Kelvins::fahrenheit(25.0),
-        Tag::CommonPractice,
-    );
-    /// A thermostat further off its dial than this is worn.
-    const OFF_DIAL: Constant<Kelvins> =
-        Constant::of("furthest off its dial that an inspection passes", Kelvins::fahrenheit(10.0), Tag::CommonPractice);
-    /// A coil of less than this share of its stamp has shorted turns.
-    pub(super) const LEAST_COIL: Constant = Constant::new(
-        "least resistance of a coil, of its stamp's",
-        0.9,
-        "",
-        Tag::CommonPractice,
     );
     /// A thermostat that touches with less of its plate is loose.
     const FLAT_ENOUGH: Constant = Constant::new(
@@ -216,7 +184,7 @@ impl Home {
             let suits_supply = near(stamp.watts.0, plate.watts.0) && near(stamp.volts.0, supply);
             for (there, what) in [
                 (element.open, Defect::ElementOpen(level)),
-                (element.tolerance < LEAST_COIL.get(), Defect::ElementShorted(level)),
+                (element.is_shorted(), Defect::ElementShorted(level)),
                 (element.leak.is_some(), Defect::ElementGrounded(level)),
                 (!suits_plate && !suits_supply, Defect::ElementRating(level)),
                 (element.gasket.leak_diameter > 0.0, Defect::GasketLeaks(level)),
@@ -234,10 +202,9 @@ impl Home {
         let worn = |c: Contact| c != Contact::Sound;
         for level in [Level::Upper, Level::Lower] {
             let t = &plant.thermostats[level.index()];
-            let off = t.differential > WIDEST.get() || t.offset.abs() > OFF_DIAL.get();
             let contacts = worn(t.cold_contact) || (level == Level::Upper && worn(t.hot_contact));
             for (there, what) in [
-                (contacts || t.stuck.is_some() || off, Defect::Thermostat(level)),
+                (contacts || t.stuck.is_some() || t.is_off(), Defect::Thermostat(level)),
                 (t.dial < LOWEST_DIAL.get(), Defect::DialLow(level)),
                 (!t.seated || t.grip < FLAT_ENOUGH.get(), Defect::ThermostatLoose(level)),
                 (t.dial > HIGHEST_DIAL.get(), Defect::DialHigh(level)),
@@ -259,7 +226,7 @@ impl Home {
             ),
             (limits().any(|l| l.tripped), Defect::LimitTripped),
             (limits().any(|l| !l.seated || l.grip < FLAT_ENOUGH.get()), Defect::LimitLoose),
-            (limits().any(|l| l.trip.get() < TRIP.get().get() - WEAK_BY.get().get()), Defect::LimitWeak),
+            (limits().any(Limit::is_weak), Defect::LimitWeak),
             (sensor(Level::Upper), Defect::Sensor(Level::Upper)),
             (sensor(Level::Lower), Defect::Sensor(Level::Lower)),
         ] {
@@ -294,16 +261,15 @@ impl Home {
         let plant = &self.plant;
         let plumbing = &plant.plumbing;
         let room = plumbing.expansion.is_some_and(|e| !e.waterlogged && e.volume > Volume(0.0));
-        let cartridge = plumbing.fixtures.iter().any(|f| f.crossover > 0.0 || f.limit_stop > STOP.get());
-        let choked = plumbing.traps.inlet_free < FREE.get() || plumbing.traps.outlet_free < FREE.get();
+        let cartridge = plumbing.fixtures.iter().any(Fixture::is_faulty);
         let relief = &plumbing.relief;
         let high = relief.opens_at.0 > plant.plate.working_pressure.0 * ABOVE_WORKING.get();
         for (there, what) in [
-            (plumbing.static_pressure() > HIGHEST_STATIC.get(), Defect::StaticPressure),
+            (plumbing.is_pressed(), Defect::StaticPressure),
             (plumbing.mixing.is_some_and(|valve| valve.seized.is_some()), Defect::MixingValve),
             (cartridge, Defect::Cartridge),
             (plumbing.drain_drip > 0.0 || plumbing.drain_grit > 0.0, Defect::DrainValve),
-            (plumbing.nipple_leak > 0.0 || choked, Defect::Nipples),
+            (plumbing.nipple_leak > 0.0 || plumbing.traps.are_choked(), Defect::Nipples),
             (plumbing.reversed, Defect::Reversed),
             (plumbing.hot_leak > 0.0, Defect::HotLine),
             (plant.vessel.shell_hole > 0.0, Defect::ShellHole),

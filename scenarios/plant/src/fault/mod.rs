@@ -69,6 +69,7 @@ mod inspect;
 mod numbers;
 mod remedy;
 mod sound;
+mod worn;
 
 pub use catalogue::FaultId;
 pub use inspect::Defect;
@@ -93,6 +94,7 @@ pub(crate) const SOURCES: &[&[Listed]] = &[
     f49::CONSTANTS,
     inspect::CONSTANTS,
     sound::CONSTANTS,
+    worn::CONSTANTS,
 ];
 
 /// Everything the catalogue knows about one fault.

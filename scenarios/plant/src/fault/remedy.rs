@@ -13,8 +13,6 @@ pub enum Remedy {
     ReplaceAll(&'static [PartKind]),
     /// Wires have to be landed on their own screws.
     Land(&'static [End]),
-    /// The heater's cold valve has to be opened.
-    OpenValve,
     /// A thermostat has to be pressed flat against the shell.
     Seat(Level),
     /// A wire end has to be cut back, made again and torqued; of several the one this house has.

@@ -4,7 +4,6 @@ use quantity::{Constant, Kelvins, Tag, Temperature};
 
 use super::f25::THICKER;
 use super::f69::corrected;
-use super::inspect::LEAST_COIL;
 use crate::conductor::Metal;
 use crate::controls::board::Board;
 use crate::controls::limit::TRIP;
@@ -38,7 +37,7 @@ impl Home {
         for element in &mut plant.elements {
             element.open = false;
             element.stamp = plant.plate.element;
-            if element.tolerance < LEAST_COIL.get() {
+            if element.is_shorted() {
                 element.tolerance = 1.0;
             }
             element.leak = None;
