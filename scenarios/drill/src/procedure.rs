@@ -4,6 +4,9 @@
 //! Each lives in a whole worked job, so that what follows can be found by folding it. The files are in
 //! `scenarios/drill/procedures`; `docs/procedures.md` is written from them.
 
+use std::collections::BTreeMap;
+use std::ops::RangeInclusive;
+
 use bench::Action;
 use plant::fault::FaultId;
 use serde::{Deserialize, Serialize};
@@ -122,10 +125,8 @@ pub enum ProcedureError {
     #[error("not a procedure: {0}")]
     Json(#[from] serde_json::Error),
     /// It calls one that is not there.
-    #[error("{procedure} calls {missing:?}, which is not there")]
+    #[error("there is no procedure {missing:?}")]
     Missing {
-        /// Which calls.
-        procedure: String,
         /// What.
         missing: String,
     },
@@ -139,33 +140,58 @@ pub fn all() -> Result<Vec<Procedure>, ProcedureError> {
     FILES.iter().map(|text| Ok(serde_json::from_str(text)?)).collect()
 }
 
+/// The steps of a stretch of a job, those of the procedures it calls in their places.
+///
+/// # Errors
+/// [`ProcedureError::Missing`] where it calls a procedure that is not in `all`.
+pub fn flat(parts: &[Part], all: &[Procedure]) -> Result<Vec<Step>, ProcedureError> {
+    let mut steps = Vec::new();
+    for part in parts {
+        match part {
+            Part::Own(step) => steps.push(step.clone()),
+            Part::Procedure { procedure: name, without } => {
+                let missing = || ProcedureError::Missing { missing: name.clone() };
+                let called = all.iter().find(|p| p.procedure == *name).ok_or_else(missing)?;
+                steps.extend(called.steps.iter().filter(|s| !without.contains(&s.step)).cloned());
+            }
+        }
+    }
+    Ok(steps)
+}
+
+/// The acts of each step, a finding's evidence by number: every act of the steps it names that came before.
+pub fn acts(steps: &[Step]) -> Vec<Vec<Action>> {
+    let mut done: BTreeMap<&str, RangeInclusive<u32>> = BTreeMap::new();
+    let mut last = 0;
+    let mut all = Vec::new();
+    for step in steps {
+        let act = |doing: &Doing| match doing {
+            Doing::Act(action) => action.clone(),
+            Doing::Finds { finds, by } => {
+                let evidence = by.iter().filter_map(|s| done.get(s.as_str()).cloned()).flatten().collect();
+                Action::Finding { fault: Some(*finds), evidence }
+            }
+        };
+        let acts: Vec<Action> = step.acts.iter().map(act).collect();
+        let first = last + 1;
+        last += u32::try_from(acts.len()).unwrap_or(u32::MAX);
+        done.insert(&step.step, first..=last);
+        all.push(acts);
+    }
+    all
+}
+
 impl Procedure {
     /// The whole job: the steps before it, its own, those after; and the range its own lie in.
     ///
     /// # Errors
     /// [`ProcedureError::Missing`] where it calls a procedure that is not in `all`.
     pub fn job(&self, all: &[Self]) -> Result<(Vec<Step>, std::ops::Range<usize>), ProcedureError> {
-        let mut steps = self.flat(&self.before, all)?;
+        let mut steps = flat(&self.before, all)?;
         let first = steps.len();
         steps.extend(self.steps.iter().cloned());
         let own = first..steps.len();
-        steps.extend(self.flat(&self.after, all)?);
+        steps.extend(flat(&self.after, all)?);
         Ok((steps, own))
-    }
-
-    fn flat(&self, parts: &[Part], all: &[Self]) -> Result<Vec<Step>, ProcedureError> {
-        let mut steps = Vec::new();
-        for part in parts {
-            match part {
-                Part::Own(step) => steps.push(step.clone()),
-                Part::Procedure { procedure: name, without } => {
-                    let called = all.iter().find(|p| p.procedure == *name).ok_or_else(|| {
-                        ProcedureError::Missing { procedure: self.procedure.clone(), missing: name.clone() }
-                    })?;
-                    steps.extend(called.steps.iter().filter(|s| !without.contains(&s.step)).cloned());
-                }
-            }
-        }
-        Ok(steps)
     }
 }

@@ -2,13 +2,10 @@
 //! which was believed.
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test")]
 
-use std::collections::BTreeMap;
-use std::ops::RangeInclusive;
-
-use bench::{Action, Session};
+use bench::Session;
 use drill::belief;
-use drill::procedure::{self, Doing, Part, Procedure, Step};
-use drill::{Order, Rubric};
+use drill::procedure::{self, Part, Step};
+use drill::{Drill, Order, Rubric};
 use serde::Deserialize;
 use words::{Units, Voice};
 
@@ -22,39 +19,9 @@ struct Job {
     job: Vec<Part>,
 }
 
-fn steps(parts: &[Part], all: &[Procedure]) -> Vec<Step> {
-    let mut steps = Vec::new();
-    for part in parts {
-        match part {
-            Part::Own(step) => steps.push(step.clone()),
-            Part::Procedure { procedure, without } => {
-                let called = all.iter().find(|p| p.procedure == *procedure).unwrap();
-                steps.extend(called.steps.iter().filter(|s| !without.contains(&s.step)).cloned());
-            }
-        }
-    }
-    steps
-}
-
-fn folded(order: &Order, steps: &[Step]) -> (drill::Drill, Session) {
+fn folded(order: &Order, steps: &[Step]) -> (Drill, Session) {
     let drill = drill::make(order).unwrap();
-    let mut session = Session::begin(drill.job.clone());
-    let mut done: BTreeMap<&str, RangeInclusive<u32>> = BTreeMap::new();
-    for step in steps {
-        let before = session.log.len() as u32 + 1;
-        for doing in &step.acts {
-            let act = match doing {
-                Doing::Act(action) => action.clone(),
-                Doing::Finds { finds, by } => {
-                    let evidence =
-                        by.iter().filter_map(|s| done.get(s.as_str()).cloned()).flatten().collect();
-                    Action::Finding { fault: Some(*finds), evidence }
-                }
-            };
-            session.step(&act);
-        }
-        done.insert(&step.step, before..=session.log.len() as u32);
-    }
+    let session = drill::replay(&drill, &procedure::acts(steps).concat());
     (drill, session)
 }
 
@@ -64,7 +31,7 @@ fn believing_costs_and_the_debrief_knows() {
     let jobs: Vec<Job> = serde_json::from_str(JOBS).unwrap();
     let mut wrong = Vec::new();
     for job in &jobs {
-        let (drill, session) = folded(&job.drill, &steps(&job.job, &all));
+        let (drill, session) = folded(&job.drill, &procedure::flat(&job.job, &all).unwrap());
         let score = drill::judge(&drill, &session, &Rubric::plain());
         let held = belief::held(&drill, &session, &score);
         if !held.iter().any(|h| h.belief == job.belief) {

@@ -1,10 +1,9 @@
 //! A job folded step by step, and what differs between two folds.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::ops::RangeInclusive;
 
-use bench::{Action, Display, Session, Shown};
-use drill::procedure::{Doing, Follows, Step};
+use bench::{Display, Session, Shown};
+use drill::procedure::{self, Follows, Step};
 use drill::{Drill, Rubric, RuleId};
 use serde_json::Value;
 
@@ -20,21 +19,14 @@ pub struct Fold {
 impl Fold {
     pub fn of(drill: &Drill, steps: &[Step]) -> Self {
         let mut session = Session::begin(drill.job.clone());
-        let (mut last, mut shown) = (BTreeMap::new(), BTreeMap::new());
-        let mut harms = BTreeSet::new();
-        for step in steps {
-            let before = session.log.len() as u32 + 1;
-            let acts: Vec<Shown> = step
-                .acts
-                .iter()
-                .map(|doing| {
-                    let outcome = session.step(&act(doing, &last));
-                    harms.extend(outcome.harms.iter().map(|harm| name(harm, "harm")));
-                    outcome.shown
-                })
-                .collect();
-            last.insert(step.step.clone(), before..=session.log.len() as u32);
-            shown.insert(step.step.clone(), acts);
+        let (mut shown, mut harms) = (BTreeMap::new(), BTreeSet::new());
+        for (step, acts) in steps.iter().zip(procedure::acts(steps)) {
+            let showed = acts.iter().map(|act| {
+                let outcome = session.step(act);
+                harms.extend(outcome.harms.iter().map(|harm| name(harm, "harm")));
+                outcome.shown
+            });
+            shown.insert(step.step.clone(), showed.collect());
         }
         let score = drill::judge(drill, &session, &Rubric::plain());
         let rules = score.lines.iter().map(|line| line.rule).collect();
@@ -49,17 +41,6 @@ impl Fold {
         let harms = self.harms.iter().map(|harm| format!("harm {harm}"));
         let rules = self.rules.iter().map(|rule| format!("costs: {rule:?}"));
         refused.chain(harms).chain(rules).chain((self.lost > 0.0).then(|| "costs".to_owned())).collect()
-    }
-}
-
-/// The act, a finding's evidence by number.
-fn act(doing: &Doing, last: &BTreeMap<String, RangeInclusive<u32>>) -> Action {
-    match doing {
-        Doing::Act(action) => action.clone(),
-        Doing::Finds { finds, by } => {
-            let evidence = by.iter().filter_map(|step| last.get(step)).cloned().flatten().collect();
-            Action::Finding { fault: Some(*finds), evidence }
-        }
     }
 }
 
