@@ -59,11 +59,7 @@ pub struct Page {
     pub twins: Vec<Twin>,
 }
 
-/// The same house with a fault in it, a day lived on: the same draws whatever is wrong.
-pub fn lived_with(job: &Job, suspect: &Suspect, life: Life, seed: u64) -> Job {
-    lived(world(job, suspect), life, seed)
-}
-
+/// A day lived on: the same draws whatever is wrong.
 fn lived(mut job: Job, life: Life, seed: u64) -> Job {
     let life = Life { patience: u16::MAX, ..life.hands_off() };
     household::week(&mut job.home, life, &mut Draw::new(seed, "a day"), 1);
@@ -88,24 +84,19 @@ impl Atlas {
         let mut numbers = Draw::new(seed, &format!("atlas {fault}"));
         if let Ok(mut parameters) = fault.fault().complete(&Parameters::new(), &mut numbers) {
             plant::fault::place_in(&mut parameters, &sound);
-            let there = lived_with(job, &Suspect { fault, parameters }, life, seed);
+            let there = lived(world(job, &Suspect { fault, parameters }), life, seed);
             self.faults.push((fault, Walk::through(&there)));
         }
     }
 
-    /// The faults walked so far.
-    pub fn faults(&self) -> impl Iterator<Item = FaultId> {
-        self.faults.iter().map(|(id, _)| *id)
-    }
-
-    /// The walk of one of them.
-    pub fn walk(&self, fault: FaultId) -> Option<&Walk> {
-        self.faults.iter().find(|(id, _)| *id == fault).map(|(_, walk)| walk)
+    /// The faults walked so far, each with its walk.
+    pub fn walks(&self) -> &[(FaultId, Walk)] {
+        &self.faults
     }
 
     /// The page of one of them.
     pub fn page(&self, fault: FaultId) -> Option<Page> {
-        let here = self.walk(fault)?;
+        let (_, here) = self.faults.iter().find(|(id, _)| *id == fault)?;
         let others = || self.faults.iter().filter(move |(id, _)| *id != fault);
         let mut tells: BTreeMap<(Round, usize), usize> = BTreeMap::new();
         for (_, there) in others() {

@@ -10,9 +10,7 @@ use plant::fault::FaultId;
 use tankwright_tests::tree;
 use words::{Units, Voice};
 
-use drill::Drill;
-
-use crate::house;
+use crate::{drawn, house};
 
 /// The drawing that the page shows.
 const SEED: u32 = 5000;
@@ -28,12 +26,6 @@ Written by `TANKWRIGHT_BLESS=1 cargo test -p tankwright-tests --test pairs atlas
 
 A practice aid. On a live heater the maker's instructions, local code and the limits of a licence come first.
 ";
-
-fn walked(drill: &Drill) -> Atlas {
-    let mut atlas = Atlas::begin(&drill.job, drill.week.life, u64::from(SEED));
-    FaultId::ALL.iter().for_each(|id| atlas.add(&drill.job, *id, drill.week.life, u64::from(SEED)));
-    atlas
-}
 
 fn cell(text: &str) -> String {
     text.replace('|', "\\|").replace('\n', " ")
@@ -91,7 +83,7 @@ fn the_page_is_fresh() {
         let found = std::iter::once(plain).chain([(HeaterModel::Plain40, *id)]).chain(others).find_map(
             |(heater, base)| {
                 if !atlases.iter().any(|(h, b, _)| (*h, *b) == (heater, base)) {
-                    atlases.push((heater, base, walked(&house(heater, base, SEED)?)));
+                    atlases.push((heater, base, drawn(&house(heater, base, SEED)?, SEED)));
                 }
                 let (_, _, atlas) = atlases.iter().find(|(h, b, _)| (*h, *b) == (heater, base))?;
                 Some((heater, atlas.page(*id)?))

@@ -12,13 +12,11 @@ use std::sync::Mutex;
 use std::thread;
 
 use bench::{Action, Mode};
-use diagnosis::Suspect;
 use diagnosis::Walk;
-use diagnosis::atlas::lived_with;
+use diagnosis::atlas::Atlas;
 use drill::{Drill, Order, Wanted};
 use plant::HeaterModel;
-use plant::fault::{FaultId, Parameters};
-use quantity::Draw;
+use plant::fault::FaultId;
 use tankwright_tests::tree;
 
 /// Two faults, the lower number first.
@@ -38,19 +36,12 @@ fn house(heater: HeaterModel, base: FaultId, seed: u32) -> Option<Drill> {
     drill::make(&order).ok()
 }
 
-/// The walks of every fault that fits one drawing of a heater.
-fn walks(heater: HeaterModel, base: FaultId, seed: u32) -> Vec<(FaultId, Walk)> {
-    let Some(drill) = house(heater, base, seed) else { return Vec::new() };
-    let mut sound = drill.job.home.clone();
-    sound.make_sound();
-    let walk = |id: &FaultId| {
-        let mut numbers = Draw::new(u64::from(seed), &format!("pairs {id}"));
-        let mut parameters = id.fault().complete(&Parameters::new(), &mut numbers).unwrap();
-        plant::fault::place_in(&mut parameters, &sound);
-        let suspect = Suspect { fault: *id, parameters };
-        (*id, Walk::through(&lived_with(&drill.job, &suspect, drill.week.life, u64::from(seed))))
-    };
-    FaultId::ALL.iter().filter(|id| (id.fault().fits)(&sound)).map(walk).collect()
+/// One drawing of a house with every fault that fits it.
+fn drawn(drill: &Drill, seed: u32) -> Atlas {
+    let seed = u64::from(seed);
+    let mut atlas = Atlas::begin(&drill.job, drill.week.life, seed);
+    FaultId::ALL.iter().for_each(|id| atlas.add(&drill.job, *id, drill.week.life, seed));
+    atlas
 }
 
 fn matrix(heater: HeaterModel, base: FaultId, drawings: u32) -> BTreeMap<Pair, Told> {
@@ -60,7 +51,9 @@ fn matrix(heater: HeaterModel, base: FaultId, drawings: u32) -> BTreeMap<Pair, T
             let matrix = &matrix;
             scope.spawn(move || {
                 for seed in (0..drawings).filter(|seed| seed % 2 == half) {
-                    enter(&walks(heater, base, 5000 + seed), matrix);
+                    if let Some(drill) = house(heater, base, 5000 + seed) {
+                        enter(drawn(&drill, 5000 + seed).walks(), matrix);
+                    }
                 }
             });
         }
