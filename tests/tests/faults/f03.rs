@@ -9,16 +9,8 @@ use plant::{Level, Place};
 
 use crate::in_vain::*;
 use crate::technician::*;
+use crate::wet::FITTINGS;
 use crate::work::*;
-
-const FITTINGS: [Fitting; 6] = [
-    Fitting::Nipples,
-    Fitting::ReliefValve,
-    Fitting::UpperElement,
-    Fitting::LowerElement,
-    Fitting::DrainValve,
-    Fitting::BottomRim,
-];
 
 fn leaking(licence: Licence) -> Order {
     Order { licence, ..order(FaultId::F03, &[("diameter", 0.0003)]) }

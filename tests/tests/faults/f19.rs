@@ -4,8 +4,8 @@
 use bench::{Action, Helper, Licence};
 use drill::Order;
 use plant::Screw::*;
+use plant::Wire;
 use plant::fault::{FaultId, PartKind};
-use plant::{Level, Wire};
 
 use crate::in_vain::*;
 use crate::technician::*;
@@ -75,12 +75,7 @@ fn the_load_screw_is_dead_with_its_wire_off() {
 fn a_plumber_locks_off_and_calls_an_electrician() {
     let mut work = Work::at(&half_dead(Licence::Plumber));
     let evidence = found(&mut work);
-    work.make_dead(&[]);
-    work.finds(&evidence);
-    work.acts(close(Level::Lower));
-    work.acts(close(Level::Upper));
-    work.acts([close_box(), Action::TellResult, Action::StopAndCall { whom: Helper::Electrician }]);
-    work.handed_on(Helper::Electrician);
+    work.hands_on(&evidence, Helper::Electrician);
 }
 
 #[test]

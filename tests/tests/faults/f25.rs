@@ -70,12 +70,7 @@ fn the_same_connector_again_does_not() {
 fn a_plumber_calls_an_electrician() {
     let mut work = Work::at(&aluminium(Licence::Plumber));
     let evidence = found(&mut work);
-    work.make_dead(&[]);
-    work.finds(&evidence);
-    work.acts(close(Level::Lower));
-    work.acts(close(Level::Upper));
-    work.acts([close_box(), Action::TellResult, Action::StopAndCall { whom: Helper::Electrician }]);
-    work.handed_on(Helper::Electrician);
+    work.hands_on(&evidence, Helper::Electrician);
 }
 
 #[test]

@@ -1,62 +1,24 @@
 //! Drain valve drips.
 //! Trade sheet, section 9, F51: common practice, no source.
 
-use bench::{Action, Fitting, Sight};
-use plant::Place;
+use bench::{Action, Fitting};
 use plant::fault::{FaultId, PartKind};
 
 use crate::in_vain::*;
 use crate::technician::*;
+use crate::wet::drips_alone;
 use crate::work::*;
 
 const NUMBERS: &[(&str, f64)] = &[("diameter", 0.0002)];
 
-/// Wiped dry, everything is looked at again after a quarter of an hour.
 pub fn perfect() -> Work {
-    let mut work = Work::at(&order(FaultId::F51, NUMBERS));
-    work.opens_up();
-    work.acts(FITTINGS.map(|fitting| Action::Wipe { fitting }));
-    work.act(Action::Wait { minutes: 15.0 });
-    let mut steps = Vec::new();
-    for (place, fittings) in PLACES {
-        let seen = work.look(place);
-        steps.push(work.step());
-        for &fitting in fittings {
-            let drips = seen.contains(&Sight::Wet { fitting, dripping: true });
-            assert_eq!(drips, fitting == WET, "{fitting:?} {seen:?}");
-        }
-    }
-    work.make_dead(&[]);
-    work.finds(&steps);
-    work.acts(drain());
-    work.act(Action::Drain { opening: 0.0 });
-    work.fits(PartKind::DrainValve);
-    work.acts(refill().into_iter().skip(1));
-    work.acts([Action::Wipe { fitting: WET }, Action::Wait { minutes: 15.0 }]);
-    for (place, _) in PLACES {
-        assert!(!work.look(place).contains(&Sight::Wet { fitting: WET, dripping: true }));
-    }
-    work.proves(18.75);
-    work.acts(hand_over());
-    work
+    drips_alone(FaultId::F51, NUMBERS, Fitting::DrainValve, |work| {
+        work.acts(drain());
+        work.act(Action::Drain { opening: 0.0 });
+        work.fits(PartKind::DrainValve);
+        work.acts(refill().into_iter().skip(1));
+    })
 }
-
-const WET: Fitting = Fitting::DrainValve;
-const FITTINGS: [Fitting; 6] = [
-    Fitting::Nipples,
-    Fitting::ReliefValve,
-    Fitting::UpperElement,
-    Fitting::LowerElement,
-    Fitting::DrainValve,
-    Fitting::BottomRim,
-];
-const PLACES: [(Place, &[Fitting]); 5] = [
-    (Place::HeaterTop, &[Fitting::Nipples]),
-    (Place::Relief, &[Fitting::ReliefValve]),
-    (Place::UpperCompartment, &[Fitting::UpperElement]),
-    (Place::LowerCompartment, &[Fitting::LowerElement]),
-    (Place::Drain, &[Fitting::DrainValve]),
-];
 
 #[test]
 fn the_right_part_cures() {

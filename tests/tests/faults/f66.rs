@@ -5,7 +5,7 @@ use bench::{Action, Helper, Licence, Sight};
 use drill::Order;
 use plant::Screw::*;
 use plant::fault::FaultId;
-use plant::{Level, Place, Wire};
+use plant::{Place, Wire};
 
 use crate::in_vain::*;
 use crate::technician::*;
@@ -53,12 +53,7 @@ fn the_white_wire_on_its_pole_cures() {
 fn a_plumber_locks_off_and_calls_an_electrician() {
     let mut work = Work::at(&on_one_leg(Licence::Plumber));
     let evidence = found(&mut work);
-    work.make_dead(&[]);
-    work.finds(&evidence);
-    work.acts(close(Level::Lower));
-    work.acts(close(Level::Upper));
-    work.acts([close_box(), Action::TellResult, Action::StopAndCall { whom: Helper::Electrician }]);
-    work.handed_on(Helper::Electrician);
+    work.hands_on(&evidence, Helper::Electrician);
 }
 
 #[test]

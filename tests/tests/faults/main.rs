@@ -67,7 +67,9 @@ mod f74;
 mod f75;
 mod in_vain;
 mod readings;
+mod rod;
 mod technician;
+mod wet;
 mod work;
 
 use std::collections::BTreeMap;

@@ -3,7 +3,7 @@
 use std::fmt::Debug;
 
 use bench::person::Harm;
-use bench::{Action, Bucket, Helper, Licence, Mode, Outcome, Probe, Session, Shown, Sight};
+use bench::{Action, Bucket, Helper, Licence, Mode, NewPart, Outcome, Probe, Session, Shown, Sight};
 use drill::cure::{self, Cure};
 use drill::{Account, Attempt, Drill, Order, Rubric, RuleId, Score, Wanted};
 use plant::climate::Climate;
@@ -124,18 +124,21 @@ impl Work {
     /// Fits the part of this kind that belongs here.
     #[track_caller]
     pub fn fits(&mut self, kind: PartKind) -> Outcome {
+        let part = self.part(kind);
+        self.act(Action::Replace { part })
+    }
+
+    /// The part of this kind that belongs here.
+    fn part(&self, kind: PartKind) -> NewPart {
         let plant = &self.drill.job.home.plant;
         let breaker = plant.panel.feeding(Circuit::Heater).map_or(Amps(30.0), |b| b.rating);
-        let part = by_the_book::part(kind, &plant.plate, breaker, plant.plumbing.main);
-        self.act(Action::Replace { part })
+        by_the_book::part(kind, &plant.plate, breaker, plant.plumbing.main)
     }
 
     /// Fits it whatever spills: only a refusal would be wrong.
     #[track_caller]
     pub fn forces(&mut self, kind: PartKind) {
-        let plant = &self.drill.job.home.plant;
-        let breaker = plant.panel.feeding(Circuit::Heater).map_or(Amps(30.0), |b| b.rating);
-        let part = by_the_book::part(kind, &plant.plate, breaker, plant.plumbing.main);
+        let part = self.part(kind);
         let shown = self.session.step(&Action::Replace { part }).shown;
         assert!(!matches!(shown, Shown::Refused { .. } | Shown::Stopped { .. }), "{shown:?}");
     }
@@ -291,6 +294,17 @@ impl Work {
         let Verdict { cure, score } = self.verdict();
         assert_eq!(cure, Cure::HandedOn { whom, safe: true });
         assert_eq!(score.account(Account::Repair).count(), 0, "{:#?}", score.lines);
+    }
+
+    /// Made dead, the finding written, closed up, and the right person called: handed on.
+    #[track_caller]
+    pub fn hands_on(&mut self, evidence: &[u32], whom: Helper) {
+        self.make_dead(&[]);
+        self.finds(evidence);
+        self.acts(by_the_book::close(Level::Lower));
+        self.acts(by_the_book::close(Level::Upper));
+        self.acts([by_the_book::close_box(), Action::TellResult, Action::StopAndCall { whom }]);
+        self.handed_on(whom);
     }
 
     /// What was done, as an attempt file has it.
