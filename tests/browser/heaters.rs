@@ -7,6 +7,8 @@ use plant::{BoxKind, HeaterModel, Level, Place};
 use serde_json::{Value, json};
 use tankwright_tests::browser::{Browser, Hand, Screen};
 
+use super::work::keep;
+
 /// Words of a drawing that lie over other words, stick out of it, or are cut off beside it.
 const AMISS: &str = "
 const found = [];
@@ -73,19 +75,6 @@ fn opened(model: HeaterModel, boxed: bool) -> Vec<Action> {
         .collect()
 }
 
-fn keep(browser: &Browser, order: &Order, actions: &[Action]) {
-    let drill = serde_json::to_string(order).expect("an order");
-    let head = json!({ "attempt": "1", "drill": drill, "learner": "" });
-    let acts: Vec<String> =
-        actions.iter().map(|action| serde_json::to_string(action).expect("an act")).collect();
-    browser.run(
-        "localStorage.clear();
-         localStorage.setItem('tankwright.job', arguments[0]);
-         arguments[1].forEach((act, at) => localStorage.setItem(`tankwright.act.${at + 1}`, act));",
-        &[json!(head.to_string()), json!(acts)],
-    );
-}
-
 #[track_caller]
 fn look(browser: &Browser, screen: Screen, name: &str) {
     for screen in [screen, screen.in_dark()] {
@@ -117,7 +106,8 @@ fn every_heater_is_drawn_as_it_is() {
             let made = drill::make(&order).expect("it can be made");
             let wiring = &made.job.home.plant.wiring;
             let actions = opened(model, wiring.boxed);
-            keep(&browser, &order, &actions);
+            let drill = serde_json::to_string(&order).expect("an order");
+            keep(&browser, &drill, "", &actions);
             browser.go("#/drill");
             browser.reload();
             browser.wait_until("document.querySelector('.drill')");

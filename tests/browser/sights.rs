@@ -7,21 +7,12 @@ use serde_json::json;
 use tankwright_tests::browser::{Browser, Hand, Screen};
 
 use super::calls::{self, Call};
+use super::work::keep;
 
 /// A browser whose device holds the first acts of the call, found as after a crash.
 fn with_acts(browser: &Browser, call: &Call, count: usize) {
     let code = drill::code::encode(&call.attempt.order).expect("the call has a code");
-    let head = json!({ "attempt": "1", "drill": code, "learner": call.attempt.learner });
-    let acts: Vec<String> = call.attempt.actions[..count]
-        .iter()
-        .map(|action| serde_json::to_string(action).expect("an act"))
-        .collect();
-    browser.run(
-        "localStorage.clear();
-         localStorage.setItem('tankwright.job', arguments[0]);
-         arguments[1].forEach((act, at) => localStorage.setItem(`tankwright.act.${at + 1}`, act));",
-        &[json!(head.to_string()), json!(acts)],
-    );
+    keep(browser, &code, &call.attempt.learner, &call.attempt.actions[..count]);
 }
 
 /// Looks at what is shown, in light and dark.

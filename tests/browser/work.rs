@@ -4,8 +4,21 @@ use std::collections::BTreeSet;
 
 use bench::{Action, Clamped, MeterFunction};
 use plant::{Place, Point, Screw};
-use serde_json::Value;
+use serde_json::{Value, json};
 use tankwright_tests::browser::{Browser, Hand};
+
+/// Puts a job on the browser's device, as the page keeps it: found again as after a crash.
+pub fn keep(browser: &Browser, drill: &str, learner: &str, actions: &[Action]) {
+    let head = json!({ "attempt": "1", "drill": drill, "learner": learner });
+    let acts: Vec<String> =
+        actions.iter().map(|action| serde_json::to_string(action).expect("an act")).collect();
+    browser.run(
+        "localStorage.clear();
+         localStorage.setItem('tankwright.job', arguments[0]);
+         arguments[1].forEach((act, at) => localStorage.setItem(`tankwright.act.${at + 1}`, act));",
+        &[json!(head.to_string()), json!(acts)],
+    );
+}
 
 /// The page with a drill under way, worked by one hand.
 pub struct Work<'a> {

@@ -12,7 +12,7 @@ const LIMIT: [Fixed; 4] = [
 ];
 const ELEMENT: [Fixed; 2] =
     [fixed(Screw::UEa, (116.0, 296.0), (-46.0, 5.0)), fixed(Screw::UEb, (222.0, 296.0), (16.0, 20.0))];
-const SHELL: Fixed = fixed(Screw::Shell, (34.0, 256.0), (-29.0, -15.0));
+const SHELL: Fixed = fixed(Screw::Shell, (34.0, 256.0), (-15.0, 26.0));
 
 const TWO: &[Fixed] = &[
     LIMIT[0],
@@ -58,10 +58,10 @@ const BOARD: &[Fixed] = &[
     LIMIT[1],
     LIMIT[2],
     LIMIT[3],
-    fixed(Screw::T1, (98.0, 164.0), (-8.0, -15.0)),
-    fixed(Screw::T2, (146.0, 164.0), (-8.0, -15.0)),
-    fixed(Screw::T3, (194.0, 164.0), (-8.0, -15.0)),
-    fixed(Screw::T4, (242.0, 164.0), (-8.0, -15.0)),
+    fixed(Screw::T1, (98.0, 164.0), (-8.0, -20.0)),
+    fixed(Screw::T2, (146.0, 164.0), (-8.0, -20.0)),
+    fixed(Screw::T3, (194.0, 164.0), (-8.0, -20.0)),
+    fixed(Screw::T4, (242.0, 164.0), (-8.0, -20.0)),
     fixed(Screw::K1, (62.0, 212.0), (16.0, 5.0)),
     fixed(Screw::K3, (124.0, 212.0), (16.0, 5.0)),
     fixed(Screw::K4, (190.0, 212.0), (16.0, 5.0)),
