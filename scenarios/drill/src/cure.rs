@@ -88,6 +88,8 @@ fn works(drill: &Drill, session: &Session) -> Vec<Defect> {
     left.retain(|defect| match defect {
         Defect::PowerOff => matches!(drill.fault.id, FaultId::F18 | FaultId::F69),
         Defect::LowSupply => !advised(Advice::LowSupplyVoltage),
+        Defect::ColdMain => !advised(Advice::ColdMain),
+        Defect::LongRun => !advised(Advice::NothingWrong),
         Defect::Demand => !advised(Advice::DemandExceedsCapacity) && !serves_as_is(drill, session),
         _ => true,
     });

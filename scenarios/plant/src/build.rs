@@ -29,7 +29,7 @@ quantity::constants! {
         Tag::Memory("regulator makers' data: commonly set to 50 psi; the codes ask for 40 to 80"),
     );
     /// How far a cable runs beside a live one.
-    const TIDY: Constant<Metres> = Constant::of(
+    pub(crate) const TIDY: Constant<Metres> = Constant::of(
         "run of the cable beside a live one",
         Metres(0.05),
         Tag::Model("a tidy installation: where they cross"),

@@ -18,7 +18,7 @@ const OFF: [(&str, f64); 1] = [("grip", 0.0)];
 pub fn perfect() -> Work {
     let mut work = Work::at(&order(FaultId::F70, &OFF));
     work.opens_up();
-    let hot = heats_past(&mut work, 180.0);
+    let hot = work.heats_past(Probe::Shell { level: Level::Upper }, 180.0);
     let seen = work.look(Place::UpperCompartment);
     assert!(
         seen.contains(&Sight::LimitOffTheShell { level: Level::Upper })
@@ -43,17 +43,6 @@ pub fn perfect() -> Work {
     work.proves(18.75);
     work.acts(hand_over());
     work
-}
-
-/// Waits, everything as it is, until the shell beside the limit is this hot, in °F; the step of that reading.
-fn heats_past(work: &mut Work, fahrenheit: f64) -> u32 {
-    for _ in 0..24 {
-        if work.degrees(Probe::Shell { level: Level::Upper }) > fahrenheit {
-            return work.step();
-        }
-        work.act(Action::Wait { minutes: 10.0 });
-    }
-    panic!("never past {fahrenheit} °F");
 }
 
 #[test]

@@ -199,6 +199,18 @@ impl Work {
         }
     }
 
+    /// Waits, everything as it is, until it is this hot there, in °F; the step of that reading.
+    #[track_caller]
+    pub fn heats_past(&mut self, at: Probe, fahrenheit: f64) -> u32 {
+        for _ in 0..24 {
+            if self.degrees(at) > fahrenheit {
+                return self.step();
+            }
+            self.act(Action::Wait { minutes: 10.0 });
+        }
+        panic!("never past {fahrenheit} °F");
+    }
+
     /// Whether the water meter's small dial turns.
     #[track_caller]
     pub fn meter_turns(&mut self) -> bool {

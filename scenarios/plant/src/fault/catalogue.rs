@@ -99,6 +99,8 @@ catalogue! {
     F39 f39 "F39",
     /// Hot and cold connections swapped.
     F40 f40 "F40",
+    /// Water comes in colder than usual.
+    F42 f42 "F42",
     /// Hot line leaks out of sight.
     F43 f43 "F43",
     /// Thermal expansion in a closed system.
@@ -107,6 +109,8 @@ catalogue! {
     F46 f46 "F46",
     /// Relief valve's seat fouled.
     F47 f47 "F47",
+    /// Limit and upper thermostat welded.
+    F48 f48 "F48",
     /// Expansion tank waterlogged.
     F49 f49 "F49",
     /// Element gasket leaks.
@@ -127,6 +131,10 @@ catalogue! {
     F60 f60 "F60",
     /// Relay of a board failed.
     F61 f61 "F61",
+    /// Board locked out for want of water.
+    F62 f62 "F62",
+    /// A measurement that misled.
+    F64 f64 "F64",
     /// Neutral of a hot-and-neutral heater open.
     F65 f65 "F65",
     /// 240 V heater fed with 120 V.

@@ -98,6 +98,12 @@ pub enum Defect {
     LowSupply,
     /// The house asks for more than the heater was fitted for.
     Demand,
+    /// Water comes in far colder than the town's.
+    ColdMain,
+    /// The board has locked heating out.
+    LockedOut,
+    /// The cable shows ghost volts.
+    LongRun,
 }
 
 quantity::constants! {
@@ -229,6 +235,7 @@ impl Home {
             (limits().any(Limit::is_weak), Defect::LimitWeak),
             (sensor(Level::Upper), Defect::Sensor(Level::Upper)),
             (sensor(Level::Lower), Defect::Sensor(Level::Lower)),
+            (plant.board.is_some_and(|board| board.lockout.is_some()), Defect::LockedOut),
         ] {
             if there {
                 found.push(what);
@@ -278,6 +285,7 @@ impl Home {
             (relief.weep > 0.0 || high, Defect::ReliefValve),
             (plumbing.is_closed() && !room, Defect::NoExpansionRoom),
             (self.demand > TOO_MUCH.get(), Defect::Demand),
+            (super::f42::is_cold(self), Defect::ColdMain),
         ] {
             if there {
                 found.push(what);
@@ -303,6 +311,7 @@ impl Home {
         let whole = |ohms: &Ohms| *ohms <= LOOSE_SERVICE.get();
         for (there, what) in [
             (heater.is_some_and(|b| b.stabs[0] == b.stabs[1]), Defect::BreakerStab),
+            (self.plant.beside_live > super::f64::LONG_RUN.get(), Defect::LongRun),
             (!service.impedance.iter().all(whole) || !whole(&service.neutral), Defect::Service),
             (super::f69::mistaken(&self.plant.panel), Defect::Mislabelled),
         ] {

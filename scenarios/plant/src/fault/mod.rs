@@ -40,10 +40,12 @@ mod f37;
 mod f38;
 mod f39;
 mod f40;
+mod f42;
 mod f43;
 mod f45;
 mod f46;
 mod f47;
+mod f48;
 mod f49;
 mod f50;
 mod f51;
@@ -54,6 +56,8 @@ mod f56;
 mod f58;
 mod f60;
 mod f61;
+mod f62;
+mod f64;
 mod f65;
 mod f66;
 mod f67;
@@ -90,8 +94,10 @@ pub(crate) const SOURCES: &[&[Listed]] = &[
     f25::CONSTANTS,
     f29::CONSTANTS,
     f39::CONSTANTS,
+    f42::CONSTANTS,
     f46::CONSTANTS,
     f49::CONSTANTS,
+    f64::CONSTANTS,
     inspect::CONSTANTS,
     sound::CONSTANTS,
     worn::CONSTANTS,
@@ -203,7 +209,7 @@ impl FaultId {
 
     /// Nobody calls for it: it shows to somebody who looks for it, and explains no complaint.
     pub const fn is_silent(self) -> bool {
-        matches!(self, Self::F56 | Self::F75)
+        matches!(self, Self::F56 | Self::F64 | Self::F75)
     }
 
     /// Whether one repair serves both: changing the same part, or the same words.

@@ -27,6 +27,8 @@ pub enum Remedy {
     MoveBreaker,
     /// Close the right breaker and write the truth into the directory.
     Relabel,
+    /// Take the board's supply away and give it back, once the tank is known to be full.
+    ClearBoard,
     /// Nothing here: lock off what could be hurt and call the utility.
     CallUtility,
     /// Both dials to 120 °F.
@@ -102,6 +104,8 @@ named! {
         LowSupplyVoltage = "low-supply-voltage",
         /// Why 120 °F, and a mixing valve for anything hotter.
         SafeTemperature = "safe-temperature",
+        /// Colder water comes in: what that asks of a sound heater.
+        ColdMain = "cold-main",
         /// The heater is sound; what was found and measured.
         NothingWrong = "nothing-wrong",
     }

@@ -32,8 +32,14 @@ impl Home {
     /// Makes every part sound and every setting ordinary. Water, temperatures, pressures and time stay as
     /// they are: this is the same house at the same moment, had nothing been wrong with it.
     pub fn make_sound(&mut self) {
+        if super::f42::is_cold(self) {
+            self.plant.plumbing.inlet = self.setting.climate.mains(self.setting.day);
+        }
         let plant = &mut self.plant;
         self.demand = 1.0;
+        if plant.beside_live > super::f64::LONG_RUN.get() {
+            plant.beside_live = crate::build::TIDY.get();
+        }
         for element in &mut plant.elements {
             element.open = false;
             element.stamp = plant.plate.element;
