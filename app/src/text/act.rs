@@ -30,6 +30,9 @@ pub fn part_option(part: &NewPart, units: Units) -> String {
         | NewPart::Nipples
         | NewPart::Connections
         | NewPart::HotLine
+        | NewPart::PipeClips
+        | NewPart::ReturnCheck
+        | NewPart::PumpTimer
         | NewPart::Thermostat { .. }
         | NewPart::Limit
         | NewPart::TimeSwitch

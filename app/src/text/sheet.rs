@@ -15,6 +15,10 @@ pub const INSIDE: [&str; 2] = ["inside", "not seen"];
 pub const HOT_PIPE: [&str; 2] = ["Hot", "to the house"];
 /// The cold valve.
 pub const COLD_VALVE: &str = "Cold shut-off";
+/// A group of acts.
+pub const RETURN_VALVE: &str = "Valve of the recirculation loop";
+/// An act.
+pub const THERMOMETER_RETURN: &str = "Thermometer on the loop’s return";
 /// The drain.
 pub const DRAIN_SHORT: &str = "Drain";
 /// The van.

@@ -81,6 +81,7 @@ impl Voice {
             }
             Action::Seat { level } => say("act-seat", &[("level", self.level(*level).into())]),
             Action::ColdValve { opening } => self.valve("cold", None, *opening),
+            Action::ReturnValve { opening } => self.valve("return", None, *opening),
             Action::Tap { tap, opening } => self.valve("tap", Some(self.tap(*tap)), *opening),
             Action::Bucket { tap, volume } => {
                 say("act-bucket", &[("tap", self.tap(*tap).into()), ("volume", u.volume(*volume).into())])
@@ -166,6 +167,7 @@ impl Voice {
             Probe::Shell { level } => self.filled("probe-shell", &[("level", self.level(*level).into())]),
             Probe::Metal { point } => self.point(*point),
             Probe::HotPipe => self.text("probe-hot-pipe"),
+            Probe::ReturnPipe => self.text("probe-return-pipe"),
             Probe::ColdPipe => self.text("probe-cold-pipe"),
             Probe::ReliefPipe => self.text("probe-relief-pipe"),
             Probe::Drain => self.text("probe-drain"),

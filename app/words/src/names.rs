@@ -144,6 +144,9 @@ impl Voice {
             | NewPart::Nipples
             | NewPart::Connections
             | NewPart::HotLine
+            | NewPart::PipeClips
+            | NewPart::ReturnCheck
+            | NewPart::PumpTimer
             | NewPart::Gasket { .. } => return kind,
         };
         self.filled("part-with", &[("part", kind.into()), ("detail", detail.into())])

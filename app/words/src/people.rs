@@ -70,8 +70,13 @@ impl Voice {
             Answer::WaterBill { factor } => {
                 self.text(if *factor > 1.15 { "says-water-bill-up" } else { "says-bill-same" })
             }
-            Answer::Noise { rumbles, hisses, spits } => {
-                let heard = [(rumbles, "says-rumbles"), (hisses, "says-hisses"), (spits, "says-spits")];
+            Answer::Noise { rumbles, hisses, spits, ticks } => {
+                let heard = [
+                    (rumbles, "says-rumbles"),
+                    (hisses, "says-hisses"),
+                    (spits, "says-spits"),
+                    (ticks, "says-ticks"),
+                ];
                 let said: Vec<String> =
                     heard.iter().filter(|(on, _)| **on).map(|(_, id)| self.text(id)).collect();
                 if said.is_empty() { self.text("says-no-noise") } else { said.join(" ") }

@@ -97,6 +97,11 @@ impl Voice {
                 &[("metal", self.text(&format!("anode-{metal}")).into())],
             ),
             Sight::Flakes => self.text("sight-flakes"),
+            Sight::Loop { runs: true } => self.text("sight-loop-runs"),
+            Sight::Loop { runs: false } => self.text("sight-loop-rests"),
+            Sight::Grit => self.text("sight-grit"),
+            Sight::Popping => self.text("sight-popping"),
+            Sight::Ticking => self.text("sight-ticking"),
             Sight::TapRuns { tap, flow, spitting } => say(
                 match (flow.get() > 1e-9, spitting) {
                     (false, _) => "sight-tap-dry",

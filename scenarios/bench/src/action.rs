@@ -199,6 +199,11 @@ pub enum Action {
         /// Opening, 0 shut to 1 full.
         opening: f64,
     },
+    /// Set the valve in the return of a recirculation loop.
+    ReturnValve {
+        /// Opening, 0 shut to 1 full.
+        opening: f64,
+    },
     /// Set a hot tap.
     Tap {
         /// Which.

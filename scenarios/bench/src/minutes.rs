@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 86] = [
+pub const TABLE: [Constant; 90] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -97,6 +97,10 @@ pub const TABLE: [Constant; 86] = [
     usual("nipples", 45.0),
     usual("connections", 60.0),
     usual("hot-line", 180.0),
+    usual("pipe-clips", 40.0),
+    usual("return-check", 40.0),
+    usual("pump-timer", 20.0),
+    usual("return-valve", 1.0),
     usual("heater", 150.0),
     usual("finding", 2.0),
     usual("advise", 2.0),
@@ -158,6 +162,7 @@ pub fn name(action: &Action) -> &'static str {
         Action::Dial { .. } => "dial",
         Action::Seat { .. } => "seat",
         Action::ColdValve { .. } => "cold-valve",
+        Action::ReturnValve { .. } => "return-valve",
         Action::Tap { .. } => "tap",
         Action::Plug { .. } => "plug",
         Action::Stops { .. } => "stops",
@@ -193,6 +198,9 @@ pub fn name(action: &Action) -> &'static str {
             NewPart::Nipples => "nipples",
             NewPart::Connections => "connections",
             NewPart::HotLine => "hot-line",
+            NewPart::PipeClips => "pipe-clips",
+            NewPart::ReturnCheck => "return-check",
+            NewPart::PumpTimer => "pump-timer",
             NewPart::Gasket { .. } => "gasket",
             NewPart::ReliefValve { .. } => "relief-valve",
             NewPart::ExpansionTank { .. } => "expansion-tank",

@@ -156,6 +156,17 @@ pub enum Sight {
         /// Its core shows.
         core: bool,
     },
+    /// A recirculation pump beside the heater.
+    Loop {
+        /// It hums.
+        runs: bool,
+    },
+    /// Grit and scale in what the drain gives.
+    Grit,
+    /// Popping under a crusted element.
+    Popping,
+    /// A pipe ticks.
+    Ticking,
     /// White flakes in a bucket or strainer.
     Flakes,
     /// The tap runs: full bore, spitting, or nothing.

@@ -170,6 +170,8 @@ pub enum Probe {
     ColdPipe,
     /// On the pipe of the nipple marked hot.
     HotPipe,
+    /// On the return of a recirculation loop, beside the heater.
+    ReturnPipe,
     /// On the relief valve's discharge pipe.
     ReliefPipe,
     /// In water from the drain.
@@ -266,6 +268,12 @@ pub enum NewPart {
     Connections,
     /// A length of the hot line, once its leak is found.
     HotLine,
+    /// Padded clips for a hot pipe.
+    PipeClips,
+    /// A check valve for the return of a loop.
+    ReturnCheck,
+    /// A timer for the pump of a loop, set to the hours the house uses.
+    PumpTimer,
     /// A whole heater.
     Heater {
         /// Nominal storage.
@@ -304,6 +312,9 @@ impl NewPart {
             Self::Nipples => PartKind::Nipples,
             Self::Connections => PartKind::Connections,
             Self::HotLine => PartKind::HotLine,
+            Self::PipeClips => PartKind::PipeClips,
+            Self::ReturnCheck => PartKind::ReturnCheck,
+            Self::PumpTimer => PartKind::PumpTimer,
             Self::Heater { .. } => PartKind::Heater,
         }
     }

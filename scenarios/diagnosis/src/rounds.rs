@@ -182,6 +182,7 @@ fn running(home: &Home) -> Vec<Action> {
     acts.push(Action::Thermometer { at: Probe::Drain });
     acts.push(Action::Bucket { tap: Tap::Bath, volume: DRAW });
     acts.extend(live(home));
+    acts.push(Action::Listen { at: Place::LowerCompartment });
     acts.extend(looks());
     acts
 }
@@ -238,6 +239,7 @@ fn water() -> Vec<Action> {
         Action::TellHousehold,
         Action::Thermometer { at: Probe::ColdPipe },
         Action::Thermometer { at: Probe::ReliefPipe },
+        Action::Thermometer { at: Probe::ReturnPipe },
         Action::Gauge { on: true },
         Action::ReadGauge,
     ];
@@ -255,6 +257,7 @@ fn water() -> Vec<Action> {
     acts.push(Action::ReadWaterMeter);
     acts.extend([Action::Tap { tap: Tap::Kitchen, opening: 1.0 }, Action::Wait { minutes: 2.0 }]);
     acts.extend([Probe::HotPipe, Probe::ColdPipe].map(|at| Action::Thermometer { at }));
+    acts.push(Action::Listen { at: Place::HeaterTop });
     acts.push(Action::ColdValve { opening: 0.0 });
     acts.extend([Action::Wait { minutes: 2.0 }, Action::Look { at: Place::Taps }]);
     acts.extend([Tap::Laundry, Tap::Bath, Tap::Shower].map(|tap| Action::Stops { tap, shut: true }));

@@ -55,6 +55,10 @@ impl Walk {
 const fn sets(act: &Action) -> bool {
     matches!(
         act,
-        Action::WaitForCutOut | Action::Bucket { .. } | Action::ColdValve { .. } | Action::Dial { .. }
+        Action::WaitForCutOut
+            | Action::Bucket { .. }
+            | Action::ColdValve { .. }
+            | Action::ReturnValve { .. }
+            | Action::Dial { .. }
     )
 }

@@ -88,6 +88,7 @@ fn works(drill: &Drill, session: &Session) -> Vec<Defect> {
     left.retain(|defect| match defect {
         Defect::PowerOff => matches!(drill.fault.id, FaultId::F18 | FaultId::F69),
         Defect::LowSupply => !advised(Advice::LowSupplyVoltage),
+        Defect::DampAir => !advised(Advice::DampAir),
         Defect::ColdMain => !advised(Advice::ColdMain),
         Defect::LongRun => !advised(Advice::NothingWrong),
         Defect::Demand => !advised(Advice::DemandExceedsCapacity) && !serves_as_is(drill, session),
@@ -118,7 +119,7 @@ pub fn aftermath(drill: &Drill, session: &Session, days: u16) -> Option<Symptom>
 /// Parts whose change is the remedy of this drill's fault.
 pub fn right_parts(drill: &Drill) -> Vec<PartKind> {
     match drill.fault.id.remedy(&drill.fault.parameters) {
-        Some(Remedy::Replace(part)) => vec![part],
+        Some(Remedy::Replace(part) | Remedy::FlushAndReplace(part)) => vec![part],
         Some(Remedy::ReplaceAll(parts)) => parts.to_vec(),
         // On 208 V, elements made for it are as good an end as words.
         Some(Remedy::Advise(Advice::LowSupplyVoltage)) => {

@@ -34,6 +34,9 @@ pub const fn scope_of(part: PartKind) -> Scope {
         | PartKind::Nipples
         | PartKind::Connections
         | PartKind::HotLine
+        | PartKind::PipeClips
+        | PartKind::ReturnCheck
+        | PartKind::PumpTimer
         | PartKind::DipTube
         | PartKind::Anode
         | PartKind::ReliefValve

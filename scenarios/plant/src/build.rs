@@ -131,6 +131,7 @@ fn plumbing(setting: Setting) -> Plumbing {
         reversed: false,
         mixing: None,
         recirculation: None,
+        tight: Metres(0.0),
         taps: [0.0; Tap::ALL.len()],
         cold_taps: [0.0; Tap::ALL.len()],
         fixtures: [Fixture::default(); Tap::ALL.len()],

@@ -35,8 +35,17 @@ pub fn perfect() -> Work {
         work.look(place);
         steps.push(work.step());
     }
+    work.hears(Place::LowerCompartment);
+    steps.push(work.step());
     work.act(Action::WaitForCutOut);
     steps.push(work.amps(Wire::FeedB, 0.0));
+    // No pipe ticks as hot water runs, and the main is as cold as ever.
+    work.acts([Action::Tap { tap: Tap::Kitchen, opening: 1.0 }, Action::Wait { minutes: 2.0 }]);
+    work.hears(Place::HeaterTop);
+    steps.push(work.step());
+    work.act(Action::Thermometer { at: Probe::ColdPipe });
+    steps.push(work.step());
+    work.act(Action::Tap { tap: Tap::Kitchen, opening: 0.0 });
     work.acts(open(Level::Upper));
     work.acts(open(Level::Lower));
     let dials = work.act(Action::Read { what: Writing::Dials }).shown;

@@ -65,9 +65,10 @@ pub fn changed_in_error(order: &Order) -> (Work, Verdict) {
         work.act(Action::Breaker { slot, on: true });
     }
     work.act(by_the_book::close_box());
-    work.act(Action::TellResult);
-    // Handing over may do its own harm: a dial left low keeps the tank lukewarm.
-    work.session.step(&Action::HandOver);
+    // What was not the fault may do its harm meanwhile: a loose joint burns on, a dial left low keeps it lukewarm.
+    for last in [Action::TellResult, Action::HandOver] {
+        work.session.step(&last);
+    }
     let verdict = work.verdict();
     (work, verdict)
 }

@@ -40,8 +40,10 @@ mod f37;
 mod f38;
 mod f39;
 mod f40;
+mod f41;
 mod f42;
 mod f43;
+mod f44;
 mod f45;
 mod f46;
 mod f47;
@@ -50,9 +52,11 @@ mod f49;
 mod f50;
 mod f51;
 mod f52;
+mod f53;
 mod f54;
 mod f55;
 mod f56;
+mod f57;
 mod f58;
 mod f60;
 mod f61;
@@ -86,7 +90,7 @@ use plant::fault::{FaultError, FaultId};
 use tankwright_tests::tree;
 
 /// The whole proper job for each fault.
-const PERFECT: [(FaultId, fn() -> work::Work); 68] = [
+const PERFECT: [(FaultId, fn() -> work::Work); 72] = [
     (FaultId::F01, f01::perfect),
     (FaultId::F02, f02::perfect),
     (FaultId::F03, f03::perfect),
@@ -126,8 +130,10 @@ const PERFECT: [(FaultId, fn() -> work::Work); 68] = [
     (FaultId::F38, f38::perfect),
     (FaultId::F39, f39::perfect),
     (FaultId::F40, f40::perfect),
+    (FaultId::F41, f41::perfect),
     (FaultId::F42, f42::perfect),
     (FaultId::F43, f43::perfect),
+    (FaultId::F44, f44::perfect),
     (FaultId::F45, f45::perfect),
     (FaultId::F46, f46::perfect),
     (FaultId::F47, f47::perfect),
@@ -136,9 +142,11 @@ const PERFECT: [(FaultId, fn() -> work::Work); 68] = [
     (FaultId::F50, f50::perfect),
     (FaultId::F51, f51::perfect),
     (FaultId::F52, f52::perfect),
+    (FaultId::F53, f53::perfect),
     (FaultId::F54, f54::perfect),
     (FaultId::F55, f55::perfect),
     (FaultId::F56, f56::perfect),
+    (FaultId::F57, f57::perfect),
     (FaultId::F58, f58::perfect),
     (FaultId::F60, f60::perfect),
     (FaultId::F61, f61::perfect),
@@ -166,7 +174,7 @@ fn every_fault_has_its_job() {
 }
 
 /// Seeds, and with them days of the year, tried for a fault that does not fit.
-const SEASONS: u32 = 8;
+const SEASONS: u32 = 40;
 /// Heaters that each fault is tried in.
 const EACH: usize = 4;
 

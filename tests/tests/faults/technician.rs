@@ -235,6 +235,9 @@ pub fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> New
         PartKind::Nipples => NewPart::Nipples,
         PartKind::Connections => NewPart::Connections,
         PartKind::HotLine => NewPart::HotLine,
+        PartKind::PipeClips => NewPart::PipeClips,
+        PartKind::ReturnCheck => NewPart::ReturnCheck,
+        PartKind::PumpTimer => NewPart::PumpTimer,
         PartKind::Heater => NewPart::Heater { nominal: plate.nominal, rating },
     }
 }

@@ -211,6 +211,24 @@ impl Work {
         panic!("never past {fahrenheit} °F");
     }
 
+    /// What is heard at a place.
+    #[track_caller]
+    pub fn hears(&mut self, at: plant::Place) -> Vec<Sight> {
+        sights(self.act(Action::Listen { at }).shown)
+    }
+
+    /// Hose on and drain open: until nothing grey comes any more.
+    #[track_caller]
+    pub fn flushes(&mut self) {
+        for _ in 0..60 {
+            self.act(Action::Wait { minutes: 5.0 });
+            if !self.look(plant::Place::Drain).contains(&Sight::Grit) {
+                return;
+            }
+        }
+        panic!("it never ran clear");
+    }
+
     /// Whether the water meter's small dial turns.
     #[track_caller]
     pub fn meter_turns(&mut self) -> bool {

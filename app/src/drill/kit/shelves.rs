@@ -109,7 +109,16 @@ fn shelves(layout: Layout) -> Vec<Vec<NewPart>> {
     all.push(MIXED.iter().map(|&t| NewPart::MixingValve { set: Temperature::fahrenheit(t) }).collect());
     all.push(Tap::ALL.iter().map(|&tap| NewPart::Cartridge { tap }).collect());
     all.extend(
-        [NewPart::DrainValve, NewPart::Nipples, NewPart::Connections, NewPart::HotLine].map(|p| vec![p]),
+        [
+            NewPart::DrainValve,
+            NewPart::Nipples,
+            NewPart::Connections,
+            NewPart::HotLine,
+            NewPart::PipeClips,
+            NewPart::ReturnCheck,
+            NewPart::PumpTimer,
+        ]
+        .map(|p| vec![p]),
     );
     for level in levels() {
         all.push([true, false].map(|seat_cleaned| NewPart::Gasket { level, seat_cleaned }).to_vec());

@@ -42,10 +42,17 @@ pub fn top(session: &Session) -> Vec<Group> {
         Offer::plain(Action::LookAtAnode, text::LOOK_AT_ANODE),
     ];
     rest.extend(wet(Fitting::Nipples));
-    vec![
+    let loops = plumbing.recirculation.map(|one| {
+        let mut offers = set(one.valve, |opening| Action::ReturnValve { opening });
+        offers.push(Offer::plain(Action::Thermometer { at: Probe::ReturnPipe }, text::THERMOMETER_RETURN));
+        Group::new(text::RETURN_VALVE, offers)
+    });
+    let mut groups = vec![
         Group::new(text::COLD_VALVE, set(plumbing.cold_valve, |opening| Action::ColdValve { opening })),
         Group::new(text::PIPES, rest),
-    ]
+    ];
+    groups.extend(loops);
+    groups
 }
 
 /// At the relief valve.

@@ -88,7 +88,10 @@ pub(super) fn fit(turn: &mut Turn, part: &NewPart) {
         | NewPart::DrainValve
         | NewPart::Nipples
         | NewPart::Connections
-        | NewPart::HotLine => fit_pipes(&mut turn.s.home.plant.plumbing, part),
+        | NewPart::HotLine
+        | NewPart::PipeClips
+        | NewPart::ReturnCheck
+        | NewPart::PumpTimer => fit_pipes(&mut turn.s.home.plant.plumbing, part),
         NewPart::ReliefValve { opens_at } => {
             let relief = &mut turn.s.home.plant.plumbing.relief;
             relief.opens_at = opens_at;
@@ -141,6 +144,14 @@ fn fit_pipes(plumbing: &mut plant::Plumbing, part: &NewPart) {
         }
         NewPart::Connections => plumbing.reversed = false,
         NewPart::HotLine => plumbing.hot_leak = 0.0,
+        NewPart::PipeClips => plumbing.tight = quantity::Metres(0.0),
+        NewPart::ReturnCheck | NewPart::PumpTimer => {
+            if let Some(loops) = &mut plumbing.recirculation {
+                // A new timer keeps the pump still at the hours of a service call.
+                loops.pump &= *part != NewPart::PumpTimer;
+                loops.check |= *part == NewPart::ReturnCheck;
+            }
+        }
         _ => {}
     }
 }

@@ -48,7 +48,7 @@ fn element_faulty(plant: &Plant, level: Level) -> bool {
 fn element_worn(plant: &Plant, level: Level) -> bool {
     let Some(element) = plant.elements.get(level.index()) else { return false };
     let share = element.coil().get() / element.stamp.resistance().get();
-    let bad = element.open || element.leak.is_some() || element.scorched;
+    let bad = element.open || element.leak.is_some() || element.scorched || element.is_crusted();
     bad || !(PASS.0..=PASS.1).contains(&share)
 }
 
@@ -150,6 +150,9 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
         PartKind::Nipples => plant.plumbing.nipple_leak > 0.0 || plant.plumbing.traps.are_choked(),
         PartKind::Connections => plant.plumbing.reversed,
         PartKind::HotLine => plant.plumbing.hot_leak > 0.0,
+        PartKind::PipeClips => plant.plumbing.tight > quantity::Metres(0.0),
+        PartKind::ReturnCheck => plant.plumbing.recirculation.is_some_and(|r| !r.check),
+        PartKind::PumpTimer => plant.plumbing.recirculation.is_some_and(|r| r.pump),
         PartKind::Heater => plant.vessel.shell_hole > 0.0,
     }
 }
@@ -202,6 +205,9 @@ pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
         | NewPart::Nipples
         | NewPart::Connections
         | NewPart::HotLine
+        | NewPart::PipeClips
+        | NewPart::ReturnCheck
+        | NewPart::PumpTimer
         | NewPart::Gasket { .. } => true,
     }
 }

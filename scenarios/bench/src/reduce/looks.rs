@@ -20,6 +20,9 @@ const RUNS_DOWN: Seconds = Seconds(600.0);
 /// From this much water on the floor it is seen. Model: no source.
 const SEEN: quantity::Volume = quantity::Volume::litres(0.05);
 
+/// Sediment that still clouds what the drain gives. Model: no source.
+const GRITTY: quantity::Volume = quantity::Volume::litres(0.1);
+
 /// Reads something written.
 pub(super) fn read(turn: &mut Turn, what: Writing, time: Seconds) -> Answered {
     match what {
@@ -128,11 +131,13 @@ fn joints(session: &Session, at: Place) -> Vec<Sight> {
 
 fn heater_top(session: &Session) -> Vec<Sight> {
     let plumbing = &session.home.plant.plumbing;
-    vec![
+    let mut sights = vec![
         fitting(session, Fitting::Nipples),
         Sight::ExpansionTank { there: plumbing.expansion.is_some() },
         Sight::CheckValve { there: plumbing.closed },
-    ]
+    ];
+    sights.extend(plumbing.recirculation.map(|one| Sight::Loop { runs: one.pump }));
+    sights
 }
 
 fn upper(session: &Session) -> Vec<Sight> {
@@ -171,6 +176,9 @@ fn drain(session: &Session) -> Vec<Sight> {
     }
     if plant.plumbing.drain_valve > 0.0 {
         sights.push(Sight::DrainRuns { flow: plant.drain_flow() });
+        if plant.vessel.sediment > GRITTY {
+            sights.push(Sight::Grit);
+        }
     }
     sights
 }
@@ -217,8 +225,14 @@ fn fitting(session: &Session, fitting: Fitting) -> Sight {
     let dry_for = session.me.wiped.get(&fitting).map(|at| session.clock - *at);
     let after = |time: Seconds| dry_for.is_none_or(|dry| dry >= time);
     let own = leaks(plant, fitting);
+    let sweat = plant.sweats();
+    let damp = match fitting {
+        Fitting::Nipples => sweat.pipe,
+        Fitting::BottomRim => sweat.shell,
+        _ => false,
+    };
     let above = DOWNWARDS.iter().take_while(|f| **f != fitting).any(|f| leaks(plant, *f));
-    let wet = (own && after(REWETS)) || (above && after(RUNS_DOWN));
+    let wet = ((own || damp) && after(REWETS)) || (above && after(RUNS_DOWN));
     if wet { Sight::Wet { fitting, dripping: own && after(REWETS) } } else { Sight::Dry { fitting } }
 }
 
@@ -273,6 +287,12 @@ pub(super) fn listen(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
             if watts.into_iter().any(|w| w > HEARD) {
                 sights.push(Sight::Simmering);
             }
+            if Level::ALL.iter().any(|level| plant.pops(*level)) {
+                sights.push(Sight::Popping);
+            }
+            if at == Place::HeaterTop && plant.ticks() {
+                sights.push(Sight::Ticking);
+            }
         }
         Place::Relief if senses::relief_runs(plant) => sights.push(Sight::ReliefRunning),
         Place::Drain if plant.drain_flow().get() > 0.0 => {
@@ -307,6 +327,9 @@ pub(super) fn thermometer(turn: &mut Turn, at: &Probe, time: Seconds) -> Answere
     match *at {
         Probe::Tap { tap } if turn.s.home.plant.tap_flow(tap).get() <= 0.0 => return Err(Refusal::NoFlow),
         Probe::Drain if turn.s.home.plant.drain_flow().get() <= 0.0 => return Err(Refusal::NoFlow),
+        Probe::ReturnPipe if turn.s.home.plant.plumbing.recirculation.is_none() => {
+            return Err(Refusal::NotHere);
+        }
         Probe::Shell { level } => reach::control(&turn.s, level)?,
         Probe::Metal { point } => reach::point(&turn.s, point)?,
         _ => {}
@@ -320,6 +343,7 @@ pub(super) fn thermometer(turn: &mut Turn, at: &Probe, time: Seconds) -> Answere
         Probe::Metal { point } => plant.metal(point),
         Probe::ColdPipe => plant.marked_cold_pipe(),
         Probe::HotPipe => plant.hot_pipe(),
+        Probe::ReturnPipe => plant.return_temperature(),
         Probe::ReliefPipe => relief_pipe(plant),
         Probe::Drain => plant.drain_temperature(),
     };

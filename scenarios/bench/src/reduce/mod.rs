@@ -168,6 +168,7 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::ColdValve { opening } => water::cold_valve(turn, *opening, time),
         Action::Tap { tap, opening } => water::tap(turn, *tap, *opening, time),
         Action::Plug { level, fitted } => dials::plug(turn, *level, *fitted, time),
+        Action::ReturnValve { opening } => water::return_valve(turn, *opening, time),
         Action::Stops { tap, shut } => water::stops(turn, *tap, *shut, time),
         Action::Sample { tap, hot } => water::sample(turn, *tap, *hot, time),
         Action::LookAtAnode => water::look_at_anode(turn, time),

@@ -43,6 +43,9 @@ const fn cost(part: &NewPart) -> f64 {
         NewPart::Nipples => 20.0,
         NewPart::Connections => 30.0,
         NewPart::HotLine => 80.0,
+        NewPart::PipeClips => 12.0,
+        NewPart::ReturnCheck => 30.0,
+        NewPart::PumpTimer => 45.0,
         NewPart::Gasket { .. } => 4.0,
         NewPart::ReliefValve { .. } => 35.0,
         NewPart::ExpansionTank { .. } => 60.0,
@@ -114,6 +117,9 @@ fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
         | NewPart::Nipples
         | NewPart::Connections
         | NewPart::HotLine
+        | NewPart::PipeClips
+        | NewPart::ReturnCheck
+        | NewPart::PumpTimer
         | NewPart::Gasket { .. } => true,
     };
     if sensible { Ok(()) } else { Err(Refusal::OutOfRange) }
@@ -142,7 +148,16 @@ fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
         NewPart::DipTube | NewPart::Anode { .. } => Ok(()),
         NewPart::ReliefValve { .. } | NewPart::ExpansionTank { .. } => Ok(()),
         NewPart::Regulator { .. } | NewPart::MixingValve { .. } | NewPart::Cartridge { .. } => Ok(()),
-        NewPart::DrainValve | NewPart::Nipples | NewPart::Connections | NewPart::HotLine => Ok(()),
+        NewPart::ReturnCheck | NewPart::PumpTimer if session.home.plant.plumbing.recirculation.is_none() => {
+            Err(Refusal::NotHere)
+        }
+        NewPart::DrainValve
+        | NewPart::Nipples
+        | NewPart::Connections
+        | NewPart::HotLine
+        | NewPart::PipeClips
+        | NewPart::ReturnCheck
+        | NewPart::PumpTimer => Ok(()),
         NewPart::Heater { .. } => {
             reach::place(session, Place::JunctionBox)?;
             if session.home.plant.fill() > CARRIED {
@@ -227,6 +242,7 @@ fn open_up(turn: &mut Turn, part: &NewPart) {
             at
         }
         NewPart::DipTube
+        | NewPart::ReturnCheck
         | NewPart::ExpansionTank { .. }
         | NewPart::Regulator { .. }
         | NewPart::MixingValve { .. }

@@ -141,6 +141,18 @@ fn run(turn: &mut Turn, tap: Tap, volume: Volume) -> Bucket {
     Bucket { tap, volume: drawn, flow, first, last, fell_after, spat }
 }
 
+/// The valve in the return of a recirculation loop.
+pub(super) fn return_valve(turn: &mut Turn, to: f64, time: Seconds) -> Answered {
+    let to = opening(to)?;
+    let Some(loops) = &mut turn.s.home.plant.plumbing.recirculation else { return Err(Refusal::NotHere) };
+    if loops.valve == to {
+        return Err(Refusal::AlreadySo);
+    }
+    loops.valve = to;
+    turn.pass(time);
+    Ok(Shown::DoneWith { sights: meanwhile(turn) })
+}
+
 /// The stops under a fixture: with them shut neither side passes, nor anything across.
 pub(super) fn stops(turn: &mut Turn, tap: Tap, shut: bool, time: Seconds) -> Answered {
     if turn.s.home.plant.plumbing.is_shut(tap as usize) == shut {

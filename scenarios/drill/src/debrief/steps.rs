@@ -90,6 +90,7 @@ impl Phase {
             | Action::MoveBreaker { .. }
             | Action::Replace { .. } => Self::Repair,
             Action::ColdValve { .. }
+            | Action::ReturnValve { .. }
             | Action::Tap { .. }
             | Action::Hose { .. }
             | Action::Drain { .. }

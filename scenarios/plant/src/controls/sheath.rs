@@ -109,6 +109,13 @@ impl Element {
     }
 }
 
+impl Element {
+    /// Its scale is thick enough to hold water.
+    pub fn is_crusted(&self) -> bool {
+        self.scale.thickness >= HOLDS_WATER.get()
+    }
+}
+
 impl Plant {
     /// Where water boils at the pressure in the tank.
     pub fn boils_at(&self) -> Temperature {
@@ -134,7 +141,7 @@ impl Plant {
     pub fn pops(&self, level: Level) -> bool {
         let Some(element) = self.elements.get(level.index()) else { return false };
         let excess = element.sheath.above(self.boils_at());
-        self.wetted(level) && element.scale.thickness >= HOLDS_WATER.get() && excess >= POPS_ABOVE.get()
+        self.wetted(level) && element.is_crusted() && excess >= POPS_ABOVE.get()
     }
 }
 

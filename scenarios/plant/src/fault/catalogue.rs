@@ -99,10 +99,14 @@ catalogue! {
     F39 f39 "F39",
     /// Hot and cold connections swapped.
     F40 f40 "F40",
+    /// Sediment and a crusted lower element.
+    F41 f41 "F41",
     /// Water comes in colder than usual.
     F42 f42 "F42",
     /// Hot line leaks out of sight.
     F43 f43 "F43",
+    /// Recirculation that never rests.
+    F44 f44 "F44",
     /// Thermal expansion in a closed system.
     F45 f45 "F45",
     /// Static pressure high.
@@ -119,12 +123,16 @@ catalogue! {
     F51 f51 "F51",
     /// Nipple corroded through.
     F52 f52 "F52",
+    /// Condensation.
+    F53 f53 "F53",
     /// Hot water smells of rotten eggs.
     F54 f54 "F54",
     /// Rusty hot water.
     F55 f55 "F55",
     /// Anode spent, nothing felt of it yet.
     F56 f56 "F56",
+    /// Hot pipe ticking in its straps.
+    F57 f57 "F57",
     /// Heat trap stuck.
     F58 f58 "F58",
     /// Thermistor open or shorted.

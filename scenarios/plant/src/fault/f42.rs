@@ -16,6 +16,12 @@ quantity::constants! {
         Kelvins::fahrenheit(5.0),
         Tag::Model("a thermometer tells it, and so does a long shower"),
     );
+    /// How far above a cold main a town's usual winter inlet may lie: no ground freezes in a warm one.
+    const NEAR: Constant<Kelvins> = Constant::of(
+        "usual inlet above that of a cold main, at most",
+        Kelvins::fahrenheit(17.0),
+        Tag::Model("towns with frost"),
+    );
     /// The warmest of the cold mains.
     const WARMEST: Constant<Temperature> =
         Constant::of("warmest inlet that is called cold", Temperature::fahrenheit(45.0), Tag::CommonPractice);
@@ -40,7 +46,8 @@ pub const FAULT: Fault = Fault {
 fn fits(home: &Home) -> bool {
     let (last, first) = WINTER.get();
     let cold = home.setting.day <= last || home.setting.day >= first;
-    cold && home.setting.climate.mains(home.setting.day) >= WARMEST.get().plus(WARMER.get())
+    let over = home.setting.climate.mains(home.setting.day).above(WARMEST.get());
+    cold && over >= WARMER.get() && over <= NEAR.get()
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {

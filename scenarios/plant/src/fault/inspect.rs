@@ -1,6 +1,6 @@
 //! What an inspection of a whole house finds: everything that is not as it should be.
 
-use quantity::{Constant, Kelvins, Ohms, Seconds, Tag, Temperature, Volume};
+use quantity::{Constant, Kelvins, Metres, Ohms, Seconds, Tag, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 use crate::controls::board::Sensor;
@@ -8,7 +8,7 @@ use crate::home::Home;
 use crate::parts::{Contact, Level, Limit, SOUND_JOINT};
 use crate::points::End;
 use crate::supply::{Circuit, Handle};
-use crate::waterworks::{DipTube, Fixture};
+use crate::waterworks::{DipTube, Fixture, SETTLED};
 
 /// Something that is not as it should be. Found by looking at everything, which nobody on the job can.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
@@ -20,6 +20,8 @@ pub enum Defect {
     ElementGrounded(Level),
     /// Turns of the coil are shorted.
     ElementShorted(Level),
+    /// Scale lies thick on the sheath.
+    ElementCrusted(Level),
     /// Stamp differs from the plate.
     ElementRating(Level),
     /// The element's gasket leaks.
@@ -104,6 +106,16 @@ pub enum Defect {
     LockedOut,
     /// The cable shows ghost volts.
     LongRun,
+    /// Sediment over the bottom.
+    Sediment,
+    /// A recirculation pump that should rest runs.
+    Pump,
+    /// The check valve of a loop does not shut.
+    ReturnCheck,
+    /// A hot pipe is held tight.
+    TightPipe,
+    /// The air around the heater is damp.
+    DampAir,
 }
 
 quantity::constants! {
@@ -192,6 +204,7 @@ impl Home {
                 (element.open, Defect::ElementOpen(level)),
                 (element.is_shorted(), Defect::ElementShorted(level)),
                 (element.leak.is_some(), Defect::ElementGrounded(level)),
+                (element.is_crusted(), Defect::ElementCrusted(level)),
                 (!suits_plate && !suits_supply, Defect::ElementRating(level)),
                 (element.gasket.leak_diameter > 0.0, Defect::GasketLeaks(level)),
                 (stamp.volts.0 > UNDERFED.get() * supply, Defect::LowSupply),
@@ -286,6 +299,11 @@ impl Home {
             (plumbing.is_closed() && !room, Defect::NoExpansionRoom),
             (self.demand > TOO_MUCH.get(), Defect::Demand),
             (super::f42::is_cold(self), Defect::ColdMain),
+            (plant.vessel.sediment > SETTLED.get(), Defect::Sediment),
+            (plumbing.recirculation.is_some_and(|r| r.pump), Defect::Pump),
+            (plumbing.recirculation.is_some_and(|r| !r.check), Defect::ReturnCheck),
+            (plumbing.tight > Metres(0.0), Defect::TightPipe),
+            (super::f53::is_damp(self), Defect::DampAir),
         ] {
             if there {
                 found.push(what);

@@ -40,8 +40,10 @@ mod f37;
 mod f38;
 mod f39;
 mod f40;
+mod f41;
 mod f42;
 mod f43;
+mod f44;
 mod f45;
 mod f46;
 mod f47;
@@ -50,9 +52,11 @@ mod f49;
 mod f50;
 mod f51;
 mod f52;
+mod f53;
 mod f54;
 mod f55;
 mod f56;
+mod f57;
 mod f58;
 mod f60;
 mod f61;
@@ -76,6 +80,7 @@ mod sound;
 mod worn;
 
 pub use catalogue::FaultId;
+pub(crate) use f53::is_damp;
 pub use inspect::Defect;
 pub(crate) use numbers::sources;
 pub use numbers::{Parameter, Parameters, level_of, place_in};
@@ -94,9 +99,11 @@ pub(crate) const SOURCES: &[&[Listed]] = &[
     f25::CONSTANTS,
     f29::CONSTANTS,
     f39::CONSTANTS,
+    f41::CONSTANTS,
     f42::CONSTANTS,
     f46::CONSTANTS,
     f49::CONSTANTS,
+    f53::CONSTANTS,
     f64::CONSTANTS,
     inspect::CONSTANTS,
     sound::CONSTANTS,
@@ -199,10 +206,10 @@ impl Fault {
 
 impl FaultId {
     /// What puts right this fault with these numbers. Where a fault can sit in one of two like places, its
-    /// remedies are listed in the order of the parameter `level`, `leg`, `clock` or `lug` that says which.
+    /// remedies are listed in the order of the parameter `level`, `leg`, `clock`, `check` or `lug` that says which.
     pub fn remedy(self, parameters: &Parameters) -> Option<Remedy> {
         let remedies = self.fault().remedies;
-        let place = ["level", "leg", "clock", "lug"].iter().find_map(|name| parameters.get(*name));
+        let place = ["level", "leg", "clock", "check", "lug"].iter().find_map(|name| parameters.get(*name));
         let index = usize::from(remedies.len() == 2 && place.is_some_and(|p| is_second(*p)));
         remedies.get(index).copied()
     }

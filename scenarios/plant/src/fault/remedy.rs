@@ -33,6 +33,8 @@ pub enum Remedy {
     CallUtility,
     /// Both dials to 120 °F.
     SetDials,
+    /// Flush the tank until the drain runs clear, and change a part that the sediment has ruined.
+    FlushAndReplace(PartKind),
     /// Nothing is broken: say so, and say what would help.
     Advise(Advice),
 }
@@ -88,6 +90,12 @@ named! {
         Connections = "connections",
         /// A length of the hot line.
         HotLine = "hot-line",
+        /// Padded clips of a hot pipe.
+        PipeClips = "pipe-clips",
+        /// Check valve in the return of a recirculation loop.
+        ReturnCheck = "return-check",
+        /// Timer of a recirculation pump.
+        PumpTimer = "pump-timer",
         /// Anode rod.
         Anode = "anode",
         /// The whole heater.
@@ -106,6 +114,8 @@ named! {
         SafeTemperature = "safe-temperature",
         /// Colder water comes in: what that asks of a sound heater.
         ColdMain = "cold-main",
+        /// Damp air and cold metal: let air in; nothing leaks.
+        DampAir = "damp-air",
         /// The heater is sound; what was found and measured.
         NothingWrong = "nothing-wrong",
     }

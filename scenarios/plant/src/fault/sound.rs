@@ -1,6 +1,6 @@
 //! Taking a fault out of a house again, so that another can be tried in its place.
 
-use quantity::{Constant, Kelvins, Tag, Temperature};
+use quantity::{Constant, Kelvins, Metres, Tag, Temperature};
 
 use super::f25::THICKER;
 use super::f69::corrected;
@@ -10,10 +10,10 @@ use crate::controls::limit::TRIP;
 use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
 use crate::home::Home;
 use crate::in_line::InLineBox;
-use crate::parts::{Contact, Gasket, Limit, SOUND_JOINT, Spot};
+use crate::parts::{Contact, Gasket, Limit, SOUND_JOINT, Scale, Spot};
 use crate::points::End;
 use crate::supply::{Handle, Service, Stab};
-use crate::waterworks::{ExpansionTank, HeatTraps, MixingValve, Regulator, Vessel};
+use crate::waterworks::{ExpansionTank, HeatTraps, MixingValve, Recirculation, Regulator, Vessel};
 use crate::wire::Wire;
 
 quantity::constants! {
@@ -32,6 +32,7 @@ impl Home {
     /// Makes every part sound and every setting ordinary. Water, temperatures, pressures and time stay as
     /// they are: this is the same house at the same moment, had nothing been wrong with it.
     pub fn make_sound(&mut self) {
+        self.plant.plumbing.dew_point = super::f53::usual(self);
         if super::f42::is_cold(self) {
             self.plant.plumbing.inlet = self.setting.climate.mains(self.setting.day);
         }
@@ -48,6 +49,7 @@ impl Home {
             }
             element.leak = None;
             element.damp = 0.0;
+            element.scale = Scale::of(Metres(0.0));
             element.scorched = false;
             element.gasket = Gasket::sound();
         }
@@ -105,7 +107,7 @@ impl Home {
             breaker.poles = [Contact::Sound; 2];
             breaker.holds = 1.0;
         }
-        plant.vessel = Vessel { sediment: plant.vessel.sediment, ..Vessel::sound() };
+        plant.vessel = Vessel::sound();
         plant.as_it_stands();
         let service = &mut plant.service;
         let (across, plate) = (service.across().get(), plant.plate.element.volts.get());
@@ -125,6 +127,9 @@ impl Home {
         plumbing.expansion = plumbing.expansion.map(|tank| ExpansionTank { waterlogged: false, ..tank });
         plumbing.mixing = plumbing.mixing.map(|valve| MixingValve { seized: None, ..valve });
         plumbing.fixtures = Default::default();
+        plumbing.recirculation =
+            plumbing.recirculation.map(|r| Recirculation { pump: false, check: true, ..r });
+        plumbing.tight = Metres(0.0);
         plumbing.reversed = false;
         plumbing.traps = HeatTraps::SOUND;
         plumbing.relief.weep = 0.0;

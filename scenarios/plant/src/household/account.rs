@@ -235,6 +235,8 @@ pub enum Answer {
         hisses: bool,
         /// Taps spit.
         spits: bool,
+        /// A pipe ticks when hot water runs.
+        ticks: bool,
     },
     /// Parts changed before the call.
     Parts {

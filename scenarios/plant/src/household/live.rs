@@ -108,6 +108,8 @@ impl Run {
                 drawn: Volume(0.0),
                 hidden: Volume(0.0),
                 rumbles: false,
+                ticks: false,
+                sweats: false,
                 spits: false,
                 grit: false,
                 odd_part: false,
@@ -235,6 +237,9 @@ impl Run {
         if let Some(opening) = home.plant.plumbing.taps.get_mut(tap) {
             *opening = 0.0;
         }
+        let sweat = home.plant.sweats();
+        // What every summer brings nobody calls about.
+        self.week.sweats |= (sweat.pipe || sweat.shell) && crate::fault::is_damp(home);
         self.mind(&drawn);
         self.week.draws.push(drawn);
     }
@@ -284,6 +289,7 @@ impl Run {
         if litres(now.relief - self.seen.relief) > DRIP.get() {
             self.annoyance += 2;
         }
+        self.annoyance += u16::from(self.week.sweats);
         self.seen = now;
     }
 

@@ -1,15 +1,14 @@
 //! What is there to be heard and seen in a house at the ring, from its state: noises, grit, a weak flow, an odd part.
 
-use quantity::{Constant, Seconds, Tag, Volume};
+use quantity::{Constant, Seconds, Tag};
 
 use super::week::Week;
 use crate::home::Home;
+use crate::parts::Element;
+use crate::waterworks::SETTLED;
 use crate::waterworks::Tap;
 
 quantity::constants! {
-    /// Sediment over a hot element that pops.
-    const POPS: Constant<Volume> =
-        Constant::of("sediment that pops over a hot element", Volume::litres(0.5), Tag::CommonPractice);
     /// Least part of its rated power by which a fitted element tells from the plate's.
     const ODD: Constant =
         Constant::new("rated power off the plate's that makes an odd part", 0.02, "", Tag::Model("stamps are round numbers"));
@@ -18,8 +17,9 @@ quantity::constants! {
 /// Writes it down at the end of the week.
 pub(super) fn note(week: &mut Week, home: &Home, calling: Seconds) {
     let plant = &home.plant;
-    let sediment = plant.vessel.sediment > POPS.get();
-    week.rumbles = sediment && calling > Seconds(0.0);
+    let sediment = plant.vessel.sediment > SETTLED.get();
+    week.rumbles = plant.elements.iter().any(Element::is_crusted) && calling > Seconds(0.0);
+    week.ticks = plant.would_tick();
     week.grit = sediment || plant.vessel.dip_tube != crate::waterworks::DipTube::Whole;
     let plate = plant.plate.element;
     week.odd_part = plant.elements.iter().any(|one| {

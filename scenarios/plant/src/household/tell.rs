@@ -38,7 +38,9 @@ pub fn complaint(week: &Week) -> Option<Symptom> {
         Some(Symptom::Smell)
     } else if weak(week) {
         Some(Symptom::Slow)
-    } else if week.rumbles {
+    } else if week.sweats {
+        Some(Symptom::Wet)
+    } else if week.rumbles || week.ticks {
         Some(Symptom::Noise)
     } else if bill(week) >= DEAR.get() || water_bill(week) >= DEAR.get() {
         Some(Symptom::Bill)
@@ -110,6 +112,7 @@ fn answer(week: &Week, symptom: Symptom, question: Question) -> Answer {
             rumbles: week.rumbles,
             hisses: week.relief > SEEN_AT_PIPE.get(),
             spits: week.spits,
+            ticks: week.ticks,
         },
         Question::Parts => {
             Answer::Parts { who: if week.odd_part { week.life.meddler } else { Meddler::Nobody } }
@@ -198,6 +201,8 @@ fn water(week: &Week) -> Answer {
     } else if week.relief > SEEN_AT_PIPE.get() {
         let litres = nearest(relief.to_litres(), LEAST_DRIP.get()).max(LEAST_DRIP.get());
         Answer::Water { a_day: Volume::litres(litres), at_relief: true }
+    } else if week.sweats {
+        Answer::Water { a_day: Volume::litres(LEAST_DRIP.get()), at_relief: false }
     } else {
         Answer::Water { a_day: Volume(0.0), at_relief: false }
     }

@@ -211,6 +211,10 @@ pub struct Week {
     pub hidden: Volume,
     /// It rumbled while it heated.
     pub rumbles: bool,
+    /// A pipe ticked as hot water ran.
+    pub ticks: bool,
+    /// Metal at the heater was seen wet with sweat.
+    pub sweats: bool,
     /// Taps spat at the end.
     pub spits: bool,
     /// Grit comes with the water.

@@ -12,6 +12,7 @@ mod flows;
 mod hot_line;
 mod junctions;
 mod lay;
+mod noise;
 mod plan;
 mod pressure;
 mod queries;
@@ -39,6 +40,7 @@ pub(crate) const SOURCES: &[&[quantity::Listed]] = &[
     flows::CONSTANTS,
     hot_line::CONSTANTS,
     lay::CONSTANTS,
+    noise::CONSTANTS,
     plan::CONSTANTS,
     pressure::CONSTANTS,
     queries::CONSTANTS,

@@ -5,12 +5,13 @@ mod ledger;
 mod tap;
 mod valves;
 
-use quantity::{Joules, Pressure, Temperature, Volume};
+use quantity::{Joules, Metres, Pressure, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 pub use anode::{Anode, AnodeMetal};
 pub use ledger::{Ledger, Store};
 pub use tap::{Fixture, TAPS, Tap};
+pub(crate) use valves::SETTLED;
 pub use valves::{
     DipTube, ExpansionTank, HeatTraps, MixingValve, Recirculation, Regulator, ReliefValve, Vessel,
 };
@@ -39,6 +40,8 @@ pub struct Plumbing {
     pub mixing: Option<MixingValve>,
     /// Recirculation loop.
     pub recirculation: Option<Recirculation>,
+    /// Length of hot pipe held tight in its straps: it ticks as it grows and shrinks.
+    pub tight: Metres,
     /// Opening of each tap's hot side by `Tap::ALL`, 0 to 1.
     pub taps: [f64; TAPS],
     /// Opening of each tap's cold side.

@@ -40,6 +40,9 @@ pub struct Vessel {
 }
 
 quantity::constants! {
+    /// Sediment that the drain shows.
+    pub(crate) const SETTLED: Constant<Volume> =
+        Constant::of("sediment that the drain shows", Volume::litres(0.5), Tag::CommonPractice);
     /// Bare steel of a sound shell.
     const FLAWS: Constant =
         Constant::new("flaws of a sound lining", 0.001, "m²", Tag::Model("some square centimetres at fittings and seams"));

@@ -28,7 +28,10 @@ fn any_part(draw: &mut Draw) -> NewPart {
         volts: Volts(pick(draw, &[208.0, 240.0])),
     };
     let seat_cleaned = draw.chance(0.5);
-    match draw.index(22) {
+    match draw.index(25) {
+        24 => NewPart::PipeClips,
+        23 => NewPart::ReturnCheck,
+        22 => NewPart::PumpTimer,
         21 => NewPart::Anode { metal: pick(draw, plant::AnodeMetal::ALL) },
         20 => NewPart::Sensor { level },
         19 => NewPart::Board,
@@ -55,7 +58,7 @@ fn any_part(draw: &mut Draw) -> NewPart {
 }
 
 /// Every kind of act, by its number.
-const KINDS: usize = 46;
+const KINDS: usize = 47;
 
 fn act(kind: usize, draw: &mut Draw) -> Action {
     let on = draw.chance(0.5);
@@ -148,6 +151,7 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
             _ => Action::SetClock,
         },
         43 => Action::Replace { part: any_part(draw) },
+        46 => Action::ReturnValve { opening },
         _ => match draw.index(4) {
             0 => Action::Finding { fault: Some(FaultId::F01), evidence: vec![draw.index(50) as u32] },
             1 => Action::Advise { advice: Advice::NothingWrong },
