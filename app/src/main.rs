@@ -18,8 +18,20 @@ mod text;
 mod units;
 
 fn main() {
-    if let Some(root) = gloo::utils::document().get_element_by_id("app") {
+    let Some(root) = gloo::utils::document().get_element_by_id("app") else { return };
+    let show = |root: web_sys::Element| {
         root.set_inner_html("");
         yew::Renderer::<shell::App>::with_root(root).render();
+    };
+    let language = text::wanted();
+    if text::at_hand(language) {
+        show(root);
+    } else {
+        // What stands on the shell meanwhile is the line that says the page is starting. Without the book the
+        // page begins in English.
+        yew::platform::spawn_local(async move {
+            text::fetch(language).await;
+            show(root);
+        });
     }
 }

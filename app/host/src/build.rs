@@ -50,10 +50,11 @@ pub fn page(options: &Options) -> Result<PathBuf, Failure> {
     compile::page(&house, options.effort, &out)?;
     statics::write_all(&house, &out)?;
     eprintln!(
-        "Built in {:.1} s: {} (module {})",
+        "Built in {:.1} s: {} (module {}; words of other languages {})",
         started.elapsed().as_secs_f64(),
         size::of_page(&out),
         size::of_file(&out.join("tankwright_bg.wasm")),
+        size::of_page(&out.join("assets").join(statics::WORDS)),
     );
     Ok(out)
 }

@@ -54,7 +54,7 @@ pub fn media_type(name: &str) -> &'static str {
         "svg" => "image/svg+xml",
         "png" => "image/png",
         "woff2" => "font/woff2",
-        "txt" | "md" => "text/plain; charset=utf-8",
+        "txt" | "md" | "ftl" => "text/plain; charset=utf-8",
         _ => "application/octet-stream",
     }
 }

@@ -12,8 +12,12 @@ const POLICY_MARK: &str = "<!-- content-security-policy -->";
 /// The folder of the styles: all of them become one file, in the order of their names.
 const STYLES: &str = "styles";
 
-/// Folders of the assets that are compiled into the module and not delivered beside it.
-const COMPILED_IN: &str = "words";
+/// The folder of the books of words: the English one is compiled into the module, the others are delivered
+/// beside it and fetched when a reader chooses them.
+pub const WORDS: &str = "words";
+
+/// The book that is compiled in.
+const COMPILED_IN: &str = "en.ftl";
 
 /// The folder of the licence texts: delivered with the page, never loaded by it.
 pub const LICENCES: &str = "licences";
@@ -53,9 +57,12 @@ fn copy_assets(from: &Path, to: &Path) -> Result<(), Failure> {
     for path in children(from)? {
         let Some(name) = path.file_name() else { continue };
         let target = to.join(name);
+        if name == COMPILED_IN {
+            continue;
+        }
         if path.is_file() {
             write(&target, &fs::read(&path).map_err(|source| Failure::Read { path: path.clone(), source })?)?;
-        } else if name != STYLES && name != COMPILED_IN {
+        } else if name != STYLES {
             copy_assets(&path, &target)?;
         }
     }

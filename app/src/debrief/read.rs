@@ -32,10 +32,11 @@ pub enum Reading {
 /// The debrief of an attempt, in the units chosen on the page.
 #[hook]
 pub fn use_sheet(attempt: Rc<Attempt>) -> Reading {
-    let units = use_work().desk.units;
+    let work = use_work();
+    let (units, language) = (work.desk.units, work.language);
     let reading = use_state(|| Reading::Folding);
     let set = reading.setter();
-    use_effect_with((attempt, units), move |(attempt, units)| {
+    use_effect_with((attempt, units, language), move |(attempt, units, _)| {
         let (attempt, units) = (attempt.clone(), *units);
         let timer = Timeout::new(AFTER_MS, move || {
             set.set(match read(&voice(units), attempt) {

@@ -7,6 +7,7 @@ use bench::{Action, Session};
 use yew::prelude::*;
 
 use super::hint::hint;
+use crate::said::use_language;
 use crate::shell::{Act, Dialog, Top, use_dialog};
 use crate::{text, units};
 
@@ -22,6 +23,7 @@ pub struct Props {
 /// The header.
 #[component]
 pub fn Head(props: &Props) -> Html {
+    use_language();
     let session = &props.session;
     let hand_over = use_dialog();
     let hints = use_dialog();

@@ -37,7 +37,7 @@ pub enum Step {
 }
 
 /// The hint in words.
-pub fn hint(session: &Session) -> &'static str {
+pub fn hint(session: &Session) -> text::Label {
     text::hint(step(session))
 }
 

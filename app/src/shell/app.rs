@@ -8,6 +8,7 @@ use crate::drill::Drill;
 use crate::exam::{ExamClock, ExamDoor};
 use crate::instructor::Instructor;
 use crate::route::{Route, use_address};
+use crate::said::use_language;
 use crate::sources::Sources;
 use crate::store::WorkProvider;
 use crate::text;
@@ -16,9 +17,6 @@ use crate::text;
 #[component]
 pub fn App() -> Html {
     let address = use_address();
-    use_effect_with(address.route, |route| {
-        gloo::utils::document().set_title(&text::title(*route));
-    });
     let page = match address.route {
         Route::Doors => html! { <Doors /> },
         Route::Drill if !address.rest.is_empty() => html! { <Invited code={address.rest.clone()} /> },
@@ -28,5 +26,22 @@ pub fn App() -> Html {
         Route::Exam => html! { <ExamDoor /> },
         Route::Sources => html! { <Sources /> },
     };
-    html! { <WorkProvider><ExamClock />{ page }</WorkProvider> }
+    html! { <WorkProvider><Title route={address.route} /><ExamClock />{ page }</WorkProvider> }
+}
+
+/// What the window's title follows.
+#[derive(Properties, PartialEq)]
+struct TitleProps {
+    route: Route,
+}
+
+/// The window's title and the document's language.
+#[component]
+fn Title(props: &TitleProps) -> Html {
+    let language = use_language();
+    use_effect_with((props.route, language), |(route, language)| {
+        gloo::utils::document().set_title(&text::title(*route));
+        text::mark_document(*language);
+    });
+    html! {}
 }

@@ -3,6 +3,8 @@
 use web_sys::HtmlDialogElement;
 use yew::prelude::*;
 
+use crate::said::use_language;
+
 /// Opens and closes one dialog.
 #[derive(Clone, PartialEq)]
 pub struct DialogHandle {
@@ -58,6 +60,7 @@ pub struct Props {
 /// The dialog.
 #[component]
 pub fn Dialog(props: &Props) -> Html {
+    use_language();
     html! {
         <dialog ref={props.handle.node.clone()} class="dialog" aria-label={&props.title}>
             <header class="dialog-head">

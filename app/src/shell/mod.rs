@@ -6,6 +6,7 @@ mod choice;
 mod clear;
 mod dialog;
 mod footer;
+mod languages;
 mod live;
 mod top;
 
@@ -15,5 +16,6 @@ pub use choice::{Choice, Choices};
 pub use clear::ClearDevice;
 pub use dialog::{Dialog, use_dialog};
 pub use footer::Footer;
+pub use languages::Languages;
 pub use live::{Live, tone};
 pub use top::Top;

@@ -2,7 +2,9 @@
 
 use yew::prelude::*;
 
+use super::Languages;
 use crate::route::Route;
+use crate::said::use_language;
 use crate::text;
 
 /// What stands in the header beside the name.
@@ -19,6 +21,7 @@ pub struct Props {
 /// The header.
 #[component]
 pub fn Top(props: &Props) -> Html {
+    use_language();
     html! {
         <header class="top">
             <a class="name" href={Route::Doors.href()}>{ text::NAME }</a>
@@ -26,6 +29,7 @@ pub fn Top(props: &Props) -> Html {
                 <span class="tag">{ &props.tag }</span>
             }
             { props.children.clone() }
+            <Languages />
         </header>
     }
 }

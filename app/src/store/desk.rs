@@ -39,6 +39,16 @@ pub enum Lead {
     Black,
 }
 
+impl Lead {
+    /// Its name in marks of the page, whatever the language.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Red => "red",
+            Self::Black => "black",
+        }
+    }
+}
+
 /// What the meter's dial is set to.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
 pub enum Setting {
@@ -60,6 +70,15 @@ pub enum Standing {
 }
 
 impl Standing {
+    /// Its name in marks of the page, whatever the language.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Open => "open",
+            Self::Likely => "likely",
+            Self::Out => "out",
+        }
+    }
+
     /// The next one, round and round.
     pub const fn next(self) -> Self {
         match self {

@@ -40,7 +40,7 @@ pub fn use_work() -> WorkHandle {
 
 /// The work as the device has it: the journal folded again.
 fn restore() -> Work {
-    let blank = Work::default();
+    let blank = Work { language: crate::text::language(), ..Work::default() };
     let Some(saved) = journal::load() else { return blank };
     let Saved { head, actions, desk, broken } = saved;
     let drill = match begin::deal(&head.drill) {

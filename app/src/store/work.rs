@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use ::drill::Drill;
 use bench::{Action, Session, reduce};
+use words::Language;
 use yew::Reducible;
 
 use super::{Desk, Head, Keeping, Lead, Setting, Standing, Tab};
@@ -42,6 +43,8 @@ pub struct Work {
     pub broken: Option<u32>,
     /// Why a job that the device keeps could not be opened.
     pub unopened: Option<String>,
+    /// The language on the screen; its words are in `text`.
+    pub language: Language,
 }
 
 /// What changes it.
@@ -75,6 +78,8 @@ pub enum Msg {
     Suspect(FaultId, Option<Standing>),
     /// The learner chose the other units.
     OtherUnits,
+    /// The page speaks another language.
+    Speak(Language),
     /// The learner left the job and cleared the device.
     Cleared,
 }
@@ -118,7 +123,8 @@ impl Work {
             }
             Msg::Suspect(fault, standing) => desk.suspect(fault, standing, now),
             Msg::OtherUnits => desk.units = desk.units.other(),
-            Msg::Begun(..) | Msg::Restored(..) | Msg::Do(_) | Msg::Kept(_) | Msg::Cleared => {}
+            Msg::Begun(..) | Msg::Restored(..) | Msg::Do(_) | Msg::Kept(_) | Msg::Speak(_) | Msg::Cleared => {
+            }
         }
     }
 }
@@ -143,8 +149,10 @@ impl Reducible for Work {
             }
             Msg::Do(action) => next.act(&action),
             Msg::Kept(keeping) => next.keeping = keeping,
+            Msg::Speak(language) => next.language = language,
             Msg::Cleared => {
-                next = Self { desk: Desk { units: next.desk.units, ..Desk::default() }, ..Self::default() };
+                let desk = Desk { units: next.desk.units, ..Desk::default() };
+                next = Self { desk, language: next.language, ..Self::default() };
             }
             other => next.note(other),
         }

@@ -3,63 +3,66 @@
 use plant::{FaultId, Point};
 use quantity::Seconds;
 
-use super::{name, voice};
+use super::label::labels;
+use super::{Label, filled, name, voice};
 use crate::store::{Lead, Standing};
 
-macro_rules! labels {
-    ($($name:ident = $text:literal;)*) => {
-        $(#[doc = $text] pub const $name: &str = $text;)*
-    };
-}
-
 labels! {
-    METER_DIAL = "Meter's dial";
-    PLACE_LEADS = "Place the leads first";
-    TAKE_READING = "Take the reading";
-    OVER = "OL";
-    TONE = "tone";
-    NO_TONE = "no tone";
-    LIVE_VOLTS = "V live";
-    NOWHERE = "not placed";
-    AROUND = "Clamp around";
-    AROUND_TOO = "and around";
-    NO_OTHER = "no other wire";
-    LOW_BATTERY = "low battery";
-    PROVE = "Prove and prepare the meter";
-    PROVE_RECEPTACLE = "Prove: live receptacle";
-    PROVE_UNIT = "Prove: proving unit";
-    ZERO_LEADS = "Zero the leads";
-    SPARE_LEADS = "Spare leads, new fuse";
-    JACK_VOLTS = "Red lead to the volts jack";
-    JACK_AMPS = "Red lead to the amperes jack";
-    CHANGE_BATTERY = "Fresh battery";
-    LOCK_AND_TAG = "Lock and tag";
-    GLOVES = "Gloves";
-    EYES = "Eye protection";
-    HOSE_KIT = "Hose";
-    GAUGE_KIT = "Pressure gauge";
-    WAIT = "Wait";
-    WAIT_VERB = "Wait";
-    WAIT_CUT_OUT = "Wait for the cut-out";
-    FIT = "Fit";
-    THE_ONE = "the one that fits";
-    ADD_SUSPECT = "Add a suspect";
-    CHOOSE = "Choose";
-    NOTHING_WRONG = "Nothing wrong with the heater";
-    WRONG = "What is wrong";
-    WRITE_FINDING = "Write the finding";
-    WRITTEN = "Written down:";
+    METER_DIAL = "kit-meter-dial";
+    PLACE_LEADS = "kit-place-leads";
+    TAKE_READING = "kit-take-reading";
+    OVER = "kit-over";
+    TONE = "kit-tone";
+    NO_TONE = "kit-no-tone";
+    LIVE_VOLTS = "kit-live-volts";
+    NOWHERE = "kit-nowhere";
+    AROUND = "kit-around";
+    AROUND_TOO = "kit-around-too";
+    NO_OTHER = "kit-no-other";
+    LOW_BATTERY = "kit-low-battery";
+    PROVE = "kit-prove";
+    PROVE_RECEPTACLE = "kit-prove-receptacle";
+    PROVE_UNIT = "kit-prove-unit";
+    ZERO_LEADS = "kit-zero-leads";
+    SPARE_LEADS = "kit-spare-leads";
+    JACK_VOLTS = "kit-jack-volts";
+    JACK_AMPS = "kit-jack-amps";
+    CHANGE_BATTERY = "kit-change-battery";
+    LOCK_AND_TAG = "kit-lock-and-tag";
+    GLOVES = "kit-gloves";
+    EYES = "kit-eyes";
+    HOSE_KIT = "kit-hose-kit";
+    GAUGE_KIT = "kit-gauge-kit";
+    WAIT = "kit-wait";
+    WAIT_VERB = "kit-wait-verb";
+    WAIT_CUT_OUT = "kit-wait-cut-out";
+    FIT = "kit-fit";
+    THE_ONE = "kit-the-one";
+    ADD_SUSPECT = "kit-add-suspect";
+    CHOOSE = "kit-choose";
+    NOTHING_WRONG = "kit-nothing-wrong";
+    WRONG = "kit-wrong";
+    WRITE_FINDING = "kit-write-finding";
+    WRITTEN = "kit-written";
 }
 
 /// A lead where it is, short.
 pub fn lead_at(lead: Lead, at: Option<Point>) -> String {
-    let on = at.map_or_else(|| "free".to_owned(), |point| format!("on {}", name::mark(point)));
-    format!("{} {on}", super::lead(lead))
+    let red = matches!(lead, Lead::Red);
+    match at {
+        None => super::text(if red { "kit-red-free" } else { "kit-black-free" }),
+        Some(point) => {
+            filled(if red { "kit-red-at" } else { "kit-black-at" }, &[("point", name::mark(point).into())])
+        }
+    }
 }
 
 /// A lead's list.
-pub fn lead_on(lead: Lead) -> String {
-    format!("{} lead on", super::lead(lead))
+pub const fn lead_on(lead: Lead) -> Label {
+    Label(match lead {
+        Lead::Red => "kit-red-lead-on",
+        Lead::Black => "kit-black-lead-on",
+    })
 }
 
 /// A length of time in words.
@@ -69,32 +72,28 @@ pub fn minutes(minutes: f64) -> String {
 
 /// Cost of parts so far.
 pub fn cost(dollars: f64) -> String {
-    format!("Parts so far: ${dollars:.0}")
+    filled("kit-cost", &[("dollars", format!("{dollars:.0}").into())])
 }
 
 /// A step's box.
 pub fn evidence(step: u32) -> String {
-    format!("Step {step} is evidence")
+    filled("kit-evidence", &[("step", step.into())])
 }
 
 /// How many steps are ticked.
 pub fn evidence_count(count: usize) -> String {
-    match count {
-        0 => "No step ticked as evidence. Tick the readings in the log that show it.".into(),
-        1 => "1 step ticked as evidence.".into(),
-        n => format!("{n} steps ticked as evidence."),
-    }
+    filled("kit-evidence-count", &[("count", (count as u32).into())])
 }
 
 /// How a suspect stands.
 pub fn stands(standing: Standing, since: &str) -> String {
     match standing {
-        Standing::Out => format!("out {since}"),
-        other => super::standing(other).to_owned(),
+        Standing::Out => filled("kit-out-since", &[("since", since.into())]),
+        other => super::standing(other).to_string(),
     }
 }
 
 /// Dropping a suspect.
 pub fn drop_suspect(id: FaultId) -> String {
-    format!("Drop: {}", voice::fault(id))
+    filled("kit-drop-suspect", &[("fault", voice::fault(id).into())])
 }

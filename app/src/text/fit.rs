@@ -4,69 +4,77 @@
 use plant::heater::Plate;
 use plant::{BoxKind, Layout, Level, Place, Point, Screw, Wiring};
 
-use super::{name, voice};
+use super::{Label, filled, name, text, voice};
 
 /// What controls the heater, on its plate.
-pub const fn control(plate: &Plate) -> &'static str {
-    if plate.layout.has_thermostats() { "thermostats" } else { "electronic, two sensors" }
+pub const fn control(plate: &Plate) -> Label {
+    Label(if plate.layout.has_thermostats() { "plate-thermostats" } else { "plate-electronic" })
 }
 
 /// What supplies the heater, on its plate.
 pub fn supply(plate: &Plate) -> String {
-    let volts = plate.element.volts.get();
-    let wires = if plate.supply().hot_neutral() { ", hot and neutral" } else { "" };
-    format!("{volts:.0} V 1Ø{wires}")
+    let volts = format!("{:.0}", plate.element.volts.get());
+    let id = if plate.supply().hot_neutral() { "plate-supply-neutral" } else { "plate-supply" };
+    filled(id, &[("volts", volts.into())])
 }
 
 /// How many circuits, on its plate.
-pub const fn circuits(layout: Layout) -> &'static str {
-    if matches!(layout, Layout::OffPeak) { "two, lower off-peak" } else { "one" }
+pub const fn circuits(layout: Layout) -> Label {
+    Label(if matches!(layout, Layout::OffPeak) { "plate-two-circuits" } else { "plate-one-circuit" })
 }
 
-/// A name without "upper" where nothing is lower.
+/// A name without "upper" where nothing is lower. The book says which word is left out, and with which blank.
 pub fn fit(said: String, layout: Layout) -> String {
     if layout.has(Level::Lower) {
         return said;
     }
-    let plain = said.replace("upper ", "");
-    match plain.strip_prefix("Upper ") {
+    let upper = text("level-upper");
+    let plain = match super::language() {
+        words::Language::English => said.replace(&format!("{upper} "), ""),
+        words::Language::Spanish => said.replace(&format!(" {upper}"), ""),
+    };
+    match plain.strip_prefix(&format!("{} ", voice::capital(&upper))) {
         Some(rest) => voice::capital(rest),
         None => plain,
     }
 }
 
 /// A place of this heater, as a heading.
-pub const fn place_of(place: Place, layout: Layout) -> &'static str {
+pub fn place_of(place: Place, layout: Layout) -> String {
     match (place, layout.has(Level::Lower)) {
-        (Place::UpperCompartment, false) => "Compartment",
+        (Place::UpperCompartment, false) => text("title-only-compartment"),
         _ => name::place(place),
     }
 }
 
 /// A point of this heater in full, for a list or a screen reader.
 pub fn point(point: Point, wiring: &Wiring) -> String {
-    let said = name::any_point(point);
-    let neutral = wiring.hot_neutral && matches!(point, Point::Screw(Screw::Jb | Screw::H3 | Screw::H4));
-    fit(if neutral { said.replace("leg 2", "the neutral") } else { said }, wiring.layout)
+    let said = match point {
+        Point::Screw(screw @ (Screw::Jb | Screw::H3 | Screw::H4)) if wiring.hot_neutral => {
+            name::full(screw, &format!("point-{}-neutral", screw.name()))
+        }
+        other => name::any_point(other),
+    };
+    fit(said, wiring.layout)
 }
 
 /// What stands in the line, on two lines.
-pub const fn box_kind(kind: BoxKind) -> [&'static str; 2] {
+pub const fn box_kind(kind: BoxKind) -> [Option<Label>; 2] {
     match kind {
-        BoxKind::FusedSwitch => ["Fused", "switch"],
-        BoxKind::Timer => ["Timer", ""],
-        BoxKind::UtilityRelay => ["Utility", "relay"],
+        BoxKind::FusedSwitch => [Some(Label("sheet-box-switch-1")), Some(Label("sheet-box-switch-2"))],
+        BoxKind::Timer => [Some(Label("sheet-box-timer")), None],
+        BoxKind::UtilityRelay => [Some(Label("sheet-box-relay-1")), Some(Label("sheet-box-relay-2"))],
     }
 }
 
 /// How the box stands, as far as its door lets it be seen.
-pub const fn box_state(seen: &bench::view::BoxView) -> &'static str {
-    match (seen.closed, seen.locked) {
-        (_, true) => "locked off",
-        (Some(true), _) => "closed",
-        (Some(false), _) => "open",
-        (None, _) => "",
-    }
+pub const fn box_state(seen: &bench::view::BoxView) -> Option<Label> {
+    Some(Label(match (seen.closed, seen.locked) {
+        (_, true) => "sheet-box-locked",
+        (Some(true), _) => "sheet-box-closed",
+        (Some(false), _) => "sheet-box-open",
+        (None, _) => return None,
+    }))
 }
 
 #[cfg(test)]

@@ -1,8 +1,11 @@
-//! Every text of the page, in one folder: sentences come from the crate `words`, labels stand here.
+//! The page's way to its words: which sentence of the book a screen shows. The sentences themselves stand in
+//! `assets/words`, one book a language.
 
 mod act;
 mod bench;
 mod fit;
+mod label;
+mod language;
 mod name;
 mod page;
 mod place;
@@ -12,6 +15,8 @@ mod voice;
 pub use act::{act_caution, part_option};
 pub use bench::*;
 pub use fit::*;
+pub use label::Label;
+pub use language::*;
 pub use name::*;
 pub use page::*;
 pub use place::*;

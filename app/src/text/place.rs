@@ -3,160 +3,158 @@
 use bench::{Cover, Fitting};
 use plant::{Circuit, End, Layout, Screw, Tap};
 
+use super::label::labels;
 use super::voice::{self, capital};
+use super::{Label, filled};
 use crate::store::Lead;
 
-macro_rules! labels {
-    ($($name:ident = $text:literal;)*) => {
-        $(#[doc = $text] pub const $name: &str = $text;)*
-    };
-}
-
 labels! {
-    CHOOSE_PLACE = "Choose a place on the drawing or from the list: the details and everything that can be done there open here.";
-    SENSES = "With your senses";
-    LOOK = "Look";
-    LISTEN = "Listen";
-    SMELL = "Smell";
-    COVERS = "Covers";
-    BREAKERS = "Breakers";
-    LOCKOUT = "Lock, tag, try";
-    BEHIND_FRONT = "Behind the front";
-    MOVE_BREAKER = "Move a breaker to a space on both legs";
-    MOVE = "Move";
-    BOX_HANDLE = "Handle of the switch";
-    BOX_LOCK = "Lock and tag on the switch";
-    FUSES = "Fuses";
-    TIMER = "Lever of the timer";
-    BOX_CLOCK = "Clock";
-    SET_CLOCK = "Set the clock to the time of day";
-    WRITINGS = "Read";
-    CONTROLS = "Controls";
-    FLANGE = "Element flange and wall";
-    PIPES = "Pipes and fittings";
-    FITTINGS = "Fittings and floor";
-    LEVER = "Lever";
-    DRAIN_VALVE = "Drain valve";
-    PRESSURE = "Pressure";
-    TRY_START = "Try the start";
-    READ_DIRECTORY = "Read the directory";
-    CORRECT_LABEL = "Correct the directory";
-    WRITE = "Write";
-    READ_DIALS = "Read both dials";
-    READ_DIAL = "Read the dial";
-    READ_SETTING = "Read the setting";
-    READ_STAMP = "Read the element's stamp";
-    READ_DIAGRAM = "Read the wiring diagram";
-    PRESS_RESET = "Press the reset button";
-    PRESS_RESETS = "Press the reset buttons";
-    SEAT = "Press the thermostat flat";
-    DIAL = "Dial";
-    SET = "Set";
-    TURN = "Turn";
-    FEEL_FLANGE = "Feel the flange";
-    WIPE_FLANGE = "Wipe the flange dry";
-    THERMOMETER_SHELL = "Thermometer on the tank wall";
-    THERMOMETER_COLD = "Thermometer on the cold pipe";
-    THERMOMETER_RELIEF = "Thermometer on the pipe";
-    THERMOMETER_DRAIN = "Thermometer in the drain's water";
-    THERMOMETER_TAP = "Thermometer";
-    THERMOMETER_POINT = "Thermometer here";
-    THERMOMETER_HOT = "Thermometer on the pipe at the nipple marked hot";
-    WATER_METER = "Water meter";
-    READ_WATER_METER = "Read it and watch its small dial";
-    SAMPLE_HOT = "A glass from hot alone";
-    SAMPLE_COLD = "A glass from cold alone";
-    LOOK_AT_ANODE = "Unscrew the anode rod and look at it";
-    STOPS = "Stops under it shut";
-    TANK_CHARGE = "Charge of the expansion tank";
-    FEEL_RELIEF_PIPE = "Feel the discharge pipe";
-    FEEL_WATER = "Hand in the water";
-    HOSE = "Hose on the drain";
-    GAUGE = "Pressure gauge on";
-    READ_GAUGE = "Read the gauge";
-    RUN = "Run";
-    POINT = "Point";
-    PICK_POINT = "Pick a screw or a wire end";
-    TOUCH = "Touch by hand";
-    NON_CONTACT = "Non-contact tester";
-    CLAMP_WIRE = "Clamp around this wire";
-    LAND = "Land";
-    LAND_ELSEWHERE = "On another screw";
+    CHOOSE_PLACE = "do-choose-place";
+    SENSES = "do-senses";
+    LOOK = "do-look";
+    LISTEN = "do-listen";
+    SMELL = "do-smell";
+    COVERS = "do-covers";
+    BREAKERS = "do-breakers";
+    LOCKOUT = "do-lockout";
+    BEHIND_FRONT = "do-behind-front";
+    MOVE_BREAKER = "do-move-breaker";
+    MOVE = "do-move";
+    BOX_HANDLE = "do-box-handle";
+    BOX_LOCK = "do-box-lock";
+    FUSES = "do-fuses";
+    TIMER = "do-timer";
+    BOX_CLOCK = "do-box-clock";
+    SET_CLOCK = "do-set-clock";
+    WRITINGS = "do-writings";
+    CONTROLS = "do-controls";
+    FLANGE = "do-flange";
+    PIPES = "do-pipes";
+    FITTINGS = "do-fittings";
+    LEVER = "do-lever";
+    DRAIN_VALVE = "do-drain-valve";
+    PRESSURE = "do-pressure";
+    TRY_START = "do-try-start";
+    READ_DIRECTORY = "do-read-directory";
+    CORRECT_LABEL = "do-correct-label";
+    WRITE = "do-write";
+    READ_DIALS = "do-read-dials";
+    READ_DIAL = "do-read-dial";
+    READ_SETTING = "do-read-setting";
+    READ_STAMP = "do-read-stamp";
+    READ_DIAGRAM = "do-read-diagram";
+    PRESS_RESET = "do-press-reset";
+    PRESS_RESETS = "do-press-resets";
+    SEAT = "do-seat";
+    DIAL = "do-dial";
+    SET = "do-set";
+    TURN = "do-turn";
+    FEEL_FLANGE = "do-feel-flange";
+    WIPE_FLANGE = "do-wipe-flange";
+    THERMOMETER_SHELL = "do-thermometer-shell";
+    THERMOMETER_COLD = "do-thermometer-cold";
+    THERMOMETER_RELIEF = "do-thermometer-relief";
+    THERMOMETER_DRAIN = "do-thermometer-drain";
+    THERMOMETER_TAP = "do-thermometer-tap";
+    THERMOMETER_POINT = "do-thermometer-point";
+    THERMOMETER_HOT = "do-thermometer-hot";
+    RETURN_VALVE = "do-return-valve";
+    THERMOMETER_RETURN = "do-thermometer-return";
+    WATER_METER = "do-water-meter";
+    READ_WATER_METER = "do-read-water-meter";
+    SAMPLE_HOT = "do-sample-hot";
+    SAMPLE_COLD = "do-sample-cold";
+    LOOK_AT_ANODE = "do-look-at-anode";
+    STOPS = "do-stops";
+    TANK_CHARGE = "do-tank-charge";
+    FEEL_RELIEF_PIPE = "do-feel-relief-pipe";
+    FEEL_WATER = "do-feel-water";
+    HOSE = "do-hose";
+    GAUGE = "do-gauge";
+    READ_GAUGE = "do-read-gauge";
+    RUN = "do-run";
+    POINT = "do-point";
+    PICK_POINT = "do-pick-point";
+    TOUCH = "do-touch";
+    NON_CONTACT = "do-non-contact";
+    CLAMP_WIRE = "do-clamp-wire";
+    LAND = "do-land";
+    LAND_ELSEWHERE = "do-land-elsewhere";
 }
 
 /// The sensors' plugs in a board, upper sensor first.
-pub const SENSOR_PLUGS: [&str; 2] = ["Upper sensor's plug in the board", "Lower sensor's plug in the board"];
+pub const SENSOR_PLUGS: [Label; 2] = [Label("do-upper-plug"), Label("do-lower-plug")];
 
 /// The settings of a board, upper zone first.
-pub const SETTINGS: [&str; 2] = ["Setting, upper zone", "Setting, lower zone"];
+pub const SETTINGS: [Label; 2] = [Label("do-upper-zone"), Label("do-lower-zone")];
 
 /// Taking a cover off, or putting it back.
 pub fn cover_act(cover: Cover, off: bool, layout: Layout) -> String {
-    let verb = if off { "off" } else { "back on" };
-    super::fit(format!("{} {verb}", capital(&voice::cover(cover))), layout)
+    let id = if off { "do-cover-off" } else { "do-cover-on" };
+    super::fit(filled(id, &[("cover", capital(&voice::cover(cover)).into())]), layout)
 }
 
 /// Moving a handle.
 pub fn breaker_act(slot: u32, on: bool) -> String {
-    format!("Breaker {} {}", slot + 1, if on { "on" } else { "off" })
+    filled(if on { "do-breaker-on" } else { "do-breaker-off" }, &[("slot", (slot + 1).into())])
 }
 
 /// Throwing the box in the line.
-pub const fn box_act(closed: bool) -> &'static str {
-    if closed { "Close it" } else { "Open it" }
+pub const fn box_act(closed: bool) -> Label {
+    Label(if closed { "do-box-close" } else { "do-box-open" })
 }
 
 /// A fuse out of its clips, or back.
 pub fn pull_fuse(leg: plant::Stab) -> String {
-    format!("Fuse of {} out", voice::leg(leg))
+    filled("do-pull-fuse", &[("leg", voice::leg(leg).into())])
 }
 
 /// Ohms through a fuse.
 pub fn test_fuse(leg: plant::Stab) -> String {
-    format!("Ohms through the fuse of {}", voice::leg(leg))
+    filled("do-test-fuse", &[("leg", voice::leg(leg).into())])
 }
 
 /// A breaker to move.
 pub fn space(slot: u32) -> String {
-    format!("Breaker {}", slot + 1)
+    filled("do-space", &[("slot", (slot + 1).into())])
 }
 
 /// Own lock and tag.
 pub fn lock_act(slot: u32) -> String {
-    format!("Lock and tag on {}", slot + 1)
+    filled("do-lock-and-tag", &[("slot", (slot + 1).into())])
 }
 
 /// A line of the directory, corrected.
 pub fn relabel(slot: u32, feeds: Circuit) -> String {
-    format!("{} feeds: {}", slot + 1, voice::circuit(feeds))
+    filled("do-relabel", &[("slot", (slot + 1).into()), ("feeds", voice::circuit(feeds).into())])
 }
 
 /// Setting a valve.
-pub const fn opening_act(opening: f64) -> &'static str {
-    if opening <= 0.0 {
-        "Shut"
+pub const fn opening_act(opening: f64) -> Label {
+    Label(if opening <= 0.0 {
+        "do-shut"
     } else if opening < 0.4 {
-        "A quarter"
+        "do-quarter"
     } else if opening < 0.9 {
-        "Half"
+        "do-half"
     } else {
-        "Full"
-    }
+        "do-full"
+    })
 }
 
 /// Feeling a fitting.
 pub fn feel(fitting: Fitting) -> String {
-    format!("Feel: {}", voice::fitting(fitting))
+    filled("do-feel", &[("fitting", voice::fitting(fitting).into())])
 }
 
 /// Wiping a fitting.
 pub fn wipe(fitting: Fitting) -> String {
-    format!("Wipe dry: {}", voice::fitting(fitting))
+    filled("do-wipe", &[("fitting", voice::fitting(fitting).into())])
 }
 
 /// The relief lever.
-pub const fn lever_act(up: bool) -> &'static str {
-    if up { "Lift the lever" } else { "Let the lever go" }
+pub const fn lever_act(up: bool) -> Label {
+    Label(if up { "do-lever-up" } else { "do-lever-down" })
 }
 
 /// A tap as a heading.
@@ -166,42 +164,46 @@ pub fn tap_title(tap: Tap) -> String {
 
 /// A bucket at a tap.
 pub fn bucket(tap: Tap) -> String {
-    format!("Into a bucket, {}", voice::tap(tap))
+    filled("do-bucket", &[("tap", voice::tap(tap).into())])
 }
 
 /// A verb with its object, for a screen reader.
-pub fn verb_of(verb: &str, object: &str) -> String {
-    format!("{verb}: {object}")
+pub fn verb_of(verb: impl ToString, object: &str) -> String {
+    filled("do-verb-of", &[("verb", verb.to_string().into()), ("object", object.into())])
 }
 
 /// Putting a lead here.
-pub fn lead_here(lead: Lead) -> String {
-    format!("{} here", super::lead(lead))
+pub const fn lead_here(lead: Lead) -> Label {
+    Label(match lead {
+        Lead::Red => "do-red-here",
+        Lead::Black => "do-black-here",
+    })
 }
 
 /// Taking a wire off.
 pub fn lift(end: End) -> String {
-    format!("Lift: {}", voice::wire(end.wire))
+    filled("do-lift", &[("wire", voice::wire(end.wire).into())])
 }
 
 /// Labelling an end.
 pub fn label_end(end: End) -> String {
-    format!("Label: {}", voice::wire(end.wire))
+    filled("do-label", &[("wire", voice::wire(end.wire).into())])
 }
 
 /// Making a joint again.
 pub fn remake(end: End, torqued: bool) -> String {
-    let how = if torqued { "torqued" } else { "by feel" };
-    format!("Cut back and make again, {how}: {}", voice::wire(end.wire))
+    let id = if torqued { "do-remake-torqued" } else { "do-remake" };
+    filled(id, &[("wire", voice::wire(end.wire).into())])
 }
 
 /// Landing a wire.
 pub fn land(end: End, screw: Screw, torqued: bool) -> String {
-    let how = if torqued { "torqued" } else { "by feel" };
-    format!("Land on {}, {how}: {}", screw.name(), voice::wire(end.wire))
+    let id = if torqued { "do-land-torqued" } else { "do-land-by-feel" };
+    filled(id, &[("screw", screw.name().into()), ("wire", voice::wire(end.wire).into())])
 }
 
 /// A screw to land on.
 pub fn screw_torqued(screw: Screw, torqued: bool) -> String {
-    format!("{}, {}", screw.name(), if torqued { "torqued" } else { "by feel" })
+    let id = if torqued { "do-screw-torqued" } else { "do-screw-by-feel" };
+    filled(id, &[("screw", screw.name().into())])
 }

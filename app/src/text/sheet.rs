@@ -4,42 +4,34 @@ use bench::view::{TapView, View};
 use bench::{Cover, Session};
 use plant::{Layout, Level, Place, Tap};
 
-use super::voice;
+use super::label::labels;
+use super::{Label, filled, text, voice};
 use crate::drill::known::Known;
 
-/// The drawing as a whole.
-pub const DRAWING: &str = "Drawing of the job";
+labels! {
+    DRAWING = "sheet-drawing";
+    COLD_VALVE = "sheet-cold-valve";
+    DRAIN_SHORT = "sheet-drain-short";
+    VAN_SHORT = "sheet-van-short";
+    ALL_SHUT = "sheet-all-shut";
+    SENSOR = "sheet-sensor";
+    UNREAD = "sheet-unread";
+}
+
 /// Written inside the tank.
-pub const INSIDE: [&str; 2] = ["inside", "not seen"];
+pub const INSIDE: [Label; 2] = [Label("sheet-inside-1"), Label("sheet-inside-2")];
 /// The hot pipe, on two lines.
-pub const HOT_PIPE: [&str; 2] = ["Hot", "to the house"];
-/// The cold valve.
-pub const COLD_VALVE: &str = "Cold shut-off";
-/// A group of acts.
-pub const RETURN_VALVE: &str = "Valve of the recirculation loop";
-/// An act.
-pub const THERMOMETER_RETURN: &str = "Thermometer on the loop’s return";
-/// The drain.
-pub const DRAIN_SHORT: &str = "Drain";
-/// The van.
-pub const VAN_SHORT: &str = "Van";
-/// No tap is open.
-pub const ALL_SHUT: &str = "all shut";
+pub const HOT_PIPE: [Label; 2] = [Label("sheet-hot-pipe-1"), Label("sheet-hot-pipe-2")];
 
 /// A tap in one word.
-pub const fn tap_short(tap: Tap) -> &'static str {
-    match tap {
-        Tap::Laundry => "laundry",
-        Tap::Kitchen => "kitchen",
-        Tap::Bath => "bath",
-        Tap::Shower => "shower",
-    }
+pub fn tap_short(tap: Tap) -> String {
+    text(&format!("tap-short-{tap}"))
 }
 
 /// The lines under the load center: the handles that are known, and locks.
 pub fn load_center(session: &Session, known: &Known) -> Vec<String> {
     if known.handles.is_empty() {
-        return vec![super::NOT_LOOKED.to_owned()];
+        return vec![super::NOT_LOOKED.to_string()];
     }
     let breakers = &session.home.plant.panel.breakers;
     known
@@ -47,8 +39,8 @@ pub fn load_center(session: &Session, known: &Known) -> Vec<String> {
         .iter()
         .map(|(slot, handle)| {
             let locked = breakers.get(*slot as usize).is_some_and(|one| one.locked);
-            let lock = if locked { ", locked" } else { "" };
-            format!("{}: {}{lock}", slot + 1, voice::handle(*handle))
+            let id = if locked { "sheet-handle-locked" } else { "sheet-handle" };
+            filled(id, &[("slot", (slot + 1).into()), ("handle", voice::handle(*handle).into())])
         })
         .collect()
 }
@@ -65,37 +57,36 @@ pub fn compartment(session: &Session, level: Level) -> String {
         .filter(|end| end.home().place() == place && wiring.joint(*end).on.is_none())
         .count();
     match () {
-        () if !off.contains(&plate) => "on".into(),
-        () if !off.contains(&insulation) => "off, insulation in".into(),
-        () if !off.contains(&shield) => "off, shield in".into(),
-        () if lifted == 1 => "off, 1 wire lifted".into(),
-        () if lifted > 1 => format!("off, {lifted} wires lifted"),
-        () => "off, screws bare".into(),
+        () if !off.contains(&plate) => text("sheet-cover-on"),
+        () if !off.contains(&insulation) => text("sheet-insulation-in"),
+        () if !off.contains(&shield) => text("sheet-shield-in"),
+        () if lifted > 0 => filled("sheet-wires-lifted", &[("count", (lifted as u32).into())]),
+        () => text("sheet-screws-bare"),
     }
 }
 
 /// The line at the relief valve.
-pub const fn relief(view: &View) -> &'static str {
-    match (view.lever, view.relief_runs) {
-        (true, true) => "lever up, runs",
-        (true, false) => "lever up",
-        (false, true) => "water runs out",
-        (false, false) => "pipe dry",
-    }
+pub const fn relief(view: &View) -> Label {
+    Label(match (view.lever, view.relief_runs) {
+        (true, true) => "sheet-lever-up-runs",
+        (true, false) => "sheet-lever-up",
+        (false, true) => "sheet-relief-runs",
+        (false, false) => "sheet-pipe-dry",
+    })
 }
 
 /// The line at the drain.
-pub const fn drain(view: &View) -> &'static str {
-    match (view.drain_valve > 0.0, view.drain_flow.get() > 0.0) {
-        (true, true) => "runs",
-        (true, false) => "open, stands",
-        (false, _) => "shut",
-    }
+pub const fn drain(view: &View) -> Label {
+    Label(match (view.drain_valve > 0.0, view.drain_flow.get() > 0.0) {
+        (true, true) => "sheet-drain-runs",
+        (true, false) => "sheet-drain-stands",
+        (false, _) => "sheet-drain-shut",
+    })
 }
 
 /// Whether a hose is on the drain.
-pub const fn hose(view: &View) -> &'static str {
-    if view.hose { "hose on" } else { "no hose" }
+pub const fn hose(view: &View) -> Label {
+    Label(if view.hose { "sheet-hose-on" } else { "sheet-no-hose" })
 }
 
 /// The line at the taps.
@@ -103,27 +94,24 @@ pub fn taps(taps: &[TapView]) -> String {
     let open: Vec<String> = taps
         .iter()
         .filter(|one| one.opening > 0.0)
-        .map(|one| match (one.flow.get() > 0.0, one.spitting) {
-            (false, _) => format!("{}: dry", tap_short(one.tap)),
-            (true, true) => format!("{} spits", tap_short(one.tap)),
-            (true, false) => format!("{} runs", tap_short(one.tap)),
+        .map(|one| {
+            let id = match (one.flow.get() > 0.0, one.spitting) {
+                (false, _) => "sheet-tap-dry",
+                (true, true) => "sheet-tap-spits",
+                (true, false) => "sheet-tap-runs",
+            };
+            filled(id, &[("tap", tap_short(one.tap).into())])
         })
         .collect();
-    if open.is_empty() { ALL_SHUT.to_owned() } else { open.join(", ") }
+    if open.is_empty() { ALL_SHUT.to_string() } else { open.join(", ") }
 }
-
-/// The body that a sensor sits in.
-pub const SENSOR: &str = "sensor";
 
 /// A detail's name.
 pub fn detail(place: Place, layout: Layout) -> String {
-    format!("Detail: {}", super::place_of(place, layout).to_lowercase())
+    filled("sheet-detail", &[("place", super::place_of(place, layout).to_lowercase().into())])
 }
 
 /// A cover that is on.
 pub fn on(cover: Cover, layout: Layout) -> String {
-    super::fit(format!("{} on", voice::capital(&voice::cover(cover))), layout)
+    super::fit(filled("sheet-on", &[("cover", voice::capital(&voice::cover(cover)).into())]), layout)
 }
-
-/// A breaker's label that nobody has read.
-pub const UNREAD: &str = "label not read";

@@ -1,34 +1,31 @@
-//! The way to the sentences of the crate `words`: one voice for each system of units, made once.
-
-use std::rc::Rc;
+//! The way to the sentences of the crate `words`.
 
 use bench::{Cover, Entry, Fitting, Helper, Licence, Observation, Question, Shown};
 use plant::fault::{Advice, FaultId, PartKind};
 use plant::household::{Account, Answer};
 use plant::{Circuit, End, Handle, Layout, Level, Tap, Wire};
-use words::Voice;
+use words::{Fill, Voice};
 
 use crate::units::Units;
 
-thread_local! {
-    static VOICES: [Rc<Voice>; 2] =
-        [Units::Us, Units::Si].map(|units| Rc::new(Voice::english(units.words())));
-}
-
-/// The voice of some units, to keep for a while.
-pub fn voice(units: Units) -> Rc<Voice> {
-    VOICES.with(|[us, si]| match units {
-        Units::Us => us.clone(),
-        Units::Si => si.clone(),
-    })
-}
-
 /// Lets the voice of some units speak.
 pub fn say<T>(units: Units, speak: impl FnOnce(&Voice) -> T) -> T {
-    VOICES.with(|[us, si]| match units {
-        Units::Us => speak(us),
-        Units::Si => speak(si),
-    })
+    speak(&super::voice(units))
+}
+
+/// A fixed text by its name in the book.
+pub fn text(id: &str) -> String {
+    say(Units::Us, |voice| voice.text(id))
+}
+
+/// A text with places to fill, none of which depends on units.
+pub fn filled(id: &str, fills: &[(&str, Fill)]) -> String {
+    filled_in(Units::Us, id, fills)
+}
+
+/// A text with places to fill, in some units.
+pub fn filled_in(units: Units, id: &str, fills: &[(&str, Fill)]) -> String {
+    say(units, |voice| voice.filled(id, fills))
 }
 
 macro_rules! names {

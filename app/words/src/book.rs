@@ -5,6 +5,8 @@ use std::collections::BTreeSet;
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 
+use crate::Language;
+
 const ENGLISH: &str = include_str!("../../../assets/words/en.ftl");
 
 /// What fills a place in a sentence.
@@ -42,33 +44,30 @@ impl From<u16> for Fill {
     }
 }
 
-/// The sentences of one language.
+/// The sentences of one language, and English for what that book lacks.
 pub struct Book {
-    bundle: FluentBundle<FluentResource>,
+    bundles: Vec<FluentBundle<FluentResource>>,
     missing: RefCell<BTreeSet<String>>,
 }
 
 impl Book {
     /// The English one.
     pub fn english() -> Self {
-        let language = unic_langid::LanguageIdentifier::default();
-        let language = "en-US".parse().unwrap_or(language);
-        let mut bundle = FluentBundle::new(vec![language]);
-        bundle.set_use_isolating(false);
-        // A book with a slip in one sentence still has all the others; a test refuses slips.
-        let resource = match FluentResource::try_new(ENGLISH.to_owned()) {
-            Ok(resource) | Err((resource, _)) => resource,
-        };
-        bundle.add_resource_overriding(resource);
-        Self { bundle, missing: RefCell::default() }
+        Self { bundles: vec![bundle(Language::English, ENGLISH)], missing: RefCell::default() }
     }
 
-    /// A sentence. One that is not in the book comes out as its own name, and is remembered as missing.
+    /// The book of a language from the text of its file, with English behind it.
+    pub fn of(language: Language, text: &str) -> Self {
+        let mut book = Self::english();
+        if language != Language::English {
+            book.bundles.insert(0, bundle(language, text));
+        }
+        book
+    }
+
+    /// A sentence. One that is not in the book is said in English; one in no book comes out as its own name.
+    /// Both are remembered as missing.
     pub fn say(&self, id: &str, fills: &[(&str, Fill)]) -> String {
-        let Some(pattern) = self.bundle.get_message(id).and_then(|m| m.value()) else {
-            self.missing.borrow_mut().insert(id.to_owned());
-            return id.to_owned();
-        };
         let mut args = FluentArgs::new();
         for (name, fill) in fills {
             let value = match fill {
@@ -77,23 +76,42 @@ impl Book {
             };
             args.set((*name).to_owned(), value);
         }
-        let mut errors = Vec::new();
-        let said = self.bundle.format_pattern(pattern, Some(&args), &mut errors);
-        if !errors.is_empty() {
-            self.missing.borrow_mut().insert(format!("{id}: {errors:?}"));
+        for bundle in &self.bundles {
+            let Some(pattern) = bundle.get_message(id).and_then(|m| m.value()) else {
+                self.missing.borrow_mut().insert(id.to_owned());
+                continue;
+            };
+            let mut errors = Vec::new();
+            let said = bundle.format_pattern(pattern, Some(&args), &mut errors);
+            if !errors.is_empty() {
+                self.missing.borrow_mut().insert(format!("{id}: {errors:?}"));
+            }
+            return said.into_owned();
         }
-        said.into_owned()
+        id.to_owned()
     }
 
     /// Whether a sentence is there.
     pub fn has(&self, id: &str) -> bool {
-        self.bundle.has_message(id)
+        self.bundles.iter().any(|bundle| bundle.has_message(id))
     }
 
     /// What was asked for and not found, for tests.
     pub fn missing(&self) -> BTreeSet<String> {
         self.missing.borrow().clone()
     }
+}
+
+fn bundle(language: Language, text: &str) -> FluentBundle<FluentResource> {
+    let tag = language.tag().parse().unwrap_or_default();
+    let mut bundle = FluentBundle::new(vec![tag]);
+    bundle.set_use_isolating(false);
+    // A book with a slip in one sentence still has all the others; a test refuses slips.
+    let resource = match FluentResource::try_new(text.to_owned()) {
+        Ok(resource) | Err((resource, _)) => resource,
+    };
+    bundle.add_resource_overriding(resource);
+    bundle
 }
 
 #[cfg(test)]
@@ -112,5 +130,13 @@ mod tests {
         let book = Book::english();
         assert_eq!(book.say("no-such-thing", &[]), "no-such-thing");
         assert_eq!(book.missing().len(), 1);
+    }
+
+    #[test]
+    fn what_a_book_lacks_is_said_in_english() {
+        let book = Book::of(Language::Spanish, "level-upper = superior");
+        assert_eq!(book.say("level-upper", &[]), "superior");
+        assert_eq!(book.say("level-lower", &[]), "lower");
+        assert_eq!(book.missing().into_iter().collect::<Vec<_>>(), ["level-lower"]);
     }
 }

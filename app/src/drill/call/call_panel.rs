@@ -11,6 +11,7 @@ use super::questions::Questions;
 use super::said::Said;
 use super::tell::Tell;
 use crate::drill::known::Known;
+use crate::said::use_language;
 use crate::text;
 
 /// The world and what is known of it.
@@ -25,6 +26,7 @@ pub struct Props {
 /// The column.
 #[component]
 pub fn Call(props: &Props) -> Html {
+    use_language();
     html! {
         <section class="call" id="customer" tabindex="-1" aria-label={text::place(Place::Customer)}>
             <Said session={props.session.clone()} />

@@ -47,13 +47,13 @@ pub fn PlateCard(props: &Props) -> Html {
         (elements, watts),
     ];
     if plate.has(Level::Lower) {
-        rows.push((text::PLATE_BOTH, both.to_owned()));
+        rows.push((text::PLATE_BOTH, both.to_string()));
     }
     if plate.layout == Layout::OffPeak {
-        rows.push((text::PLATE_CIRCUITS, text::circuits(plate.layout).to_owned()));
+        rows.push((text::PLATE_CIRCUITS, text::circuits(plate.layout).to_string()));
     }
     if !plate.layout.has_thermostats() {
-        rows.push((text::PLATE_CONTROL, text::control(&plate).to_owned()));
+        rows.push((text::PLATE_CONTROL, text::control(&plate).to_string()));
     }
     rows.push((text::PLATE_PRESSURE, shown.words().pressure(plate.working_pressure)));
     html! {

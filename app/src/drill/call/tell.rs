@@ -6,6 +6,7 @@ use bench::{Action, Helper, Observation, Session};
 use plant::fault::Advice;
 use yew::prelude::*;
 
+use crate::said::use_language;
 use crate::shell::{Act, Dialog, use_dialog};
 use crate::text;
 
@@ -30,6 +31,7 @@ const HELPERS: [Helper; 4] = [Helper::Electrician, Helper::Plumber, Helper::Util
 /// The lists.
 #[component]
 pub fn Tell(props: &Props) -> Html {
+    use_language();
     let me = &props.session.me;
     let calling = use_dialog();
     let advise = Advice::ALL.iter().map(|&advice| {

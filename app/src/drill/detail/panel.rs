@@ -8,6 +8,7 @@ use yew::prelude::*;
 
 use super::layout::spot;
 use crate::drill::known::Known;
+use crate::said::use_language;
 use crate::text;
 
 /// The world and what is known of it.
@@ -24,13 +25,14 @@ pub struct Props {
 /// The breakers.
 #[component]
 pub fn Breakers(props: &Props) -> Html {
+    use_language();
     let breakers = &props.session.home.plant.panel.breakers;
     let pitch = 240.0 / breakers.len().max(1) as f64;
     let rows = breakers.iter().enumerate().map(|(at, breaker)| {
         let slot = at as u32;
         let y = 30.0 + pitch * at as f64;
         let label = props.known.labels.get(at).map_or_else(
-            || text::UNREAD.to_owned(),
+            || text::UNREAD.to_string(),
             |(circuit, amps)| format!("{} {:.0} A", text::circuit(*circuit), amps.get()),
         );
         row(props, slot, y, pitch, label, breaker.locked)
@@ -59,7 +61,7 @@ fn row(props: &Props, slot: u32, y: f64, pitch: f64, label: String, locked: bool
         Some(_) => "handle",
     };
     let at = |dy: f64| (y + dy).to_string();
-    let said = handle.map_or_else(|| text::NOT_LOOKED.to_owned(), text::handle);
+    let said = handle.map_or_else(|| text::NOT_LOOKED.to_string(), text::handle);
     html! {
         <g>
             <rect x={left.to_string()} y={at(0.0)} width="64" height={(pitch - 14.0).to_string()} class="body" />

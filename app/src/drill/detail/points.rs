@@ -10,6 +10,7 @@ use super::layout::{At, screws, wires};
 use super::path::draw;
 use super::wires::is_there;
 use crate::drill::sheet::hot::hot_keys;
+use crate::said::use_language;
 use crate::store::{Msg, use_work};
 use crate::text;
 
@@ -25,6 +26,7 @@ pub struct Props {
 /// The points.
 #[component]
 pub fn Points(props: &Props) -> Html {
+    use_language();
     let Props { session, place } = props;
     let layout = session.home.plant.wiring.layout;
     let ends = wires(*place, layout)

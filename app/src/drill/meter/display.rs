@@ -22,8 +22,9 @@ pub fn Display(props: &Props) -> Html {
     let work = use_work();
     let last = props.session.log.iter().rev().find(|entry| used_meter(&entry.action));
     let current = last.filter(|entry| is_current(entry, &work.desk));
-    let (number, unit) =
-        current.and_then(|entry| shows(&entry.outcome.shown)).unwrap_or_else(|| ("- - -".into(), ""));
+    let (number, unit) = current
+        .and_then(|entry| shows(&entry.outcome.shown))
+        .unwrap_or_else(|| ("- - -".into(), String::new()));
     let what = current.map(|entry| text::act(entry, work.desk.units)).unwrap_or_default();
     html! {
         <div class="lcd" data-lcd={format!("{number} {unit}")}>
@@ -45,19 +46,19 @@ fn is_current(entry: &Entry, desk: &Desk) -> bool {
 }
 
 /// A reading in number and unit.
-fn shows(shown: &Shown) -> Option<(String, &'static str)> {
+fn shows(shown: &Shown) -> Option<(String, String)> {
     Some(match shown {
         Shown::Meter { display } => match *display {
-            Shows::Blank => (String::new(), ""),
-            Shows::Tone { on: true } => (text::TONE.to_owned(), ""),
-            Shows::Tone { on: false } => (text::NO_TONE.to_owned(), ""),
-            Shows::Live { volts } => (format!("{:.0}", volts.get()), text::LIVE_VOLTS),
+            Shows::Blank => (String::new(), String::new()),
+            Shows::Tone { on: true } => (text::TONE.to_string(), String::new()),
+            Shows::Tone { on: false } => (text::NO_TONE.to_string(), String::new()),
+            Shows::Live { volts } => (format!("{:.0}", volts.get()), text::LIVE_VOLTS.to_string()),
             _ => match display.figures() {
-                Some(figures) => (figures.number, figures.unit),
-                None => (text::OVER.to_owned(), ""),
+                Some(figures) => (figures.number, figures.unit.to_string()),
+                None => (text::OVER.to_string(), String::new()),
             },
         },
-        Shown::Clamp { amps } => (format!("{:.1}", amps.get()), "A"),
+        Shown::Clamp { amps } => (format!("{:.1}", amps.get()), "A".to_owned()),
         _ => return None,
     })
 }

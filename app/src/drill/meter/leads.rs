@@ -63,7 +63,7 @@ fn lead(work: &WorkHandle, lead: Lead, at: Option<Point>, choices: Vec<Choice>) 
         Lead::Black => "dot black-dot",
     };
     let chosen = at.map(|point| point.to_string()).unwrap_or_default();
-    let name = text::lead(lead).to_lowercase();
+    let name = lead.name();
     html! {
         <div class={classes!("lead-box", armed.then_some("armed"))}>
             <button type="button" class="arm" aria-pressed={armed.to_string()} onclick={arm} data-act={format!("arm-{name}")}>

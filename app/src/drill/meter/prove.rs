@@ -3,12 +3,14 @@
 use bench::{Action, Jack, KnownSource};
 use yew::prelude::*;
 
+use crate::said::use_language;
 use crate::shell::Act;
 use crate::text;
 
 /// The acts.
 #[component]
 pub fn Prove() -> Html {
+    use_language();
     html! {
         <div class="acts prove" role="group" aria-label={text::PROVE}>
             <Act action={Action::ProveMeter { on: KnownSource::Receptacle }} label={text::PROVE_RECEPTACLE} />

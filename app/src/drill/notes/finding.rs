@@ -43,7 +43,7 @@ pub fn FindingForm(props: &Props) -> Html {
                 if let Some(last) = props.session.me.findings.last() {
                     <p class="written">
                         { text::WRITTEN }{ " " }
-                        <b>{ last.fault.map_or_else(|| text::NOTHING_WRONG.to_owned(), text::fault) }</b>
+                        <b>{ last.fault.map_or_else(|| text::NOTHING_WRONG.to_string(), text::fault) }</b>
                     </p>
                 }
                 <Choices

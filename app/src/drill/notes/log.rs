@@ -6,6 +6,7 @@ use bench::{Entry, Session, Shown};
 use plant::Layout;
 use yew::prelude::*;
 
+use crate::said::use_language;
 use crate::store::{Msg, use_work};
 use crate::units::{self, Units};
 use crate::{shell, text};
@@ -76,6 +77,7 @@ struct StepProps {
 
 #[component]
 fn Step(props: &StepProps) -> Html {
+    use_language();
     let entry = &props.entry;
     let onchange = {
         let (tick, step) = (props.tick.clone(), props.step);

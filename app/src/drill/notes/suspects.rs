@@ -44,7 +44,7 @@ pub fn Suspects(props: &Props) -> Html {
             Callback::from(move |_: MouseEvent| work.dispatch(Msg::Suspect(fault, to)))
         };
         html! {
-            <li key={fault.name()} class={text::standing(standing)}>
+            <li key={fault.name()} class={standing.name()}>
                 <span>{ text::fault(fault) }</span>
                 <button type="button" onclick={send(Some(standing.next()))} data-suspect={fault.name()}>
                     <span class="unseen">{ text::fault(fault) }{ ": " }</span>

@@ -25,7 +25,7 @@ pub struct Group {
 
 impl Group {
     /// A group without a caution.
-    pub fn new(title: &'static str, offers: Vec<Offer>) -> Self {
+    pub fn new(title: impl Into<AttrValue>, offers: Vec<Offer>) -> Self {
         Self { title: title.into(), offers, caution: None, pairs: false }
     }
 

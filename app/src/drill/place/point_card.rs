@@ -69,7 +69,7 @@ fn lead(work: &crate::store::WorkHandle, lead: Lead, point: Point) -> Html {
     html! {
         <button
             type="button"
-            data-act={format!("put-{}", text::lead(lead).to_lowercase())}
+            data-act={format!("put-{}", lead.name())}
             aria-pressed={(at == Some(point)).to_string()}
             {onclick}
         >

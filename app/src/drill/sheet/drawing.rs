@@ -13,6 +13,7 @@ use super::people::People;
 use super::pipes::Pipes;
 use super::taps::Taps;
 use crate::drill::known::Known;
+use crate::said::use_language;
 use crate::text;
 
 /// The world and what is known of it.
@@ -27,6 +28,7 @@ pub struct Props {
 /// The drawing.
 #[component]
 pub fn Sheet(props: &Props) -> Html {
+    use_language();
     let Props { session, known } = props;
     let view = session.view();
     let frame = Frame::of(&session.home.plant.plate);

@@ -9,6 +9,7 @@ use yew::prelude::*;
 use super::Spot;
 use super::frame::{Frame, MIDDLE};
 use crate::drill::known::Known;
+use crate::said::use_language;
 use crate::text;
 
 /// The world and what is known of it.
@@ -23,6 +24,7 @@ pub struct Props {
 /// The heater.
 #[component]
 pub fn Heater(props: &Props) -> Html {
+    use_language();
     let Props { session, known } = props;
     let plate = &session.home.plant.plate;
     let frame = Frame::of(plate);

@@ -8,6 +8,7 @@ use yew::prelude::*;
 
 use super::Spot;
 use crate::drill::known::Known;
+use crate::said::use_language;
 use crate::text;
 
 /// The world and what is known of it.
@@ -22,6 +23,7 @@ pub struct Props {
 /// The load center.
 #[component]
 pub fn LoadCenter(props: &Props) -> Html {
+    use_language();
     let Props { session, known } = props;
     let front_off = session.access.off.contains(&Cover::PanelFront);
     let breakers = session.home.plant.panel.breakers.iter().enumerate().map(|(at, breaker)| {

@@ -4,11 +4,13 @@ use plant::Place;
 use yew::prelude::*;
 
 use super::Spot;
+use crate::said::use_language;
 use crate::text;
 
 /// Both, in a few strokes.
 #[component]
 pub fn People() -> Html {
+    use_language();
     html! {
         <>
             <Spot place={Place::Customer} area={(4.0, 462.0, 74.0, 150.0)}>

@@ -6,6 +6,7 @@ use yew::prelude::*;
 
 use super::Spot;
 use super::frame::Frame;
+use crate::said::use_language;
 use crate::text;
 
 /// What is in sight.
@@ -22,6 +23,7 @@ pub struct Props {
 /// The pipes.
 #[component]
 pub fn Pipes(props: &Props) -> Html {
+    use_language();
     let Props { view, frame, .. } = props;
     let (lid, shoulder) = (frame.top - 24.0, frame.top + 4.0);
     html! {

@@ -5,6 +5,7 @@ use plant::Place;
 use yew::prelude::*;
 
 use super::Spot;
+use crate::said::use_language;
 use crate::text;
 
 /// The taps.
@@ -17,6 +18,7 @@ pub struct Props {
 /// The sink.
 #[component]
 pub fn Taps(props: &Props) -> Html {
+    use_language();
     let running = props.taps.iter().any(|one| one.flow.get() > 0.0);
     html! {
         <Spot place={Place::Taps} area={(372.0, 412.0, 84.0, 140.0)}>
