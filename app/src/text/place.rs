@@ -60,6 +60,8 @@ labels! {
     THERMOMETER_HOT = "do-thermometer-hot";
     RETURN_VALVE = "do-return-valve";
     THERMOMETER_RETURN = "do-thermometer-return";
+    THAW = "do-thaw";
+    VENTILATE = "do-ventilate";
     WATER_METER = "do-water-meter";
     READ_WATER_METER = "do-read-water-meter";
     SAMPLE_HOT = "do-sample-hot";

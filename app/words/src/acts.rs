@@ -81,6 +81,8 @@ impl Voice {
             }
             Action::Seat { level } => say("act-seat", &[("level", self.level(*level).into())]),
             Action::ColdValve { opening } => self.valve("cold", None, *opening),
+            Action::Ventilate => self.text("act-ventilate"),
+            Action::Thaw => self.text("act-thaw"),
             Action::ReturnValve { opening } => self.valve("return", None, *opening),
             Action::Tap { tap, opening } => self.valve("tap", Some(self.tap(*tap)), *opening),
             Action::Bucket { tap, volume } => {

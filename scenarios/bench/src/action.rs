@@ -194,6 +194,10 @@ pub enum Action {
         /// Which.
         level: Level,
     },
+    /// Open the windows, and see that no flame and no spark is near.
+    Ventilate,
+    /// Thaw a pipe with warm air, from the open end on, no flame.
+    Thaw,
     /// Set the heater's cold valve.
     ColdValve {
         /// Opening, 0 shut to 1 full.

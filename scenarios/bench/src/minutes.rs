@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 90] = [
+pub const TABLE: [Constant; 92] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -101,6 +101,8 @@ pub const TABLE: [Constant; 90] = [
     usual("return-check", 40.0),
     usual("pump-timer", 20.0),
     usual("return-valve", 1.0),
+    usual("ventilate", 3.0),
+    usual("thaw", 30.0),
     usual("heater", 150.0),
     usual("finding", 2.0),
     usual("advise", 2.0),
@@ -163,6 +165,8 @@ pub fn name(action: &Action) -> &'static str {
         Action::Seat { .. } => "seat",
         Action::ColdValve { .. } => "cold-valve",
         Action::ReturnValve { .. } => "return-valve",
+        Action::Ventilate => "ventilate",
+        Action::Thaw => "thaw",
         Action::Tap { .. } => "tap",
         Action::Plug { .. } => "plug",
         Action::Stops { .. } => "stops",

@@ -164,6 +164,8 @@ pub struct Technician {
     pub off_since: BTreeMap<u32, Seconds>,
     /// Findings written down, in order.
     pub findings: Vec<Finding>,
+    /// Windows were opened and flames kept away.
+    pub ventilated: bool,
     /// Advice given.
     pub advised: BTreeSet<Advice>,
     /// Things reported beyond the fault.
@@ -211,6 +213,7 @@ impl Technician {
             cost: 0.0,
             off_since: BTreeMap::new(),
             findings: Vec::new(),
+            ventilated: false,
             advised: BTreeSet::new(),
             reported: BTreeSet::new(),
             spilled: Volume(0.0),

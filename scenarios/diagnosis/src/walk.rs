@@ -59,6 +59,7 @@ const fn sets(act: &Action) -> bool {
             | Action::Bucket { .. }
             | Action::ColdValve { .. }
             | Action::ReturnValve { .. }
+            | Action::Thaw
             | Action::Dial { .. }
     )
 }

@@ -80,13 +80,16 @@ pub fn judge(drill: &Drill, session: &Session) -> Cure {
     if left.is_empty() { Cure::Cured } else { Cure::NotCured { left } }
 }
 
+/// Fuller than this a tank that was found empty is full: an air pocket is the finish's own line. Model: no source.
+const FULL: f64 = 0.98;
+
 /// What keeps the house from working. A switched-off breaker counts where it is the fault: otherwise the
 /// hand-over says so on its own line.
 fn works(drill: &Drill, session: &Session) -> Vec<Defect> {
     let advised = |advice| session.me.advised.contains(&advice);
     let mut left = session.home.inspect();
     left.retain(|defect| match defect {
-        Defect::PowerOff => matches!(drill.fault.id, FaultId::F18 | FaultId::F69),
+        Defect::PowerOff => matches!(drill.fault.id, FaultId::F18 | FaultId::F63 | FaultId::F69),
         Defect::LowSupply => !advised(Advice::LowSupplyVoltage),
         Defect::DampAir => !advised(Advice::DampAir),
         Defect::ColdMain => !advised(Advice::ColdMain),
@@ -94,6 +97,9 @@ fn works(drill: &Drill, session: &Session) -> Vec<Defect> {
         Defect::Demand => !advised(Advice::DemandExceedsCapacity) && !serves_as_is(drill, session),
         _ => true,
     });
+    if drill.fault.id == FaultId::F63 && session.home.plant.fill() < FULL {
+        left.push(Defect::NotFull);
+    }
     left
 }
 
@@ -119,7 +125,9 @@ pub fn aftermath(drill: &Drill, session: &Session, days: u16) -> Option<Symptom>
 /// Parts whose change is the remedy of this drill's fault.
 pub fn right_parts(drill: &Drill) -> Vec<PartKind> {
     match drill.fault.id.remedy(&drill.fault.parameters) {
-        Some(Remedy::Replace(part) | Remedy::FlushAndReplace(part)) => vec![part],
+        Some(Remedy::Replace(part) | Remedy::FlushAndReplace(part) | Remedy::DryAndReplace(part)) => {
+            vec![part]
+        }
         Some(Remedy::ReplaceAll(parts)) => parts.to_vec(),
         // On 208 V, elements made for it are as good an end as words.
         Some(Remedy::Advise(Advice::LowSupplyVoltage)) => {

@@ -53,7 +53,7 @@ const MAIN: Pressure = STATIC.get();
 impl Home {
     /// A house of a setting with nothing wrong in it.
     pub fn sound(setting: Setting) -> Self {
-        Self { setting, plant: Plant::sound(setting), demand: 1.0 }
+        Self { setting, plant: Plant::sound(setting), demand: 1.0, away: 0 }
     }
 }
 
@@ -89,6 +89,7 @@ impl Plant {
             lower_limit: off_peak.then(|| Limit::sound(room)),
             board: (plate.layout == Layout::Electronic).then(Board::sound),
             insulated: [true; 2],
+            films: Default::default(),
             beside_live: TIDY.get(),
             vessel: Vessel::sound(),
             tank: thermal::vessel(&plate).full_at(DIAL.to_celsius()),
@@ -127,6 +128,7 @@ fn plumbing(setting: Setting) -> Plumbing {
         closed: false,
         inlet: setting.climate.mains(setting.day),
         cold_valve: 1.0,
+        frozen: false,
         traps: HeatTraps::SOUND,
         reversed: false,
         mixing: None,

@@ -36,4 +36,7 @@ pub struct Home {
     pub plant: Plant,
     /// How much more hot water the people use than their house was fitted for: 1 as fitted.
     pub demand: f64,
+    /// Days that nobody was at home before the call; they came home an hour ago.
+    #[serde(default)]
+    pub away: u16,
 }

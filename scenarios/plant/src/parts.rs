@@ -2,6 +2,7 @@
 
 mod contacts;
 mod element;
+mod film;
 
 use quantity::{Constant, Kelvins, Metres, Ohms, Tag};
 use serde::{Deserialize, Serialize};
@@ -12,10 +13,12 @@ use crate::named::named;
 use crate::points::{End, Screw};
 
 /// The tagged constants of the parts.
-pub(crate) const SOURCES: &[&[quantity::Listed]] = &[CONSTANTS, contacts::CONSTANTS, element::CONSTANTS];
+pub(crate) const SOURCES: &[&[quantity::Listed]] =
+    &[CONSTANTS, contacts::CONSTANTS, element::CONSTANTS, film::CONSTANTS];
 
 pub use contacts::{Contact, ContactAt, Limit, Spot, Thermostat};
 pub use element::{Density, Element, Gasket, Scale, SheathFault};
+pub use film::Film;
 
 quantity::constants! {
     /// Resistance of a sound joint.

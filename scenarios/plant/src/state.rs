@@ -35,6 +35,9 @@ pub struct Plant {
     pub board: Option<Board>,
     /// Insulation lies over the upper and the lower control: without it they feel the room.
     pub insulated: [bool; 2],
+    /// Water that may bridge a live screw of the upper, of the lower compartment to the shell.
+    #[serde(default)]
+    pub films: [crate::Film; 2],
     /// How far the branch cable runs beside a live wire of leg 1; what makes ghost volts.
     pub beside_live: quantity::Metres,
     /// The tank beyond its water.

@@ -30,8 +30,11 @@ fn worked(numbers: &[(&str, f64)], level: Level) -> Work {
     let seen = work.look(other);
     assert!(seen.contains(&Sight::Dry { fitting: dry }), "{seen:?}");
     let dry = work.step();
-    work.make_dead(&screws(level));
-    work.finds(&[wet, dry]);
+    // No track of char leads from the controls' screws to the shell: that would be a wet compartment.
+    let live = plant::Film::screw(level);
+    work.make_dead(&[screws(level).as_slice(), &[live]].concat());
+    let clear = work.over_or_kilohms(live, plant::Screw::Shell);
+    work.finds(&[wet, dry, clear]);
     work.fits_drained(kind);
     work.act(Action::Wipe { fitting });
     work.act(Action::Wait { minutes: 3.0 });

@@ -32,6 +32,7 @@ mod f28;
 mod f29;
 mod f30;
 mod f31;
+mod f32;
 mod f33;
 mod f34;
 mod f35;
@@ -58,9 +59,11 @@ mod f55;
 mod f56;
 mod f57;
 mod f58;
+mod f59;
 mod f60;
 mod f61;
 mod f62;
+mod f63;
 mod f64;
 mod f65;
 mod f66;
@@ -90,7 +93,7 @@ use plant::fault::{FaultError, FaultId};
 use tankwright_tests::tree;
 
 /// The whole proper job for each fault.
-const PERFECT: [(FaultId, fn() -> work::Work); 72] = [
+const PERFECT: [(FaultId, fn() -> work::Work); 75] = [
     (FaultId::F01, f01::perfect),
     (FaultId::F02, f02::perfect),
     (FaultId::F03, f03::perfect),
@@ -122,6 +125,7 @@ const PERFECT: [(FaultId, fn() -> work::Work); 72] = [
     (FaultId::F29, f29::perfect),
     (FaultId::F30, f30::perfect),
     (FaultId::F31, f31::perfect),
+    (FaultId::F32, f32::perfect),
     (FaultId::F33, f33::perfect),
     (FaultId::F34, f34::perfect),
     (FaultId::F35, f35::perfect),
@@ -148,9 +152,11 @@ const PERFECT: [(FaultId, fn() -> work::Work); 72] = [
     (FaultId::F56, f56::perfect),
     (FaultId::F57, f57::perfect),
     (FaultId::F58, f58::perfect),
+    (FaultId::F59, f59::perfect),
     (FaultId::F60, f60::perfect),
     (FaultId::F61, f61::perfect),
     (FaultId::F62, f62::perfect),
+    (FaultId::F63, f63::perfect),
     (FaultId::F64, f64::perfect),
     (FaultId::F65, f65::perfect),
     (FaultId::F66, f66::perfect),

@@ -40,6 +40,7 @@ pub fn top(session: &Session) -> Vec<Group> {
         Offer::plain(Action::Thermometer { at: Probe::HotPipe }, text::THERMOMETER_HOT),
         Offer::plain(Action::TankCharge, text::TANK_CHARGE),
         Offer::plain(Action::LookAtAnode, text::LOOK_AT_ANODE),
+        Offer::plain(Action::Thaw, text::THAW),
     ];
     rest.extend(wet(Fitting::Nipples));
     let loops = plumbing.recirculation.map(|one| {
@@ -108,7 +109,12 @@ pub fn taps(session: &Session, units: Units) -> Vec<Group> {
         offers.push(Offer::toggle(Action::Stops { tap, shut: !shut }, text::STOPS, shut));
         Group { title: text::tap_title(tap).into(), offers, caution: None, pairs: false }
     });
-    let meter =
-        Group::new(text::WATER_METER, vec![Offer::plain(Action::ReadWaterMeter, text::READ_WATER_METER)]);
+    let meter = Group::new(
+        text::WATER_METER,
+        vec![
+            Offer::plain(Action::ReadWaterMeter, text::READ_WATER_METER),
+            Offer::plain(Action::Ventilate, text::VENTILATE),
+        ],
+    );
     all.chain(std::iter::once(meter)).collect()
 }

@@ -272,6 +272,11 @@ pub(super) fn wipe(turn: &mut Turn, fitting: Fitting, time: Seconds) -> Answered
     turn.pass(time);
     let now = turn.s.clock;
     turn.s.me.wiped.insert(fitting, now);
+    match fitting {
+        Fitting::UpperElement => turn.s.home.plant.dry(Level::Upper),
+        Fitting::LowerElement => turn.s.home.plant.dry(Level::Lower),
+        _ => {}
+    }
     Ok(Shown::Done)
 }
 

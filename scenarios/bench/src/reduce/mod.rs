@@ -169,6 +169,8 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::Tap { tap, opening } => water::tap(turn, *tap, *opening, time),
         Action::Plug { level, fitted } => dials::plug(turn, *level, *fitted, time),
         Action::ReturnValve { opening } => water::return_valve(turn, *opening, time),
+        Action::Ventilate => water::ventilate(turn, time),
+        Action::Thaw => water::thaw(turn, time),
         Action::Stops { tap, shut } => water::stops(turn, *tap, *shut, time),
         Action::Sample { tap, hot } => water::sample(turn, *tap, *hot, time),
         Action::LookAtAnode => water::look_at_anode(turn, time),

@@ -153,6 +153,20 @@ pub(super) fn return_valve(turn: &mut Turn, to: f64, time: Seconds) -> Answered 
     Ok(Shown::DoneWith { sights: meanwhile(turn) })
 }
 
+/// Windows open: what gas comes out is gone.
+pub(super) fn ventilate(turn: &mut Turn, time: Seconds) -> Answered {
+    turn.pass(time);
+    turn.s.me.ventilated = true;
+    Ok(Shown::Done)
+}
+
+/// Warm air on a pipe, long enough for any ice in it.
+pub(super) fn thaw(turn: &mut Turn, time: Seconds) -> Answered {
+    turn.pass(time);
+    turn.s.home.plant.plumbing.frozen = false;
+    Ok(Shown::DoneWith { sights: meanwhile(turn) })
+}
+
 /// The stops under a fixture: with them shut neither side passes, nor anything across.
 pub(super) fn stops(turn: &mut Turn, tap: Tap, shut: bool, time: Seconds) -> Answered {
     if turn.s.home.plant.plumbing.is_shut(tap as usize) == shut {

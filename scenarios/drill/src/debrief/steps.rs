@@ -91,6 +91,8 @@ impl Phase {
             | Action::Replace { .. } => Self::Repair,
             Action::ColdValve { .. }
             | Action::ReturnValve { .. }
+            | Action::Ventilate
+            | Action::Thaw
             | Action::Tap { .. }
             | Action::Hose { .. }
             | Action::Drain { .. }

@@ -90,6 +90,9 @@ impl Plant {
         }
         for (&level, element) in crate::Level::ALL.iter().zip(&self.elements) {
             mix.number(element.insulation().get());
+            if let Some(track) = self.track(level) {
+                mix.number(track.get());
+            }
             let leak = self.conducting_leak(level);
             mix.number(element.coil().get());
             mix.add(u64::from(element.open));

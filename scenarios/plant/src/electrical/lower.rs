@@ -271,6 +271,11 @@ impl Lowered {
         for &screw in LEAKY {
             self.screws(screw, Screw::Shell, Complex::real(SURFACE_LEAKAGE.get()));
         }
+        for &level in Level::ALL {
+            if let Some(track) = plant.track(level) {
+                self.screws(crate::Film::screw(level), Screw::Shell, conductance(track));
+            }
+        }
         for screw in [Screw::B1, Screw::B2, Screw::S1, Screw::S2, Screw::X1, Screw::X2, Screw::X3, Screw::X4]
         {
             self.screws(screw, Screw::G, Complex::real(SURFACE_LEAKAGE.get()));

@@ -83,6 +83,8 @@ catalogue! {
     F30 f30 "F30",
     /// Equipment ground off, and an element leaks.
     F31 f31 "F31",
+    /// Wet compartment.
+    F32 f32 "F32",
     /// Thermostat off the shell.
     F33 f33 "F33",
     /// Dials set low.
@@ -135,12 +137,16 @@ catalogue! {
     F57 f57 "F57",
     /// Heat trap stuck.
     F58 f58 "F58",
+    /// Gas in the lines of an empty house.
+    F59 f59 "F59",
     /// Thermistor open or shorted.
     F60 f60 "F60",
     /// Relay of a board failed.
     F61 f61 "F61",
     /// Board locked out for want of water.
     F62 f62 "F62",
+    /// Frozen pipe and a drained tank.
+    F63 f63 "F63",
     /// A measurement that misled.
     F64 f64 "F64",
     /// Neutral of a hot-and-neutral heater open.

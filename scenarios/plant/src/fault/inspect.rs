@@ -106,6 +106,14 @@ pub enum Defect {
     LockedOut,
     /// The cable shows ghost volts.
     LongRun,
+    /// Water bridges a live screw to the shell.
+    WetCompartment(Level),
+    /// Gas that burns stands in the lines.
+    Gas,
+    /// A pipe is frozen.
+    Frozen,
+    /// The tank is not full.
+    NotFull,
     /// Sediment over the bottom.
     Sediment,
     /// A recirculation pump that should rest runs.
@@ -170,6 +178,9 @@ quantity::constants! {
     /// A leg or neutral of the service with more than this is loose.
     const LOOSE_SERVICE: Constant<Ohms> =
         Constant::of("resistance of a loose service conductor", Ohms(1.0), Tag::Model("a hundred times a sound one"));
+    /// Hydrogen beyond what a working week leaves in the lines.
+    const MUCH_GAS: Constant<Volume> =
+        Constant::of("hydrogen that calls for venting", Volume::litres(1.2), Tag::Model("ten days of a sound rod"));
     /// Demand above what the house was fitted for.
     const TOO_MUCH: Constant =
         Constant::new("demand beyond what the heater was fitted for", 1.2, "", Tag::Model("spare of a fitting"));
@@ -205,6 +216,7 @@ impl Home {
                 (element.is_shorted(), Defect::ElementShorted(level)),
                 (element.leak.is_some(), Defect::ElementGrounded(level)),
                 (element.is_crusted(), Defect::ElementCrusted(level)),
+                (plant.film(level).is_some(), Defect::WetCompartment(level)),
                 (!suits_plate && !suits_supply, Defect::ElementRating(level)),
                 (element.gasket.leak_diameter > 0.0, Defect::GasketLeaks(level)),
                 (stamp.volts.0 > UNDERFED.get() * supply, Defect::LowSupply),
@@ -303,6 +315,8 @@ impl Home {
             (plumbing.recirculation.is_some_and(|r| r.pump), Defect::Pump),
             (plumbing.recirculation.is_some_and(|r| !r.check), Defect::ReturnCheck),
             (plumbing.tight > Metres(0.0), Defect::TightPipe),
+            (plumbing.hydrogen > MUCH_GAS.get(), Defect::Gas),
+            (plumbing.frozen, Defect::Frozen),
             (super::f53::is_damp(self), Defect::DampAir),
         ] {
             if there {

@@ -32,6 +32,7 @@ mod f28;
 mod f29;
 mod f30;
 mod f31;
+mod f32;
 mod f33;
 mod f34;
 mod f35;
@@ -58,9 +59,11 @@ mod f55;
 mod f56;
 mod f57;
 mod f58;
+mod f59;
 mod f60;
 mod f61;
 mod f62;
+mod f63;
 mod f64;
 mod f65;
 mod f66;
@@ -104,6 +107,7 @@ pub(crate) const SOURCES: &[&[Listed]] = &[
     f46::CONSTANTS,
     f49::CONSTANTS,
     f53::CONSTANTS,
+    f63::CONSTANTS,
     f64::CONSTANTS,
     inspect::CONSTANTS,
     sound::CONSTANTS,

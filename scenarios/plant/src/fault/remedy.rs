@@ -31,6 +31,12 @@ pub enum Remedy {
     ClearBoard,
     /// Nothing here: lock off what could be hurt and call the utility.
     CallUtility,
+    /// Change a gasket, and dry what it has wetted.
+    DryAndReplace(PartKind),
+    /// Let gas out at the taps, windows open, no flame.
+    Vent,
+    /// Thaw the pipe, fill the tank, and only then close the breaker.
+    ThawAndFill,
     /// Both dials to 120 °F.
     SetDials,
     /// Flush the tank until the drain runs clear, and change a part that the sediment has ruined.

@@ -1,6 +1,6 @@
 //! Taking a fault out of a house again, so that another can be tried in its place.
 
-use quantity::{Constant, Kelvins, Metres, Tag, Temperature};
+use quantity::{Constant, Kelvins, Metres, Tag, Temperature, Volume};
 
 use super::f25::THICKER;
 use super::f69::corrected;
@@ -41,6 +41,7 @@ impl Home {
         if plant.beside_live > super::f64::LONG_RUN.get() {
             plant.beside_live = crate::build::TIDY.get();
         }
+        plant.films = Default::default();
         for element in &mut plant.elements {
             element.open = false;
             element.stamp = plant.plate.element;
@@ -130,6 +131,8 @@ impl Home {
         plumbing.recirculation =
             plumbing.recirculation.map(|r| Recirculation { pump: false, check: true, ..r });
         plumbing.tight = Metres(0.0);
+        plumbing.frozen = false;
+        plumbing.hydrogen = Volume(0.0);
         plumbing.reversed = false;
         plumbing.traps = HeatTraps::SOUND;
         plumbing.relief.weep = 0.0;

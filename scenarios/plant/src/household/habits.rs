@@ -129,6 +129,11 @@ fn evening(home: &Home, hot: Volume, all: &mut Vec<Wish>) {
     }
 }
 
+/// Hands washed by somebody who has just come home.
+pub(super) fn hands_at_kitchen() -> Wish {
+    wish(0.0, Use::Hands, 1.0)
+}
+
 fn wish(hour: f64, purpose: Use, minutes: f64) -> Wish {
     let (tap, gpm, wanted) = purpose.manner();
     Wish {

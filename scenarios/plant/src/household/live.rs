@@ -1,15 +1,14 @@
 //! Living in a house day by day: taps are opened, water is felt, somebody looks for the cause, somebody calls.
 
-use quantity::{Amps, Constant, Draw, Joules, Kelvins, Ohms, Seconds, Tag, Volume};
+use quantity::{Constant, Draw, Joules, Kelvins, Seconds, Tag, Volume};
 
 use super::customs::{COLD, Use};
 use super::habits::{self, Wish};
+use super::seen;
 use super::week::{Drawn, Life, Week};
-use crate::electrical::Bridge;
 use crate::home::Home;
-use crate::points::Screw;
 use crate::state::Happening;
-use crate::supply::{Handle, Loads};
+use crate::supply::Handle;
 use crate::waterworks::Tap;
 
 /// Lives in a house for up to `days` days with whatever is wrong in it, until the people have had enough or
@@ -17,6 +16,9 @@ use crate::waterworks::Tap;
 /// with its floor dry and the lazy hand set down.
 pub fn week(home: &mut Home, life: Life, draw: &mut Draw, days: u16) -> Week {
     let mut run = Run::begin(home, life, days);
+    if home.away > 0 {
+        return run.come_home(home);
+    }
     let mut day = 0;
     loop {
         let wishes = habits::wishes(home, day, life.weekday + day, life.big_day, draw);
@@ -109,6 +111,8 @@ impl Run {
                 hidden: Volume(0.0),
                 rumbles: false,
                 ticks: false,
+                spat: false,
+                away: 0,
                 sweats: false,
                 spits: false,
                 grit: false,
@@ -130,6 +134,18 @@ impl Run {
             start: books,
             seen: books,
         }
+    }
+
+    /// Nobody is there until an hour before the technician rings. Then somebody opens a tap.
+    fn come_home(mut self, home: &mut Home) -> Week {
+        // What the weeks before did is in the house's state; the last days settle it.
+        let rings = Seconds::days(LAST_DAYS.get().min(f64::from(home.away))) + self.week.life.rings_at;
+        self.pass_until(home, rings - AT_HOME.get());
+        self.draw_water(home, &habits::hands_at_kitchen());
+        self.pass_until(home, rings);
+        self.week.away = home.away;
+        self.week.longest = rings;
+        self.finish(home)
     }
 
     fn pass_until(&mut self, home: &mut Home, until: Seconds) {
@@ -201,6 +217,7 @@ impl Run {
             self.week.rusty |= rusty;
             self.annoyance += u16::from(eggs || rusty);
         }
+        self.week.spat |= seen::spits_at(home, wish.tap);
         let mut left = wish.volume;
         while left > LAST_DROP.get() {
             let hot = home.plant.hottest_at(wish.tap);
@@ -300,50 +317,16 @@ impl Run {
         self.week.floor = litres(end.leaks - self.start.leaks);
         self.week.energy = Joules(end.energy - self.start.energy);
         self.week.usual += Joules(end.lost - self.start.lost);
-        self.week.burnt_smell |= charred_and_carrying(home);
-        (self.week.lights, self.week.tingle) = (lights(home), tingles(home));
+        self.week.burnt_smell |= seen::charred_and_carrying(home);
+        (self.week.lights, self.week.tingle) = (seen::lights(home), seen::tingles(home));
         self.week.drawn = litres(end.drawn - self.start.drawn);
         self.week.hidden = litres(end.hidden - self.start.hidden);
         let calling = self.week.calling;
-        super::seen::note(&mut self.week, home, calling);
+        seen::note(&mut self.week, home, calling);
         home.plant.plumbing.on_floor = Volume(0.0);
         home.plant.plumbing.peak = home.plant.plumbing.pressure;
         self.week
     }
-}
-
-/// A joint or contact that is charred and not burnt off gives itself away by smell whenever it carries current.
-fn charred_and_carrying(home: &Home) -> bool {
-    let contact = |at: &crate::ContactAt| {
-        let (contact, spot) = home.plant.contact(*at);
-        spot.charred && contact != crate::Contact::Open
-    };
-    let joint = |end| {
-        let joint = home.plant.wiring.joint(end);
-        joint.charred && joint.resistance < BURNT_OFF.get()
-    };
-    crate::End::all().any(joint) || crate::ContactAt::ALL.iter().any(contact)
-}
-
-/// Whether lamps on either leg are dim or out, and whether some are too bright.
-fn lights(home: &Home) -> [bool; 2] {
-    let service = &home.plant.service;
-    if service.kind.hot_neutral() && service.loads == Loads::NONE {
-        return [false; 2];
-    }
-    let live = home.plant.energise(&[]);
-    let legs = [(Screw::M1, service.loads.one), (Screw::M2, service.loads.two)];
-    let lit = legs.iter().filter(|(_, load)| load.get().is_finite());
-    let share = lit.map(|(leg, _)| live.volts((*leg).into(), Screw::N.into()).get() / service.leg.get());
-    let (dim, bright) = LIGHTS.get();
-    share.fold([false; 2], |seen, share| [seen[0] || share < dim, seen[1] || share > bright])
-}
-
-/// Whether a hand on the tank's metal and one on the pipe feel a current: breakers as they stand, and an element at work
-/// or not.
-fn tingles(home: &Home) -> bool {
-    let bridge = Bridge::ohms(Screw::Shell.into(), Screw::Pipe.into(), BODY.get());
-    home.plant.energise(&[bridge]).bridge_amps(0) > FELT.get()
 }
 
 /// Opens a tap so far that it gives this much hot water.
@@ -357,6 +340,12 @@ fn set_flow(home: &mut Home, tap: Tap, flow: quantity::Flow) {
 }
 
 quantity::constants! {
+    /// Days of an absence that are lived through.
+    const LAST_DAYS: Constant =
+        Constant::new("days of an absence that are simulated", 2.0, "d", Tag::Model("the tank settles"));
+    /// From the homecoming to the ring.
+    const AT_HOME: Constant<Seconds> =
+        Constant::of("from homecoming to the ring", Seconds::hours(1.0), Tag::Invented("they tried a tap and called"));
     /// Until the first correction of the mix.
     const FIRST_CHUNK: Constant<Seconds> =
         Constant::of("until the mix is first corrected", Seconds(30.0), Tag::Model("a hand on the handle"));
@@ -382,18 +371,6 @@ quantity::constants! {
     /// Annoyance at a wet floor.
     const WET_FLOOR: Constant<u16> =
         Constant::new("annoyance at a wet floor", 4, "", Tag::Model("twice that of a shower that never gets warm"));
-    /// A charred joint below this still carries current.
-    const BURNT_OFF: Constant<Ohms> =
-        Constant::of("resistance of a joint that carries nothing", Ohms(1e3), Tag::Model("far above any that heats"));
-    /// Voltage over the usual at which lamps are seen to be dim, and too bright.
-    const LIGHTS: Constant<(f64, f64)> =
-        Constant::new("share of the usual voltage at which lamps are dim, too bright", (0.90, 1.08), "", Tag::Model("a lamp's light goes with the third power and more"));
-    /// A body from hand to hand.
-    const BODY: Constant<Ohms> =
-        Constant::of("body from hand to hand", Ohms(2000.0), Tag::Memory("IEC 60479-1 table 1, 75 V, 50 %"));
-    /// Current that is felt.
-    const FELT: Constant<Amps> =
-        Constant::of("current that is felt", Amps(0.0005), Tag::Published("elektrika.cz on IEC 60479-1: line a, 0.5 mA"));
     /// Water a day that somebody sees under the relief pipe.
     const DRIP: Constant<Volume> =
         Constant::of("water a day seen under the relief pipe", Volume::litres(0.1), Tag::Model("a mark of lime"));

@@ -1,17 +1,31 @@
 //! What is there to be heard and seen in a house at the ring, from its state: noises, grit, a weak flow, an odd part.
 
-use quantity::{Constant, Seconds, Tag};
+use quantity::{Amps, Constant, Ohms, Seconds, Tag};
 
 use super::week::Week;
+use crate::electrical::Bridge;
 use crate::home::Home;
 use crate::parts::Element;
-use crate::waterworks::SETTLED;
-use crate::waterworks::Tap;
+use crate::points::Screw;
+use crate::supply::Loads;
+use crate::waterworks::{SETTLED, Tap};
 
 quantity::constants! {
     /// Least part of its rated power by which a fitted element tells from the plate's.
     const ODD: Constant =
         Constant::new("rated power off the plate's that makes an odd part", 0.02, "", Tag::Model("stamps are round numbers"));
+    /// A charred joint below this still carries current.
+    const BURNT_OFF: Constant<Ohms> =
+        Constant::of("resistance of a joint that carries nothing", Ohms(1e3), Tag::Model("far above any that heats"));
+    /// Voltage over the usual at which lamps are seen to be dim, and too bright.
+    const LIGHTS: Constant<(f64, f64)> =
+        Constant::new("share of the usual voltage at which lamps are dim, too bright", (0.90, 1.08), "", Tag::Model("a lamp's light goes with the third power and more"));
+    /// A body from hand to hand.
+    const BODY: Constant<Ohms> =
+        Constant::of("body from hand to hand", Ohms(2000.0), Tag::Memory("IEC 60479-1 table 1, 75 V, 50 %"));
+    /// Current that is felt.
+    const FELT: Constant<Amps> =
+        Constant::of("current that is felt", Amps(0.0005), Tag::Published("elektrika.cz on IEC 60479-1: line a, 0.5 mA"));
 }
 
 /// Writes it down at the end of the week.
@@ -39,4 +53,47 @@ pub(super) fn note(week: &mut Week, home: &Home, calling: Seconds) {
     open.make_sound();
     let sound = open.plant.tap_flow(Tap::Bath).0;
     week.strong = if sound > 0.0 { now / sound } else { 1.0 };
+}
+
+/// A joint or contact that is charred and not burnt off gives itself away by smell whenever it carries current.
+pub(super) fn charred_and_carrying(home: &Home) -> bool {
+    let contact = |at: &crate::ContactAt| {
+        let (contact, spot) = home.plant.contact(*at);
+        spot.charred && contact != crate::Contact::Open
+    };
+    let joint = |end| {
+        let joint = home.plant.wiring.joint(end);
+        joint.charred && joint.resistance < BURNT_OFF.get()
+    };
+    crate::End::all().any(joint) || crate::ContactAt::ALL.iter().any(contact)
+}
+
+/// Whether lamps on either leg are dim or out, and whether some are too bright.
+pub(super) fn lights(home: &Home) -> [bool; 2] {
+    let service = &home.plant.service;
+    if service.kind.hot_neutral() && service.loads == Loads::NONE {
+        return [false; 2];
+    }
+    let live = home.plant.energise(&[]);
+    let legs = [(Screw::M1, service.loads.one), (Screw::M2, service.loads.two)];
+    let lit = legs.iter().filter(|(_, load)| load.get().is_finite());
+    let share = lit.map(|(leg, _)| live.volts((*leg).into(), Screw::N.into()).get() / service.leg.get());
+    let (dim, bright) = LIGHTS.get();
+    share.fold([false; 2], |seen, share| [seen[0] || share < dim, seen[1] || share > bright])
+}
+
+/// Whether a hand on the tank's metal and one on the pipe feel a current: breakers as they stand, and an element at work
+/// or not.
+pub(super) fn tingles(home: &Home) -> bool {
+    let bridge = Bridge::ohms(Screw::Shell.into(), Screw::Pipe.into(), BODY.get());
+    home.plant.energise(&[bridge]).bridge_amps(0) > FELT.get()
+}
+
+/// Whether a tap spits as it is opened.
+pub(super) fn spits_at(home: &Home, tap: Tap) -> bool {
+    let mut open = home.clone();
+    if let Some(opening) = open.plant.plumbing.taps.get_mut(tap.index()) {
+        *opening = 1.0;
+    }
+    open.plant.tap_spits(tap)
 }

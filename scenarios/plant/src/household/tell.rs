@@ -40,7 +40,7 @@ pub fn complaint(week: &Week) -> Option<Symptom> {
         Some(Symptom::Slow)
     } else if week.sweats {
         Some(Symptom::Wet)
-    } else if week.rumbles || week.ticks {
+    } else if week.rumbles || week.ticks || (week.away > 0 && week.spat) {
         Some(Symptom::Noise)
     } else if bill(week) >= DEAR.get() || water_bill(week) >= DEAR.get() {
         Some(Symptom::Bill)
@@ -111,7 +111,7 @@ fn answer(week: &Week, symptom: Symptom, question: Question) -> Answer {
         Question::Noise => Answer::Noise {
             rumbles: week.rumbles,
             hisses: week.relief > SEEN_AT_PIPE.get(),
-            spits: week.spits,
+            spits: week.spits || week.spat,
             ticks: week.ticks,
         },
         Question::Parts => {

@@ -211,6 +211,10 @@ pub struct Week {
     pub hidden: Volume,
     /// It rumbled while it heated.
     pub rumbles: bool,
+    /// A tap spat when it was opened.
+    pub spat: bool,
+    /// Days that nobody was there.
+    pub away: u16,
     /// A pipe ticked as hot water ran.
     pub ticks: bool,
     /// Metal at the heater was seen wet with sweat.

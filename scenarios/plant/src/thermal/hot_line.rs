@@ -22,6 +22,9 @@ quantity::constants! {
     /// Temperature at which the shell has the volume that its dimensions give.
     const SHELL_AT: Constant =
         Constant::new("temperature of the shell's dimensions", 20.0, "C", Tag::Model("a shop"));
+    /// Melting ice.
+    const ICE: Constant<Temperature> =
+        Constant::of("melting ice", Temperature::celsius(0.0), Tag::Published("IAPWS, melting curve at one atmosphere"));
     /// Mean of two.
     const HALF: Constant = Constant::new("mean of two", 0.5, "", Tag::Computed("arithmetic"));
 }
@@ -140,6 +143,9 @@ impl Plant {
 
     /// Temperature of the cold pipe beside the heater.
     pub fn cold_pipe(&self) -> Temperature {
+        if self.plumbing.frozen {
+            return ICE.get();
+        }
         Temperature::celsius(water::temperature(self.cold_enthalpy()))
     }
 

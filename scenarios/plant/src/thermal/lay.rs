@@ -40,7 +40,8 @@ impl Ways {
 
         // From the street to the tank.
         let service = f::at_sixty(&f::SERVICE);
-        let valve = f::at_sixty(&f::COLD_VALVE) * open(plumbing.cold_valve);
+        let passes = if plumbing.frozen { 0.0 } else { open(plumbing.cold_valve) };
+        let valve = f::at_sixty(&f::COLD_VALVE) * passes;
         let inlet = f::at_sixty(&f::NIPPLE) * open(plumbing.traps.inlet_free);
         let (before, mut path) = if has_house {
             let house = self.junction(now.min(self.held_at));

@@ -132,6 +132,12 @@ impl Plant {
         plumbing.hydrogen = Volume(gas.max(0.0));
     }
 
+    /// Gives the lines the gas that a rest of this length leaves in them.
+    pub(crate) fn rest(&mut self, time: quantity::Seconds) {
+        let freed = HYDROGEN.get() * self.vessel.anode.hydrogen() * time.get();
+        self.plumbing.hydrogen = Volume(self.plumbing.hydrogen.get().max(freed));
+    }
+
     /// A burst of water under pressure through the drain carries grit and sediment with it.
     pub(super) fn carry_grit(&mut self, ways: &Ways, plan: &Plan, elapsed: f64) {
         let bottom = plan.pressure + f::DENSITY.get() * water::GRAVITY * ways.level;

@@ -32,6 +32,8 @@ pub struct Plumbing {
     pub inlet: Temperature,
     /// Opening of the heater's cold valve, 0 to 1.
     pub cold_valve: f64,
+    /// Ice stops the pipe between the valve and the tank.
+    pub frozen: bool,
     /// The nipples' heat traps.
     pub traps: HeatTraps,
     /// Cold pipe on the outlet nipple, hot pipe on the dip tube.

@@ -151,7 +151,11 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
             _ => Action::SetClock,
         },
         43 => Action::Replace { part: any_part(draw) },
-        46 => Action::ReturnValve { opening },
+        46 => match draw.index(3) {
+            0 => Action::ReturnValve { opening },
+            1 => Action::Ventilate,
+            _ => Action::Thaw,
+        },
         _ => match draw.index(4) {
             0 => Action::Finding { fault: Some(FaultId::F01), evidence: vec![draw.index(50) as u32] },
             1 => Action::Advise { advice: Advice::NothingWrong },
