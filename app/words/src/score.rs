@@ -50,6 +50,7 @@ impl Voice {
             Detail::At { end } => self.end(*end),
             Detail::Point { point } => self.point(*point),
             Detail::Element { level } => self.level(*level),
+            Detail::Observed { what } => self.observation(*what),
             Detail::Call { whom } if rule == RuleId::NotCured => {
                 format!(" {}", self.filled("detail-call-first", &[("whom", self.helper(*whom).into())]))
             }

@@ -2,7 +2,7 @@
 
 use plant::conductor::Metal;
 use plant::controls::board::Lockout;
-use plant::{AnodeMetal, BoxKind, ContactAt, End, Handle, Level, Point, Screw, Stab, Tap};
+use plant::{AnodeMetal, BoxKind, ContactAt, Discharge, End, Handle, Level, Point, Screw, Stab, Tap};
 use quantity::{Flow, Seconds, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
@@ -167,6 +167,27 @@ pub enum Sight {
     Popping,
     /// A pipe ticks.
     Ticking,
+    /// The relief valve's discharge pipe, as it was laid.
+    Discharge {
+        /// How.
+        pipe: Discharge,
+    },
+    /// Fittings between steel and copper.
+    Dielectric {
+        /// They are dielectric.
+        there: bool,
+    },
+    /// A pan under the heater.
+    Pan {
+        /// There is one.
+        there: bool,
+    },
+    /// A dry streak of rust down the jacket.
+    RustStreak,
+    /// Old soot behind a cover, on sound wires.
+    OldSoot,
+    /// A dry crust of lime at the end of the discharge pipe.
+    LimeCrust,
     /// White flakes in a bucket or strainer.
     Flakes,
     /// The tap runs: full bore, spitting, or nothing.

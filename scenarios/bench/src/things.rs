@@ -336,6 +336,14 @@ pub enum Observation {
     ScaldingWater,
     /// A breaker larger than its wire allows.
     OversizedBreaker,
+    /// A discharge pipe of plastic.
+    PlasticDischarge,
+    /// A discharge pipe that rises.
+    UphillDischarge,
+    /// Steel on copper without dielectric fittings.
+    NoDielectric,
+    /// No pan where a leak would do harm below.
+    NoPan,
 }
 
 /// Somebody to call instead of going on.

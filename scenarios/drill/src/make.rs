@@ -5,7 +5,7 @@ use plant::climate::Climate;
 use plant::fault::{FaultCase, FaultId, Parameters};
 use plant::home::{Home, Setting};
 use plant::household::{self, HouseholdKind, Life, Week};
-use plant::{BoxKind, Breaker, Circuit, HeaterModel, Location};
+use plant::{BoxKind, Breaker, Circuit, HeaterModel, Installation, Location};
 use quantity::{Amps, Draw, Metres};
 use serde::{Deserialize, Serialize};
 
@@ -257,6 +257,7 @@ fn house(order: &Order, setting: Setting) -> Home {
         let thin = home.plant.wiring.conductor(home.plant.wiring.feeders()[0]).awg.saturating_add(THINNER);
         home.plant.wiring.size(thin.min(THINNEST));
     }
+    home.installation = Installation::drawn(&mut Draw::new(seed, "installation"), setting.location);
     for trap in &order.traps {
         lay(*trap, &mut home);
     }

@@ -128,6 +128,10 @@ pub enum RuleId {
     CustomerNotTold,
     /// Stopped and called, but left live, open or leaking.
     LeftUnsafe,
+    /// A hazard beside the fault was before the eyes and not told.
+    HazardUnreported,
+    /// Something was reported that is not so.
+    ReportedAmiss,
 }
 
 impl RuleId {
@@ -183,6 +187,8 @@ impl RuleId {
         Self::WiresUnlabelled,
         Self::CustomerNotTold,
         Self::LeftUnsafe,
+        Self::HazardUnreported,
+        Self::ReportedAmiss,
     ];
 }
 

@@ -75,6 +75,13 @@ pub fn fitted(current: Amps) -> Option<Amps> {
     Some(stocked.map_or(least, Amps))
 }
 
+/// The largest device that may protect a copper cable of a gauge; `None` for a gauge not in the table.
+pub fn protects(awg: u8) -> Option<Amps> {
+    let row = COPPER.get().into_iter().find(|(gauge, ..)| *gauge as u8 == awg)?;
+    let (_, [cool, ..], most) = row;
+    Some(Amps(if most > 0.0 { most } else { next(cool).unwrap_or(cool) }))
+}
+
 /// Gauge of the copper cable for a heater of this current behind a device: its ampacity at 60 °C carries the
 /// continuous load, and the device protects it.
 pub fn copper(current: Amps, device: Amps) -> Option<u8> {

@@ -53,7 +53,13 @@ const MAIN: Pressure = STATIC.get();
 impl Home {
     /// A house of a setting with nothing wrong in it.
     pub fn sound(setting: Setting) -> Self {
-        Self { setting, plant: Plant::sound(setting), demand: 1.0, away: 0 }
+        Self {
+            setting,
+            plant: Plant::sound(setting),
+            installation: crate::Installation::default(),
+            demand: 1.0,
+            away: 0,
+        }
     }
 }
 

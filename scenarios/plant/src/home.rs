@@ -34,6 +34,9 @@ pub struct Home {
     pub setting: Setting,
     /// The physical side.
     pub plant: Plant,
+    /// How the heater was put in.
+    #[serde(default)]
+    pub installation: crate::Installation,
     /// How much more hot water the people use than their house was fitted for: 1 as fitted.
     pub demand: f64,
     /// Days that nobody was at home before the call; they came home an hour ago.

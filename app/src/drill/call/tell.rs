@@ -17,13 +17,17 @@ pub struct Props {
     pub session: Rc<Session>,
 }
 
-const REPORTS: [Observation; 6] = [
+const REPORTS: [Observation; 10] = [
     Observation::MislabelledBreaker,
     Observation::SecondSource,
     Observation::BrokenLead,
     Observation::NoExpansionControl,
     Observation::ScaldingWater,
     Observation::OversizedBreaker,
+    Observation::PlasticDischarge,
+    Observation::UphillDischarge,
+    Observation::NoDielectric,
+    Observation::NoPan,
 ];
 
 const HELPERS: [Helper; 4] = [Helper::Electrician, Helper::Plumber, Helper::Utility, Helper::Ambulance];

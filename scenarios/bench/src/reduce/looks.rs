@@ -136,6 +136,7 @@ fn heater_top(session: &Session) -> Vec<Sight> {
         Sight::ExpansionTank { there: plumbing.expansion.is_some() },
         Sight::CheckValve { there: plumbing.closed },
     ];
+    sights.push(Sight::Dielectric { there: session.home.installation.dielectric });
     sights.extend(plumbing.recirculation.map(|one| Sight::Loop { runs: one.pump }));
     sights
 }
@@ -150,6 +151,7 @@ fn upper(session: &Session) -> Vec<Sight> {
     sights.extend(session.home.plant.board.map(says));
     sights.extend(behind::controls(session, Level::Upper));
     sights.extend(joints(session, Place::UpperCompartment));
+    sights.extend(soot(session, Level::Upper));
     sights
 }
 
@@ -157,6 +159,7 @@ fn lower(session: &Session) -> Vec<Sight> {
     let mut sights = vec![fitting(session, Fitting::LowerElement)];
     sights.extend(behind::controls(session, Level::Lower));
     sights.extend(joints(session, Place::LowerCompartment));
+    sights.extend(soot(session, Level::Lower));
     sights
 }
 
@@ -165,7 +168,17 @@ fn relief(session: &Session) -> Vec<Sight> {
     if senses::relief_runs(&session.home.plant) {
         sights.push(Sight::ReliefRunning);
     }
+    let installation = &session.home.installation;
+    sights.push(Sight::Discharge { pipe: installation.discharge });
+    if installation.lime {
+        sights.push(Sight::LimeCrust);
+    }
     sights
+}
+
+/// Old soot, where there is any: the wires before it are sound, or charred for a reason of their own.
+fn soot(session: &Session, level: Level) -> Option<Sight> {
+    (session.home.installation.soot == Some(level)).then_some(Sight::OldSoot)
 }
 
 fn drain(session: &Session) -> Vec<Sight> {
@@ -179,6 +192,13 @@ fn drain(session: &Session) -> Vec<Sight> {
         if plant.vessel.sediment > GRITTY {
             sights.push(Sight::Grit);
         }
+    }
+    let home = &session.home;
+    if home.setting.location == plant::Location::Attic {
+        sights.push(Sight::Pan { there: home.installation.pan });
+    }
+    if home.installation.streak {
+        sights.push(Sight::RustStreak);
     }
     sights
 }

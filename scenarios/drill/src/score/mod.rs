@@ -5,12 +5,13 @@
 mod finding;
 mod finish;
 mod repair;
+mod reports;
 mod safety;
 mod steps;
 
 use std::collections::BTreeSet;
 
-use bench::{Helper, Job, Session};
+use bench::{Helper, Job, Observation, Session};
 use plant::fault::{FaultId, PartKind};
 use plant::{End, Level};
 use quantity::{Digest, Temperature};
@@ -75,6 +76,11 @@ pub enum Detail {
     Element {
         /// Which.
         level: Level,
+    },
+    /// Something to report.
+    Observed {
+        /// What.
+        what: Observation,
     },
     /// Somebody to call.
     Call {
@@ -167,6 +173,7 @@ pub fn score(case: &Case<'_>, rubric: &Rubric) -> Score {
     let found = finding::judge(case, &mut ledger);
     repair::judge(case, &found, &mut ledger);
     finish::judge(case, &mut ledger);
+    reports::judge(case, &mut ledger);
     let mut lines = ledger.lines;
     lines.sort_by_key(|l| (l.step.unwrap_or(u32::MAX), l.account, l.rule));
     let failed = lines.iter().any(|l| l.gate);

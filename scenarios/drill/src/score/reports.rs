@@ -1,0 +1,82 @@
+//! What was seen beside the fault and told, seen and not told, told and not there.
+
+use bench::{Action, Observation, Shown, Sight};
+use plant::{Circuit, Discharge, branch};
+
+use super::{Case, Detail, Ledger, steps};
+use crate::rubric::RuleId;
+
+/// What an eye can find at an installation that has to be told though it is not the fault.
+const HAZARDS: [Observation; 5] = [
+    Observation::OversizedBreaker,
+    Observation::PlasticDischarge,
+    Observation::UphillDischarge,
+    Observation::NoDielectric,
+    Observation::NoPan,
+];
+
+pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    let reported = &case.session.me.reported;
+    // Only what this technician had before the eyes: nobody is charged for a cover that stayed on.
+    for what in HAZARDS.iter().filter(|what| !reported.contains(what)) {
+        if let Some(step) = seen(case, *what) {
+            ledger.charge(RuleId::HazardUnreported, Some(step), Detail::Observed { what: *what });
+        }
+    }
+    for (step, entry) in steps::done(case.session) {
+        if let Action::Report { what } = entry.action
+            && !holds(case, what)
+        {
+            ledger.charge(RuleId::ReportedAmiss, Some(step), Detail::Observed { what });
+        }
+    }
+}
+
+/// The first step that showed it.
+fn seen(case: &Case<'_>, what: Observation) -> Option<u32> {
+    let shows = |sight: &Sight| match (what, sight) {
+        (Observation::OversizedBreaker, Sight::Cable { awg, .. }) => too_thin(case, *awg),
+        (Observation::PlasticDischarge, Sight::Discharge { pipe }) => *pipe == Discharge::Plastic,
+        (Observation::UphillDischarge, Sight::Discharge { pipe }) => *pipe == Discharge::Uphill,
+        (Observation::NoDielectric, Sight::Dielectric { there })
+        | (Observation::NoPan, Sight::Pan { there }) => !there,
+        _ => false,
+    };
+    steps::done(case.session).find_map(|(step, entry)| match &entry.outcome.shown {
+        Shown::Sights { sights, .. } => sights.iter().any(shows).then_some(step),
+        _ => None,
+    })
+}
+
+fn too_thin(case: &Case<'_>, awg: u8) -> bool {
+    let breaker = case.job.home.plant.panel.feeding(Circuit::Heater);
+    breaker.zip(branch::protects(awg)).is_some_and(|(breaker, most)| breaker.rating > most)
+}
+
+/// It is so, as the technician found the house or as it is now.
+fn holds(case: &Case<'_>, what: Observation) -> bool {
+    let (job, now) = (&case.job.home, &case.session.home);
+    let plant = &job.plant;
+    let installation = &job.installation;
+    match what {
+        Observation::MislabelledBreaker => plant.panel.breakers.iter().any(|b| b.label != b.feeds),
+        Observation::SecondSource => plant.panel.breakers.iter().filter(|b| b.feeds_heater()).count() > 1,
+        // The learner's own meter: whoever doubts it is right to say so.
+        Observation::BrokenLead => true,
+        Observation::NoExpansionControl => plant.plumbing.is_closed() && plant.plumbing.expansion.is_none(),
+        Observation::ScaldingWater => {
+            [job, now].iter().any(|home| home.plant.outlet().to_fahrenheit() > SCALDS)
+                || plant.thermostats.iter().any(|t| t.dial.to_fahrenheit() > SCALDS)
+        }
+        Observation::OversizedBreaker => {
+            too_thin(case, plant.wiring.conductor(plant.wiring.feeders()[0]).awg)
+        }
+        Observation::PlasticDischarge => installation.discharge == Discharge::Plastic,
+        Observation::UphillDischarge => installation.discharge == Discharge::Uphill,
+        Observation::NoDielectric => !installation.dielectric,
+        Observation::NoPan => !installation.pan,
+    }
+}
+
+/// Warmer than this it is worth a word (trade sheet 8.1, published: third-degree burns in minutes at 125 °F).
+const SCALDS: f64 = 123.0;
