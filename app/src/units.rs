@@ -34,10 +34,7 @@ impl Units {
 
 /// A nominal size, without decimals.
 pub fn size(volume: Volume, units: Units) -> String {
-    match units {
-        Units::Us => format!("{:.0} gal", volume.to_gallons()),
-        Units::Si => format!("{:.0} L", volume.to_litres()),
-    }
+    units.words().size(volume)
 }
 
 /// A time of day on the wall clock, 24 hours.

@@ -26,19 +26,19 @@ pub fn Report(props: &Props) -> Html {
     let sheet = &props.sheet;
     let verdict = &sheet.verdict;
     let row = |name: &str, text: String| {
-        html! { <tr><th scope="row">{ voice.text(&format!("debrief-{name}")) }</th><td>{ text }</td></tr> }
+        html! { <tr><th scope="row">{ voice.text(name) }</th><td>{ text }</td></tr> }
     };
     let code = name_drill(&sheet.attempt.order);
     html! {
         <article class="report" aria-hidden="true">
             <h1>{ voice.text("debrief-report") }</h1>
             <table>
-                { row("learner", sheet.attempt.learner.clone()) }
-                if !code.starts_with('{') { { row("code", code) } }
-                { row("fault", verdict.fault.clone()) }
-                { row("finding", verdict.finding.clone()) }
-                { row("ending", verdict.ending.clone()) }
-                { row("customer", verdict.customer.join(" ")) }
+                { row("debrief-learner", sheet.attempt.learner.clone()) }
+                if !code.starts_with('{') { { row("debrief-code", code) } }
+                { row("debrief-fault", verdict.fault.clone()) }
+                { row("debrief-finding", verdict.finding.clone()) }
+                { row("debrief-ending", verdict.ending.clone()) }
+                { row("debrief-customer", verdict.customer.join(" ")) }
             </table>
             <h2>{ voice.text("debrief-accounts") }</h2>
             { for sheet.accounts.iter().map(|one| account(&voice, one)) }

@@ -23,16 +23,16 @@ pub fn VerdictCard(props: &Props) -> Html {
     let finding =
         if verdict.finding.is_empty() { voice.text("debrief-no-finding") } else { verdict.finding.clone() };
     let row = |name: &str, text: String| {
-        html! { <><dt>{ voice.text(&format!("debrief-{name}")) }</dt><dd>{ text }</dd></> }
+        html! { <><dt>{ voice.text(name) }</dt><dd>{ text }</dd></> }
     };
     let sources = format!("{}/{}", Route::Sources.href(), props.sheet.fault.name().to_lowercase());
     html! {
         <section class="verdict" aria-label={voice.text("debrief-verdict")}>
             <dl>
-                { row("fault", verdict.fault.clone()) }
-                { row("remedy", verdict.remedy.clone()) }
-                { row("finding", finding) }
-                { row("ending", verdict.ending.clone()) }
+                { row("debrief-fault", verdict.fault.clone()) }
+                { row("debrief-remedy", verdict.remedy.clone()) }
+                { row("debrief-finding", finding) }
+                { row("debrief-ending", verdict.ending.clone()) }
                 <dt>{ voice.text("debrief-customer") }</dt>
                 <dd>
                     <ul>{ for verdict.customer.iter().map(|line| html! { <li>{ line }</li> }) }</ul>

@@ -18,7 +18,7 @@ pub fn Instructor() -> Html {
     let collecting = use_address().rest == ATTEMPTS;
     let link = |name: &str, href: String, here: bool| {
         html! {
-            <a class="half" {href} aria-current={here.then_some("page")}>{ voice.text(&format!("instructor-{name}")) }</a>
+            <a class="half" {href} aria-current={here.then_some("page")}>{ voice.text(name) }</a>
         }
     };
     let base = Route::Instructor.href();
@@ -26,8 +26,8 @@ pub fn Instructor() -> Html {
         <div class="page">
             <Top tag={voice.text("page-door-instructor")}>
                 <nav class="halves" aria-label={voice.text("instructor-halves")}>
-                    { link("hand-out", base.to_owned(), !collecting) }
-                    { link("collect", format!("{base}/{ATTEMPTS}"), collecting) }
+                    { link("instructor-hand-out", base.to_owned(), !collecting) }
+                    { link("instructor-collect", format!("{base}/{ATTEMPTS}"), collecting) }
                 </nav>
             </Top>
             <main class="desk" id="main">

@@ -3,6 +3,9 @@
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
+use wasm_bindgen::JsCast;
+use wasm_bindgen_futures::JsFuture;
+use web_sys::Response;
 use words::{Book, Language, Voice};
 
 use crate::units::Units;
@@ -94,11 +97,17 @@ pub async fn fetch(language: Language) -> bool {
         return true;
     }
     let address = format!("assets/words/{}.ftl", language.short());
-    let Ok(answer) = gloo::net::http::Request::get(&address).send().await else { return false };
-    if !answer.ok() {
-        return false;
-    }
-    let Ok(book) = answer.text().await else { return false };
+    let Some(book) = read(&address).await else { return false };
     speak(language, &book);
     true
+}
+
+/// The text of a file of the page's own origin; nothing when it cannot be had.
+async fn read(address: &str) -> Option<String> {
+    let answer = JsFuture::from(gloo::utils::window().fetch_with_str(address)).await.ok()?;
+    let answer: Response = answer.dyn_into().ok()?;
+    if !answer.ok() {
+        return None;
+    }
+    JsFuture::from(answer.text().ok()?).await.ok()?.as_string()
 }

@@ -5,6 +5,8 @@
 
 use std::rc::Rc;
 
+use quantity::{Kelvins, Pressure, Temperature};
+
 mod acts;
 mod book;
 mod harms;
@@ -21,10 +23,21 @@ pub use book::{Book, Fill};
 pub use language::Language;
 pub use units::Units;
 
-/// A language and a choice of units.
+/// What dials are set to, in degrees Fahrenheit: the setting that warning labels of heaters name. Common practice.
+const SAFE_HEAT: f64 = 120.0;
+/// What burns through skin in about five seconds, in degrees Fahrenheit (U.S. Consumer Product Safety Commission,
+/// document 5098, from memory).
+const BURNING_HEAT: f64 = 140.0;
+/// The fall after which a bucket says that the hot water gave out, in degrees Fahrenheit; `bench` measures by it.
+const FALL: f64 = 15.0;
+/// The highest pressure a house is fed at, in psi (2021 International Plumbing Code, 604.8, from memory).
+const STREET_LIMIT: f64 = 80.0;
+
+/// A language and a choice of units, with the figures that stand in sentences whatever they are about.
 pub struct Voice {
     book: Rc<Book>,
     units: Units,
+    standing: [(&'static str, Fill); 4],
 }
 
 impl Voice {
@@ -34,8 +47,15 @@ impl Voice {
     }
 
     /// The voice of a book, in the given units.
-    pub const fn new(book: Rc<Book>, units: Units) -> Self {
-        Self { book, units }
+    pub fn new(book: Rc<Book>, units: Units) -> Self {
+        let heat = |fahrenheit| units.temperature(Temperature::fahrenheit(fahrenheit)).into();
+        let standing = [
+            ("safe-heat", heat(SAFE_HEAT)),
+            ("burning-heat", heat(BURNING_HEAT)),
+            ("fall", units.rise(Kelvins::fahrenheit(FALL)).into()),
+            ("street-limit", units.pressure(Pressure::psi(STREET_LIMIT)).into()),
+        ];
+        Self { book, units, standing }
     }
 
     /// The units it speaks.
@@ -55,11 +75,11 @@ impl Voice {
 
     /// A fixed text by its name in the book.
     pub fn text(&self, id: &str) -> String {
-        self.book.say(id, &[])
+        self.book.say(id, &self.standing)
     }
 
     /// A text with places to fill.
     pub fn filled(&self, id: &str, fills: &[(&str, Fill)]) -> String {
-        self.book.say(id, fills)
+        self.book.say(id, &[fills, &self.standing].concat())
     }
 }

@@ -33,8 +33,6 @@ macro_rules! named {
 named! {
     /// A place.
     place(Place) = "place";
-    /// A heater model.
-    heater(HeaterModel) = "heater";
     /// A household.
     household(HouseholdKind) = "household";
     /// Where the heater stands.
@@ -108,6 +106,12 @@ impl Voice {
             Point::Screw(screw) => self.screw(screw),
             Point::End(end) => self.end(end),
         }
+    }
+
+    /// A heater model.
+    pub fn heater(&self, of: HeaterModel) -> String {
+        let size = self.units().size(of.plate().nominal);
+        self.filled(&format!("heater-{}", kebab(&of)), &[("size", size.into())])
     }
 
     /// A rating.

@@ -8,7 +8,7 @@ pub enum Units {
     /// US customary: °F, psi, gallons.
     #[default]
     Customary,
-    /// SI: °C, bar, litres.
+    /// SI: °C, kPa, litres.
     Si,
 }
 
@@ -31,7 +31,7 @@ impl Units {
     pub fn pressure(self, p: Pressure) -> String {
         match self {
             Self::Customary => format!("{} psi", whole(p.to_psi())),
-            Self::Si => format!("{:.1} bar", zero(p.to_bar(), 1)),
+            Self::Si => format!("{} kPa", whole(p.to_bar() * 100.0)),
         }
     }
     /// A volume.
@@ -44,6 +44,13 @@ impl Units {
             format!("{} {unit}", whole(value))
         } else {
             format!("{:.1} {unit}", zero(value, 1))
+        }
+    }
+    /// A nominal size, without decimals.
+    pub fn size(self, v: Volume) -> String {
+        match self {
+            Self::Customary => format!("{} gal", whole(v.to_gallons())),
+            Self::Si => format!("{} L", whole(v.to_litres())),
         }
     }
     /// A flow.
@@ -133,6 +140,9 @@ mod tests {
         assert_eq!(u.ohms(Ohms(5.5e8)), "550 MΩ");
         assert_eq!(u.temperature(Temperature::fahrenheit(119.7)), "120 °F");
         assert_eq!(Units::Si.temperature(Temperature::celsius(48.94)), "48.9 °C");
+        assert_eq!(u.size(Volume::gallons(50.0)), "50 gal");
+        assert_eq!(Units::Si.size(Volume::gallons(50.0)), "189 L");
+        assert_eq!(Units::Si.pressure(Pressure::psi(150.0)), "1034 kPa");
         assert_eq!(u.clock(Seconds(9.0 * 3600.0 + 24.0 * 60.0)), "09:24");
     }
 }
