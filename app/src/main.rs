@@ -1,5 +1,6 @@
 //! The page: starts the Yew application in the shell's element `app`.
 
+mod atlas;
 mod begin;
 mod compose;
 mod debrief;

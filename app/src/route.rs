@@ -20,11 +20,13 @@ pub enum Route {
     Exam,
     /// Where every number comes from.
     Sources,
+    /// Every fault beside a sound house.
+    Atlas,
 }
 
 impl Route {
-    const ALL: [Self; 6] =
-        [Self::Doors, Self::Drill, Self::Debrief, Self::Instructor, Self::Exam, Self::Sources];
+    const ALL: [Self; 7] =
+        [Self::Doors, Self::Drill, Self::Debrief, Self::Instructor, Self::Exam, Self::Sources, Self::Atlas];
 
     /// Its fragment, to link to.
     pub const fn href(self) -> &'static str {
@@ -35,6 +37,7 @@ impl Route {
             Self::Instructor => "#/instructor",
             Self::Exam => "#/exam",
             Self::Sources => "#/sources",
+            Self::Atlas => "#/atlas",
         }
     }
 

@@ -821,6 +821,7 @@ window-drill = Job
 window-debrief = Debrief
 window-instructor = Instructor
 window-exam = Exam
+window-atlas = Fault atlas
 window-sources = Where numbers come from
 shell-caution = Practice on a simulated heater. On a real one follow local code and work under a licensed person.
 shell-close = Close
@@ -1474,6 +1475,38 @@ instructor-table = Attempts with their accounts
 
 ## Sources
 
+atlas-link = Fault atlas
+atlas-tag = Fault atlas
+atlas-title = Fault atlas
+atlas-lead = Each fault of the simulation beside the same house sound: what one sees, hears and reads, and what looks most like it. Every line is walked in the simulated house as you open it.
+atlas-caution = A practice aid: on a live heater the maker’s instructions, local code and the limits of a licence come first.
+atlas-shut = The atlas is shut while an exam is under way.
+atlas-search = Look for a fault
+atlas-found = { $count ->
+    [one] One fault
+   *[other] { $count } faults
+  }
+atlas-all = All faults
+atlas-in-error = Commonly changed for it in error: the { $part }.
+atlas-beside = Sound and faulty, side by side
+atlas-house = One drawing of a house: { $heater }. Another house reads otherwise.
+atlas-walking = Walking the house, sound and with this fault …
+atlas-act = What is done
+atlas-before = Before it
+atlas-sound = Sound
+atlas-faulty = With this fault
+atlas-as-found = As found
+atlas-no-difference = Nothing on the heater differs from a sound house: only the people’s habits do.
+atlas-alike = What looks most like it
+atlas-alike-about = The same house is walked with every other fault that fits it. That takes a while on a slow computer and can be stopped.
+atlas-find = Walk the other faults
+atlas-stop = Stop
+atlas-progress = { $done } of { $total } faults walked
+atlas-twin = Looks like
+atlas-by = Told apart by
+atlas-here = Here
+atlas-there = There
+atlas-one-repair = Nothing: one repair serves both
 sources-link = Sources
 sources-tag = Sources
 sources-back = The job under way

@@ -2,6 +2,7 @@
 
 use yew::prelude::*;
 
+use crate::atlas::Atlas;
 use crate::debrief::Debrief;
 use crate::doors::{Doors, Invited};
 use crate::drill::Drill;
@@ -25,6 +26,7 @@ pub fn App() -> Html {
         Route::Instructor => html! { <Instructor /> },
         Route::Exam => html! { <ExamDoor /> },
         Route::Sources => html! { <Sources /> },
+        Route::Atlas => html! { <Atlas /> },
     };
     html! { <WorkProvider><Title route={address.route} /><ExamClock />{ page }</WorkProvider> }
 }

@@ -147,6 +147,7 @@ pub fn title(route: crate::route::Route) -> String {
         Route::Instructor => "window-instructor",
         Route::Exam => "window-exam",
         Route::Sources => "window-sources",
+        Route::Atlas => "window-atlas",
     });
     format!("{page} · {NAME}")
 }

@@ -202,6 +202,8 @@ fn dead(home: &Home) -> Vec<Action> {
             acts.extend([Action::Breaker { slot, on: false }, Action::Lock { slot, on: true }]);
         }
     }
+    // On ten megohms a dead cable may show ghosts.
+    acts.extend([Screw::H1, Screw::H3].map(|screw| volts(screw, Screw::Shell)));
     acts.extend([Action::ZeroLeads, ohms(Screw::Shell, Screw::Pipe)]);
     acts.extend(ACROSS.iter().map(|(a, b)| Action::Meter {
         function: MeterFunction::LowVolts,

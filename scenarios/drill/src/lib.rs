@@ -16,6 +16,7 @@ pub mod procedure;
 pub mod replay;
 pub mod rubric;
 pub mod score;
+mod showcase;
 
 pub use attempt::{Attempt, AttemptError, Seal};
 pub use class::{Row, commonest, csv};
@@ -29,3 +30,4 @@ pub use order::{Order, OrderError, RULES, Wanted};
 pub use replay::{judge, replay};
 pub use rubric::{Account, Rubric, RuleId};
 pub use score::{Case, Detail, Score, ScoreLine};
+pub use showcase::showcase;

@@ -1,0 +1,122 @@
+//! One fault: its remedy, what differs from a sound house, and on asking what looks most like it.
+
+use std::rc::Rc;
+
+use diagnosis::atlas::Page;
+use gloo::timers::callback::Timeout;
+use plant::fault::FaultId;
+use words::Voice;
+use yew::prelude::*;
+
+use super::rows::{differences, twins};
+use super::walked::Walked;
+use crate::route::Route;
+use crate::said::use_voice;
+
+/// The page is drawn before a house is walked, and again between two houses.
+const BREATH_MS: u32 = 30;
+
+/// Which fault.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// Which.
+    pub fault: FaultId,
+}
+
+/// How far the houses are walked.
+#[derive(Clone, PartialEq, Default)]
+struct Progress {
+    page: Option<Rc<Page>>,
+    house: String,
+    /// Others walked so far, once asked for.
+    others: Option<usize>,
+}
+
+/// The fault.
+#[component]
+pub fn Entry(props: &Props) -> Html {
+    let voice = use_voice();
+    let fault = props.fault;
+    let walked = use_mut_ref(|| None::<Walked>);
+    let progress = use_state(Progress::default);
+    {
+        let (walked, progress, voice) = (walked.clone(), progress.clone(), voice.clone());
+        let next = (progress.page.is_some(), progress.others);
+        use_effect_with(next, move |(begun, others)| {
+            let (begun, others) = (*begun, *others);
+            let more = !begun || others.is_some_and(|count| count < FaultId::ALL.len());
+            let timer = more.then(|| {
+                Timeout::new(BREATH_MS, move || {
+                    progress.set(step(&mut walked.borrow_mut(), fault, &progress, &voice));
+                })
+            });
+            move || drop(timer)
+        });
+    }
+    let ask = |others: Option<usize>| {
+        let progress = progress.clone();
+        Callback::from(move |_: MouseEvent| progress.set(Progress { others, ..(*progress).clone() }))
+    };
+    let total = FaultId::ALL.len();
+    html! {
+        <>
+            <p class="atlas-back"><a href={Route::Atlas.href()}>{ voice.text("atlas-all") }</a></p>
+            <h1>{ format!("{fault} {}", voice.fault(fault)) }</h1>
+            <p class="lead">{ voice.text(&format!("remedy-{fault}")) }</p>
+            <p class="note">
+                { voice.filled("atlas-in-error", &[
+                    ("part", voice.text(&format!("part-{}", fault.fault().tempting)).into()),
+                ]) }
+                { " " }{ voice.text("atlas-caution") }
+            </p>
+            <h2>{ voice.text("atlas-beside") }</h2>
+            if let Some(page) = &progress.page {
+                <p class="note">{ &progress.house }</p>
+                { differences(&voice, page) }
+                <h2>{ voice.text("atlas-alike") }</h2>
+                if let Some(done) = progress.others {
+                    if done < total {
+                        <p role="status">
+                            <progress max={total.to_string()} value={done.to_string()} aria-label={voice.text("atlas-alike")} />
+                            { " " }{ voice.filled("atlas-progress", &[
+                                ("done", (done as u32).into()), ("total", (total as u32).into()),
+                            ]) }
+                        </p>
+                        <button type="button" class="quiet" onclick={ask(None)}>{ voice.text("atlas-stop") }</button>
+                    } else {
+                        { twins(&voice, page) }
+                    }
+                } else {
+                    <p>{ voice.text("atlas-alike-about") }</p>
+                    <button type="button" onclick={ask(Some(0))} data-act="alike">{ voice.text("atlas-find") }</button>
+                }
+            } else {
+                <p class="muted" role="status">{ voice.text("atlas-walking") }</p>
+            }
+        </>
+    }
+}
+
+/// Walks one house more.
+fn step(walked: &mut Option<Walked>, fault: FaultId, before: &Progress, voice: &Voice) -> Progress {
+    let Some(begun) = walked else {
+        *walked = Walked::begin(fault);
+        let house = walked.as_ref().map(|one| {
+            voice.filled("atlas-house", &[("heater", voice.heater(one.drill.setting.heater).into())])
+        });
+        let page =
+            walked.as_ref().and_then(Walked::page).unwrap_or(Page { rows: Vec::new(), twins: Vec::new() });
+        return Progress {
+            page: Some(Rc::new(page)),
+            house: house.unwrap_or_default(),
+            others: before.others,
+        };
+    };
+    let Some(done) = before.others else { return before.clone() };
+    if let Some(other) = FaultId::ALL.get(done) {
+        begun.add(*other);
+    }
+    let last = done + 1 >= FaultId::ALL.len();
+    let page = if last { begun.page().map(Rc::new) } else { before.page.clone() };
+    Progress { page, others: Some(done + 1), ..before.clone() }
+}
