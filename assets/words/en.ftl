@@ -1545,6 +1545,7 @@ sources-group-solver-skin = Skin and the burn it takes
 sources-group-solver-water = Water itself
 sources-group-plant-branch = Branch circuits: breakers and conductors
 sources-group-plant-conductor = Conductors: gauge, metal, warmth
+sources-group-plant-installation = How a heater is put in
 sources-group-plant-in_line = Boxes in the line: switches, timers, relays
 sources-group-plant-location = Where heaters stand
 sources-group-plant-layout = Ways a heater is wired

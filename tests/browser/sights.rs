@@ -79,6 +79,21 @@ fn the_doors_and_desks() {
     });
 }
 
+/// The list, a fault walked beside a sound house, and the walk through the others, begun and stopped.
+#[test]
+fn the_atlas() {
+    everywhere(|browser, screen, hand| {
+        go(browser, "#/atlas", ".atlas-list");
+        look(browser, screen, "atlas");
+        go(browser, "#/atlas/F13", ".atlas-rows");
+        look(browser, screen, "atlas-fault");
+        browser.press_at(hand, "[data-act=alike]");
+        browser.wait_until("document.querySelector('.atlas progress')?.value > 1");
+        browser.press_at(hand, ".atlas button.quiet");
+        browser.wait_until("!document.querySelector('.atlas progress')");
+    });
+}
+
 #[test]
 fn the_drill_at_every_place() {
     let call = calls::whole();
