@@ -821,6 +821,7 @@ window-drill = Trabajo
 window-debrief = Repaso
 window-instructor = Instructor
 window-exam = Examen
+window-atlas = Atlas de fallas
 window-sources = De dónde salen los números
 shell-caution = Práctica en un calentador simulado. En uno real siga el código local y trabaje bajo una persona con licencia.
 shell-close = Cerrar
@@ -1474,6 +1475,38 @@ instructor-table = Intentos con sus cuentas
 
 ## Fuentes
 
+atlas-link = Atlas de fallas
+atlas-tag = Atlas de fallas
+atlas-title = Atlas de fallas
+atlas-lead = Cada falla de la simulación junto a la misma casa sana: lo que se ve, se oye y se mide, y qué se le parece más. Cada línea se recorre en la casa simulada al abrirla.
+atlas-caution = Ayuda para practicar: en un calentador real mandan las instrucciones del fabricante, el código local y los límites de la licencia.
+atlas-shut = El atlas queda cerrado mientras dura un examen.
+atlas-search = Buscar una falla
+atlas-found = { $count ->
+    [one] Una falla
+   *[other] { $count } fallas
+  }
+atlas-all = Todas las fallas
+atlas-in-error = Lo que suele cambiarse por error: { $part }.
+atlas-beside = Sana y con falla, lado a lado
+atlas-house = Una casa entre muchas: { $heater }. Otra casa da otras lecturas.
+atlas-walking = Recorriendo la casa, sana y con esta falla …
+atlas-act = Qué se hace
+atlas-before = Antes
+atlas-sound = Sana
+atlas-faulty = Con esta falla
+atlas-as-found = Tal como se encontró
+atlas-no-difference = En el calentador nada difiere de una casa sana: sólo las costumbres de la gente.
+atlas-alike = Qué se le parece más
+atlas-alike-about = Se recorre la misma casa con cada una de las otras fallas que caben en ella. En una computadora lenta tarda un rato, y se puede detener.
+atlas-find = Recorrer las otras fallas
+atlas-stop = Detener
+atlas-progress = { $done } de { $total } fallas recorridas
+atlas-twin = Se parece a
+atlas-by = Se distingue por
+atlas-here = Aquí
+atlas-there = Allí
+atlas-one-repair = Nada: una misma reparación sirve para las dos
 sources-link = Fuentes
 sources-tag = Fuentes
 sources-back = El trabajo en curso
@@ -1512,6 +1545,7 @@ sources-group-solver-skin = La piel y la quemadura que sufre
 sources-group-solver-water = El agua misma
 sources-group-plant-branch = Circuitos: disyuntores y conductores
 sources-group-plant-conductor = Conductores: calibre, metal, calor
+sources-group-plant-installation = Cómo está instalado un calentador
 sources-group-plant-in_line = Cajas intermedias: interruptores, temporizadores, relés
 sources-group-plant-location = Dónde están los calentadores
 sources-group-plant-layout = Formas de cablear un calentador
