@@ -1,0 +1,118 @@
+//! What the generator deals against what was asked of it: chance by prior weight among what fits, a list evenly,
+//! houses and people by their shares; every drill with a code of its own that reads back.
+#![allow(clippy::unwrap_used, clippy::print_stdout, reason = "a test")]
+#![allow(clippy::disallowed_methods, reason = "logarithms of a check, not of the world")]
+
+mod chi_square;
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use bench::Mode;
+use drill::{DEALT, Order, Wanted, code};
+use plant::climate::Climate;
+use plant::fault::FaultId;
+use plant::home::{Home, Setting};
+use plant::household::HouseholdKind;
+use plant::{BoxKind, HeaterModel};
+
+use chi_square::Chi;
+
+/// Less than this and chance alone is no explanation. The draws are seeded: a run is the same every time.
+const LEAST: f64 = 0.001;
+
+/// Faults that fit a house with some box in its line or none: the catalogue's own word, not the generator's.
+fn fitting(setting: Setting) -> Vec<FaultId> {
+    let boxes = [None].into_iter().chain(BoxKind::ALL.iter().copied().map(Some));
+    let houses: Vec<Home> = boxes.map(|in_line| Home::sound(Setting { in_line, ..setting })).collect();
+    let fits = |id: &FaultId| houses.iter().any(|home| (id.fault().fits)(home));
+    FaultId::ALL.iter().copied().filter(fits).collect()
+}
+
+/// Counts and expectations of faults in one heater: seasons and places decide what can be there too.
+type Table = BTreeMap<FaultId, (f64, f64)>;
+
+/// One fault dealt among those it could have been, each as likely as its share.
+fn enter(table: &mut Table, dealt: FaultId, among: &[FaultId], share: impl Fn(FaultId) -> f64) {
+    assert!(among.contains(&dealt), "{dealt} cannot be in this house");
+    let total: f64 = among.iter().map(|id| share(*id)).sum();
+    for id in among {
+        table.entry(*id).or_default().1 += share(*id) / total;
+    }
+    table.entry(dealt).or_default().0 += 1.0;
+}
+
+fn together(tables: &BTreeMap<HeaterModel, Table>) -> Chi {
+    tables.values().map(|table| Chi::table(table.values().copied())).fold(Chi::default(), Chi::and)
+}
+
+fn told(what: &str, chi: &Chi) {
+    println!(
+        "{what}: chi-square {:.1} on {} degrees of freedom, p = {:.3}",
+        chi.statistic,
+        chi.freedom,
+        chi.p()
+    );
+    assert!(chi.p() > LEAST, "{what}: {} on {}, p = {}", chi.statistic, chi.freedom, chi.p());
+}
+
+fn even<T: Copy + Ord>(all: &[T], counted: &BTreeMap<T, f64>) -> Chi {
+    let total: f64 = counted.values().sum();
+    let expected = total / all.len() as f64;
+    assert!(counted.keys().all(|k| all.contains(k)));
+    Chi::table(all.iter().map(|k| (counted.get(k).copied().unwrap_or(0.0), expected)))
+}
+
+/// Everything left to chance: faults by weight in each heater, heaters, people, places and days evenly.
+fn chance(orders: u32) {
+    let mut faults: BTreeMap<HeaterModel, Table> = BTreeMap::new();
+    let mut heaters = BTreeMap::new();
+    let (mut people, mut places, mut seasons) = (BTreeMap::new(), BTreeMap::new(), BTreeMap::new());
+    let mut codes = BTreeSet::new();
+    for seed in 0..orders {
+        let order = Order::chance(seed, Mode::Solo);
+        let (setting, fault) = drill::settle(&order).unwrap();
+        let weight = |id: FaultId| id.fault().weight.get();
+        enter(faults.entry(setting.heater).or_default(), fault.id, &fitting(setting), weight);
+        *heaters.entry(setting.heater).or_default() += 1.0;
+        *people.entry(setting.household).or_default() += 1.0;
+        *places.entry(setting.climate).or_default() += 1.0;
+        *seasons.entry((setting.day - 1) / 73).or_default() += 1.0;
+        let code = code::encode(&order).unwrap();
+        assert_eq!(code::decode(&code), Ok(order));
+        assert!(codes.insert(code), "two drills with one code");
+    }
+    told("faults by weight in each heater", &together(&faults));
+    told("heaters evenly", &even(DEALT, &heaters));
+    told("households evenly", &even(HouseholdKind::ALL, &people));
+    told("places evenly", &even(&Climate::ALL, &places));
+    told("fifths of the year evenly", &even(&[0, 1, 2, 3, 4], &seasons));
+}
+
+/// A named list: each of it that fits the house as likely as the others.
+fn listed(orders: u32) {
+    let list: Vec<FaultId> = FaultId::ALL.iter().copied().step_by(5).collect();
+    let mut counted: BTreeMap<HeaterModel, Table> = BTreeMap::new();
+    for seed in 0..orders {
+        let order = Order { fault: Wanted::List(list.clone()), ..Order::chance(seed, Mode::Solo) };
+        let (setting, fault) = drill::settle(&order).unwrap();
+        let among: Vec<FaultId> = fitting(setting).into_iter().filter(|id| list.contains(id)).collect();
+        enter(counted.entry(setting.heater).or_default(), fault.id, &among, |_| 1.0);
+    }
+    told("a named list evenly in each heater", &together(&counted));
+}
+
+/// `cargo test -p tankwright-tests --test dealing -- --nocapture` tells the figures.
+#[test]
+fn a_hundred_thousand_orders_are_dealt_as_asked() {
+    chance(100_000);
+    listed(100_000);
+}
+
+/// A count that is off is noticed: the test can fail.
+#[test]
+fn a_crooked_deal_is_noticed() {
+    let mut counted: BTreeMap<u32, f64> = (0..10).map(|k| (k, 100.0)).collect();
+    assert!(even(&(0..10).collect::<Vec<_>>(), &counted).p() > 0.99);
+    counted.insert(3, 160.0);
+    assert!(even(&(0..10).collect::<Vec<_>>(), &counted).p() < LEAST);
+}
