@@ -27,7 +27,7 @@ pub enum Round {
 /// Water that calls the lower thermostat, and shows where it turns cold.
 const DRAW: Volume = Volume::litres(76.0);
 /// Below the water in a warm tank: a sound thermostat snaps open.
-const DIAL_DOWN: Temperature = Temperature::celsius(32.0);
+const DIAL_DOWN: Temperature = Temperature::fahrenheit(90.0);
 /// Long enough for a drip to show on a fitting wiped dry. Common practice, no source.
 const DRIP: f64 = 15.0;
 
@@ -51,7 +51,8 @@ const FITTINGS: [Fitting; 6] = [
     Fitting::DrainValve,
     Fitting::BottomRim,
 ];
-const COVERS: [Cover; 7] = [
+const COVERS: [Cover; 8] = [
+    Cover::BoxDoor,
     Cover::JunctionBox,
     Cover::Upper,
     Cover::UpperInsulation,
@@ -191,6 +192,11 @@ fn ohms(red: Screw, black: Screw) -> Action {
     Action::Meter { function: MeterFunction::Ohms, red: red.into(), black: black.into() }
 }
 
+/// What a locked breaker leaves dead: the bus behind it stays live, and ohms on it cost the meter its fuse.
+fn isolated((a, b): &(Screw, Screw)) -> bool {
+    ![a, b].iter().any(|screw| matches!(screw, Screw::M1 | Screw::M2))
+}
+
 fn dead(home: &Home) -> Vec<Action> {
     let mut acts = arrive();
     acts.extend(reset());
@@ -219,7 +225,7 @@ fn dead(home: &Home) -> Vec<Action> {
             .filter(inside)
             .map(|end| Action::Lift { end }),
     );
-    acts.extend(ACROSS.iter().map(|(a, b)| ohms(*a, *b)));
+    acts.extend(ACROSS.iter().filter(|pair| isolated(pair)).map(|(a, b)| ohms(*a, *b)));
     acts.extend(TO_SHELL.map(|screw| ohms(screw, Screw::Shell)));
     acts.extend([Screw::UEa, Screw::LEa].map(|screw| Action::Meter {
         function: MeterFunction::Insulation,

@@ -61,14 +61,35 @@ pub fn world(job: &Job, suspect: &Suspect) -> Job {
     if limit && overheats(suspect.fault) {
         job.home.plant.limit.tripped = true;
     }
-    if breaker && matches!(suspect.fault, FaultId::F14 | FaultId::F20) {
+    if breaker && overloads(suspect.fault) {
         let heater = job.home.plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater);
         heater.for_each(|b| b.handle = Handle::Tripped);
     }
     job
 }
 
-/// Faults that run the tank to its limit (trade sheet section 9: F05, F06, F13).
+/// Faults that run the tank to its limit, or warm the limit itself, before anybody calls: found by dealing thousands of
+/// drills, and kept to by `tests/tests/exhaustive`.
 const fn overheats(fault: FaultId) -> bool {
-    matches!(fault, FaultId::F05 | FaultId::F06 | FaultId::F13)
+    matches!(
+        fault,
+        FaultId::F05
+            | FaultId::F06
+            | FaultId::F07
+            | FaultId::F13
+            | FaultId::F14
+            | FaultId::F15
+            | FaultId::F30
+            | FaultId::F33
+            | FaultId::F35
+            | FaultId::F61
+            | FaultId::F68
+            | FaultId::F70
+            | FaultId::F71
+    )
+}
+
+/// Faults that trip the breaker before anybody calls; found and kept to likewise.
+const fn overloads(fault: FaultId) -> bool {
+    matches!(fault, FaultId::F13 | FaultId::F14 | FaultId::F15 | FaultId::F20 | FaultId::F30)
 }

@@ -206,10 +206,15 @@ const BEHIND_A_SECOND: &[FaultId] = &[
     FaultId::F69,
 ];
 
-/// A fault fits a house, and shows in it. A second supply carries the heater past a dead breaker or splice.
+/// Faults whose current melts a fuse in the line before anybody calls: a second thing broken, and work of another
+/// licence.
+const MELTS_A_FUSE: &[FaultId] = &[FaultId::F14, FaultId::F15, FaultId::F30];
+
+/// A fault fits a house, and shows in it alone. A second supply carries the heater past a dead breaker or splice.
 fn fits(order: &Order, home: &Home, id: FaultId) -> bool {
     let hidden = order.traps.contains(&Trap::SecondSource) && BEHIND_A_SECOND.contains(&id);
-    (id.fault().fits)(home) && !hidden
+    let melts = home.setting.in_line == Some(BoxKind::FusedSwitch) && MELTS_A_FUSE.contains(&id);
+    (id.fault().fits)(home) && !hidden && !melts
 }
 
 /// The heaters dealt by chance and offered in the composer: all of them.
