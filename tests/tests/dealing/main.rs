@@ -84,7 +84,7 @@ fn chance(orders: u32) {
     told("faults by weight in each heater", &together(&faults));
     told("heaters evenly", &even(DEALT, &heaters));
     told("households evenly", &even(HouseholdKind::ALL, &people));
-    told("places evenly", &even(&Climate::ALL, &places));
+    told("places evenly", &even(Climate::ALL, &places));
     told("fifths of the year evenly", &even(&[0, 1, 2, 3, 4], &seasons));
 }
 

@@ -1,0 +1,367 @@
+//! The visit of a thorough technician: everything looked at and measured in a fixed order, then what the finding asks
+//! for, then the proof. Knows the acts, what they showed, the heater's plate and its diagram, and nothing else.
+
+use std::rc::Rc;
+
+use bench::{Action, Bucket, Clamped, Cover, Ending, Helper, Licence, Probe, Session, Shown, Sight, Writing};
+use diagnosis::Round;
+use drill::licence;
+use plant::fault::{PartKind, Remedy, Scope};
+use plant::home::Home;
+use plant::{Circuit, End, Handle, Level, Place, Tap, Wire};
+use quantity::{Amps, Pressure, Temperature, Volume};
+
+use crate::suspicion::{Seen, Suspected};
+use crate::technician as by_the_book;
+
+const COVERS: [Cover; 9] = [
+    Cover::PanelFront,
+    Cover::BoxDoor,
+    Cover::JunctionBox,
+    Cover::Upper,
+    Cover::UpperInsulation,
+    Cover::UpperShield,
+    Cover::Lower,
+    Cover::LowerInsulation,
+    Cover::LowerShield,
+];
+/// Wires that carry an element's current while its thermostat calls.
+const SWITCHED: [Wire; 4] = [Wire::UpperSwitched, Wire::LowerSwitched, Wire::BoardUpper, Wire::BoardLower];
+const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
+
+/// Hot water as it may come from a heater with its dials at 120 °F, in °F: stacking on top, a wide differential.
+const HOTTEST: f64 = 135.0;
+const COOLEST: f64 = 100.0;
+/// Looks at the drain at most, while it is flushed.
+const LONGEST_FLUSH: u32 = 60;
+/// Buckets drawn at most in one visit.
+const MOST_DRAWS: u32 = 60;
+
+/// A technician in the house.
+pub struct Visit {
+    session: Session,
+    /// The same house as its plate, its diagram and a look at its line describe it.
+    sound: Home,
+    licence: Licence,
+    pub seen: Vec<Seen>,
+    draws: u32,
+}
+
+impl Visit {
+    pub fn begin(session: Session, sound: Home, licence: Licence) -> Self {
+        Self { session, sound, licence, seen: Vec::new(), draws: 0 }
+    }
+
+    /// Does one act; gives what it showed.
+    fn act(&mut self, action: Action) -> Shown {
+        self.session.step(&action).shown
+    }
+
+    fn acts(&mut self, actions: impl IntoIterator<Item = Action>) {
+        for action in actions {
+            self.act(action);
+        }
+    }
+
+    /// Everything, once: all there is to look at, to read running, to draw, to read dead.
+    pub fn look_at_everything(&mut self) {
+        for round in [Round::Looking, Round::Running, Round::Water, Round::Dead] {
+            // What was seen off or tripped is tried once, before anything is measured running.
+            let before = match round {
+                Round::Looking => [true, false].map(|hot| Action::Sample { tap: Tap::Kitchen, hot }).to_vec(),
+                Round::Running => self.try_breakers(),
+                Round::Water => self.draw_down(),
+                Round::Dead => Vec::new(),
+            };
+            for act in before.into_iter().chain(round.acts(&self.sound)) {
+                let shown = self.act(act.clone());
+                self.seen.push((act, shown));
+            }
+        }
+    }
+
+    /// Satisfied, then drawn cold by twelfths: when each thermostat calls, and how warm it is there.
+    fn draw_down(&self) -> Vec<Action> {
+        let wiring = &self.sound.plant.wiring;
+        let mut readings: Vec<Action> = Wire::ALL
+            .iter()
+            .copied()
+            .filter(|wire| wiring.exists(*wire) && SWITCHED.contains(wire))
+            .map(|wire| Action::Clamp { around: Clamped::Wire { wire } })
+            .collect();
+        readings.extend(LEVELS.map(|level| Action::Thermometer { at: Probe::Shell { level } }));
+        let volume = self.sound.plant.plate.nominal / 12.0;
+        let step = std::iter::once(Action::Bucket { tap: Tap::Bath, volume }).chain(readings);
+        let steps = std::iter::repeat_n(step.collect::<Vec<_>>(), 12).flatten();
+        std::iter::once(Action::WaitForCutOut).chain(steps).collect()
+    }
+
+    /// Each breaker seen off or tripped, off and on.
+    fn try_breakers(&self) -> Vec<Action> {
+        let mut slots: Vec<u32> = Vec::new();
+        for sight in self.seen.iter().flat_map(|(_, shown)| sights(shown)) {
+            if let Sight::BreakerHandle { slot, handle, .. } = sight
+                && *handle != Handle::On
+                && !slots.contains(slot)
+            {
+                slots.push(*slot);
+            }
+        }
+        let on = |slot| [false, true].map(|on| Action::Breaker { slot, on });
+        slots.into_iter().flat_map(on).collect()
+    }
+
+    pub fn job(&self) -> &Rc<bench::Job> {
+        &self.session.job
+    }
+
+    pub fn sound(&self) -> &Home {
+        &self.sound
+    }
+
+    /// How it ended, for the one who judges.
+    pub fn end(self) -> Session {
+        self.session
+    }
+
+    pub fn hurt(&self) -> bool {
+        self.session.ended.is_some_and(|e| !matches!(e, Ending::HandedOver | Ending::Called { .. }))
+    }
+
+    /// Every breaker that the circuits of this heater's diagram run from.
+    fn slots(&self) -> Vec<u32> {
+        let panel = &self.sound.plant.panel;
+        let circuits = [Circuit::Heater, Circuit::OffPeak].into_iter();
+        circuits.filter_map(|c| panel.slot_of(c)).map(|slot| slot as u32).collect()
+    }
+
+    /// Writes the finding down, does what it asks for, or calls whose work it is.
+    pub fn put_right(&mut self, found: &Suspected) {
+        self.act(Action::Finding { fault: Some(found.fault), evidence: Vec::new() });
+        let scope = found.fault.fault().scope;
+        if !licence::covers(self.licence, scope) {
+            let whom = licence::helper_for(scope).unwrap_or(Helper::Electrician);
+            self.act(Action::ColdValve { opening: 0.0 });
+            self.acts([Action::TellResult, Action::StopAndCall { whom }]);
+            return;
+        }
+        self.as_found();
+        self.seen_amiss();
+        let Some(remedy) = found.fault.remedy(&found.parameters) else { return };
+        match remedy {
+            Remedy::Replace(part) => self.change(&[part]),
+            Remedy::ReplaceAll(parts) => self.change(parts),
+            Remedy::Remake(ends) => {
+                self.acts(ends.iter().map(|end| Action::Remake { end: *end, torqued: true }))
+            }
+            Remedy::Land(ends) => self.acts(ends.iter().flat_map(|end| put(*end))),
+            Remedy::Seat(level) => {
+                self.act(Action::Seat { level });
+            }
+            Remedy::MoveBreaker => {
+                self.acts(self.slots().into_iter().map(|slot| Action::MoveBreaker { slot }))
+            }
+            Remedy::SetClock => {
+                self.act(Action::SetClock);
+            }
+            Remedy::Relabel => self.acts(self.labels()),
+            Remedy::SetDials => self.acts(by_the_book::set_dials()),
+            Remedy::Advise(advice) => {
+                self.act(Action::Advise { advice });
+            }
+            Remedy::FlushAndReplace(part) => {
+                self.flush();
+                self.change(&[part]);
+            }
+            // Done with the proof: reset and switched off and on there.
+            Remedy::ResetLimit | Remedy::CloseBreaker | Remedy::ClearBoard => {}
+            Remedy::CallUtility => {}
+        }
+    }
+
+    /// Wires landed by the diagram, plugs in, dials as they were read.
+    fn as_found(&mut self) {
+        let lifted: Vec<End> = self.seen.iter().filter_map(lifted).collect();
+        self.acts(lifted.into_iter().map(|end| Action::Land { end, screw: end.home(), torqued: true }));
+        self.acts(LEVELS.map(|level| Action::Plug { level, fitted: true }));
+        let dials = self.seen.iter().find_map(|(act, shown)| match (act, shown) {
+            (Action::Read { what: Writing::Dials }, Shown::Dials { upper, lower }) => Some([*upper, *lower]),
+            _ => None,
+        });
+        if let Some(dials) = dials {
+            self.acts(LEVELS.iter().zip(dials).map(|(level, to)| Action::Dial { level: *level, to }));
+        }
+    }
+
+    /// What anybody would mend on seeing it: a wire off its screw, a charred joint.
+    fn seen_amiss(&mut self) {
+        let mut ends: Vec<End> =
+            self.seen.iter().flat_map(|(_, shown)| sights(shown)).filter_map(amiss).collect();
+        ends.sort();
+        ends.dedup();
+        self.acts(ends.into_iter().map(|end| Action::Remake { end, torqued: true }));
+    }
+
+    /// The drain open to a hose until nothing grey comes any more.
+    fn flush(&mut self) {
+        self.acts([
+            Action::ColdValve { opening: 1.0 },
+            Action::Hose { on: true },
+            Action::Drain { opening: 1.0 },
+        ]);
+        for _ in 0..LONGEST_FLUSH {
+            self.act(Action::Wait { minutes: 5.0 });
+            if !sights(&self.act(Action::Look { at: Place::Drain })).contains(&Sight::Grit) {
+                break;
+            }
+        }
+        self.act(Action::Drain { opening: 0.0 });
+    }
+
+    /// Changes parts for those that belong on the plate, the tank empty where that has to be.
+    fn change(&mut self, parts: &[PartKind]) {
+        let plate = self.sound.plant.plate;
+        let rating = self.sound.plant.panel.feeding(Circuit::Heater).map_or(Amps(30.0), |b| b.rating);
+        let wet = parts
+            .iter()
+            .any(|part| licence::scope_of(*part) == Scope::Piping || by_the_book::opens_tank(*part));
+        if wet {
+            self.acts(longer(by_the_book::drain(), plate.nominal));
+        }
+        let main = self.main();
+        for part in parts {
+            let part = by_the_book::part(*part, &plate, rating, main);
+            self.act(Action::Replace { part });
+        }
+        if wet {
+            self.acts(longer(by_the_book::refill(), plate.nominal));
+        }
+    }
+
+    /// House pressure as the gauge showed it.
+    fn main(&self) -> Pressure {
+        let read = self.seen.iter().find_map(|(_, shown)| match shown {
+            Shown::Pressure { now, .. } => Some(*now),
+            _ => None,
+        });
+        read.unwrap_or(Pressure::psi(60.0))
+    }
+
+    /// The truth into the directory: each breaker by what it feeds, as switching it showed.
+    fn labels(&self) -> Vec<Action> {
+        let breakers = self.sound.plant.panel.breakers.iter().zip(0..);
+        breakers.map(|(b, slot)| Action::Relabel { slot, feeds: b.feeds }).collect()
+    }
+
+    /// Closed up, on, reset, drawn, watched to its cut-out; whether it then does what a sound heater does.
+    pub fn proves(&mut self) -> bool {
+        if self.session.ended.is_some() {
+            return true;
+        }
+        self.act(Action::Cover { which: Cover::BoxDoor, off: true });
+        for slot in self.slots() {
+            self.acts([
+                Action::Lock { slot, on: false },
+                Action::Breaker { slot, on: false },
+                Action::Wait { minutes: 1.0 },
+                Action::Breaker { slot, on: true },
+            ]);
+        }
+        self.acts([Action::BoxLock { on: false }, Action::BoxHandle { closed: true }]);
+        for _ in 0..30 {
+            self.act(Action::PressReset);
+            let seen = LEVELS.map(|level| self.act(Action::Look { at: compartment(level) }));
+            if !seen.iter().any(|shown| sights(shown).contains(&Sight::Button { proud: true })) {
+                break;
+            }
+            self.act(Action::Bucket { tap: Tap::Bath, volume: Volume::gallons(8.0) });
+            self.act(Action::Wait { minutes: 10.0 });
+        }
+        let shut = |which: &&Cover| !matches!(which, Cover::JunctionBox | Cover::PanelFront);
+        self.acts(COVERS.iter().rev().filter(shut).map(|which| Action::Cover { which: *which, off: false }));
+        self.act(Action::WaitForCutOut);
+        self.bucket();
+        self.act(Action::Wait { minutes: 5.0 });
+        let heats = self.amps() > 4.0;
+        self.acts([Action::WaitForCutOut, Action::WaitForCutOut]);
+        let rests = self.amps() < 1.0;
+        // What was overheated before is drawn off.
+        let mut hot = self.bucket().map(|b| b.first);
+        while hot.is_some_and(|t| t.to_fahrenheit() > HOTTEST) && self.draws < MOST_DRAWS {
+            self.acts([Action::WaitForCutOut, Action::WaitForCutOut]);
+            hot = self.bucket().map(|b| b.first);
+        }
+        let well =
+            |t: Option<Temperature>| t.is_some_and(|t| (COOLEST..=HOTTEST).contains(&t.to_fahrenheit()));
+        heats && rests && well(hot)
+    }
+
+    pub fn hands_over(&mut self) {
+        self.acts([Action::TellResult, Action::HandOver]);
+    }
+
+    fn bucket(&mut self) -> Option<Bucket> {
+        self.draws += 1;
+        match self.act(Action::Bucket { tap: Tap::Bath, volume: Volume::gallons(8.0) }) {
+            Shown::Bucket(bucket) => Some(bucket),
+            _ => None,
+        }
+    }
+
+    fn amps(&mut self) -> f64 {
+        let mut most = 0.0_f64;
+        let wiring = &self.sound.plant.wiring;
+        let there: Vec<Wire> = Wire::ALL.iter().copied().filter(|wire| wiring.exists(*wire)).collect();
+        for wire in there {
+            if let Shown::Clamp { amps } = self.act(Action::Clamp { around: Clamped::Wire { wire } }) {
+                most = most.max(amps.get());
+            }
+        }
+        most
+    }
+}
+
+/// A wire put where the diagram has it.
+fn put(end: End) -> [Action; 3] {
+    [Action::Label { end }, Action::Lift { end }, Action::Land { end, screw: end.home(), torqued: true }]
+}
+
+fn longer(mut acts: Vec<Action>, nominal: Volume) -> Vec<Action> {
+    for act in &mut acts {
+        if let Action::Wait { minutes } = act
+            && *minutes >= 30.0
+        {
+            *minutes *= (nominal.to_gallons() / 40.0).max(1.0);
+        }
+    }
+    acts
+}
+
+fn lifted((act, shown): &Seen) -> Option<End> {
+    match (act, shown) {
+        (_, Shown::Refused { .. }) => None,
+        (Action::Lift { end }, _) => Some(*end),
+        _ => None,
+    }
+}
+
+const fn compartment(level: Level) -> Place {
+    match level {
+        Level::Upper => Place::UpperCompartment,
+        Level::Lower => Place::LowerCompartment,
+    }
+}
+
+fn sights(shown: &Shown) -> &[Sight] {
+    match shown {
+        Shown::Sights { sights, .. } | Shown::DoneWith { sights } => sights,
+        _ => &[],
+    }
+}
+
+fn amiss(sight: &Sight) -> Option<End> {
+    match sight {
+        Sight::Lifted { end } | Sight::Charred { end } => Some(*end),
+        _ => None,
+    }
+}
