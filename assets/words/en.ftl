@@ -104,7 +104,7 @@ fitting-lower-element = lower element’s flange
 fitting-nipples = nipples on top
 fitting-drain-valve = drain valve
 fitting-relief-valve = relief valve
-fitting-bottom-rim = bottom rim of the jacket
+fitting-bottom-rim = bottom rim of the jacket, with the floor
 
 writing-plate = the rating plate
 writing-diagram = the wiring diagram

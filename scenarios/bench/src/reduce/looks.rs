@@ -1,7 +1,7 @@
 //! Reading, looking, listening, smelling, and the thermometer.
 
 use plant::{End, Level, Place, Plant, Tap};
-use quantity::{Seconds, Temperature};
+use quantity::{Seconds, Temperature, Volume};
 
 use super::turn::Turn;
 use super::{Answered, behind, reach, senses};
@@ -286,7 +286,7 @@ pub(super) fn feel_fitting(session: &Session, at: Fitting) -> (Sight, Temperatur
     (fitting(session, at), about)
 }
 
-/// Wipes a fitting dry.
+/// Wipes a fitting dry; at the bottom rim the tray and the floor with it.
 pub(super) fn wipe(turn: &mut Turn, fitting: Fitting, time: Seconds) -> Answered {
     fitting_in_reach(&turn.s, fitting)?;
     turn.pass(time);
@@ -295,6 +295,7 @@ pub(super) fn wipe(turn: &mut Turn, fitting: Fitting, time: Seconds) -> Answered
     match fitting {
         Fitting::UpperElement => turn.s.home.plant.dry(Level::Upper),
         Fitting::LowerElement => turn.s.home.plant.dry(Level::Lower),
+        Fitting::BottomRim => turn.s.home.plant.plumbing.on_floor = Volume(0.0),
         _ => {}
     }
     Ok(Shown::Done)
