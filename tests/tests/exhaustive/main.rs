@@ -66,7 +66,7 @@ fn work(drill: &Drill) -> Worked {
     let right = found.repairs(drill);
     let why = if right { String::new() } else { suspicion::why(visit.job(), &visit.seen, &drill.fault) };
     visit.put_right(&found);
-    let proved = visit.proves();
+    let proof = visit.proves();
     visit.hands_over();
     let cure = cure::judge(drill, &visit.end());
     let named: Vec<String> = left.iter().map(|s| format!("{} {}", s.fault, s.differs)).collect();
@@ -76,9 +76,9 @@ fn work(drill: &Drill) -> Worked {
         alone: left.iter().all(|s| s.fault.is_silent() || s.same_repair(&found)),
         exact: found.differs == 0,
         cured: cure.is_right() && !hurt,
-        proved,
+        proved: proof.is_ok(),
         story: format!(
-            "seed {} {} {:?} {} {:?}: named {}; {cure:?}; right {right}, proved {proved}, hurt {hurt}{why}",
+            "seed {} {} {:?} {} {:?}: named {}; {cure:?}; right {right}, proof {proof:?}, hurt {hurt}{why}",
             drill.order.seed,
             drill.setting.heater,
             drill.order.licence,

@@ -3,13 +3,15 @@
 
 use std::rc::Rc;
 
-use bench::{Action, Bucket, Clamped, Cover, Ending, Helper, Licence, Probe, Session, Shown, Sight, Writing};
+use bench::{
+    Action, Bucket, Clamped, Cover, Ending, Fitting, Helper, Licence, Probe, Session, Shown, Sight, Writing,
+};
 use diagnosis::Round;
 use drill::licence;
 use plant::fault::{PartKind, Remedy, Scope};
 use plant::home::Home;
 use plant::{Circuit, End, Handle, Level, Place, Tap, Wire};
-use quantity::{Amps, Pressure, Temperature, Volume};
+use quantity::{Amps, Pressure, Volume};
 
 use crate::suspicion::{Seen, Suspected};
 use crate::technician as by_the_book;
@@ -32,6 +34,8 @@ const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
 /// Hot water as it may come from a heater with its dials at 120 °F, in °F: stacking on top, a wide differential.
 const HOTTEST: f64 = 135.0;
 const COOLEST: f64 = 100.0;
+/// Less than any element takes, in amperes.
+const LITTLE: f64 = 4.0;
 /// Looks at the drain at most, while it is flushed.
 const LONGEST_FLUSH: u32 = 60;
 /// Buckets drawn at most in one visit.
@@ -44,12 +48,11 @@ pub struct Visit {
     sound: Home,
     licence: Licence,
     pub seen: Vec<Seen>,
-    draws: u32,
 }
 
 impl Visit {
     pub fn begin(session: Session, sound: Home, licence: Licence) -> Self {
-        Self { session, sound, licence, seen: Vec::new(), draws: 0 }
+        Self { session, sound, licence, seen: Vec::new() }
     }
 
     /// Does one act; gives what it showed.
@@ -80,7 +83,7 @@ impl Visit {
         }
     }
 
-    /// Satisfied, then drawn cold by twelfths: when each thermostat calls, and how warm it is there.
+    /// Satisfied, then drawn cold by twelfths and at once: when each thermostat calls, and how warm it is there.
     fn draw_down(&self) -> Vec<Action> {
         let wiring = &self.sound.plant.wiring;
         let mut readings: Vec<Action> = Wire::ALL
@@ -90,10 +93,15 @@ impl Visit {
             .map(|wire| Action::Clamp { around: Clamped::Wire { wire } })
             .collect();
         readings.extend(LEVELS.map(|level| Action::Thermometer { at: Probe::Shell { level } }));
-        let volume = self.sound.plant.plate.nominal / 12.0;
-        let step = std::iter::once(Action::Bucket { tap: Tap::Bath, volume }).chain(readings);
-        let steps = std::iter::repeat_n(step.collect::<Vec<_>>(), 12).flatten();
-        std::iter::once(Action::WaitForCutOut).chain(steps).collect()
+        let nominal = self.sound.plant.plate.nominal;
+        let then = |volume| {
+            let bucket = Action::Bucket { tap: Tap::Bath, volume };
+            std::iter::once(bucket).chain(readings.iter().cloned()).collect::<Vec<_>>()
+        };
+        let by_twelfths = std::iter::repeat_n(then(nominal / 12.0), 12).flatten();
+        // Faster than any element keeps up with.
+        let at_once = std::iter::repeat_n(then(nominal), 2).flatten();
+        std::iter::once(Action::WaitForCutOut).chain(by_twelfths).chain(at_once).collect()
     }
 
     /// Each breaker seen off or tripped, off and on.
@@ -253,12 +261,23 @@ impl Visit {
         breakers.map(|(b, slot)| Action::Relabel { slot, feeds: b.feeds }).collect()
     }
 
-    /// Closed up, on, reset, drawn, watched to its cut-out; whether it then does what a sound heater does.
-    pub fn proves(&mut self) -> bool {
+    /// Floor dried, what was overheated drawn off, on, reset, closed up, drawn, watched to its cut-out; whether it
+    /// then does what a sound heater does.
+    pub fn proves(&mut self) -> Result<(), String> {
         if self.session.ended.is_some() {
-            return true;
+            return Ok(());
         }
-        self.act(Action::Cover { which: Cover::BoxDoor, off: true });
+        let some = Volume::gallons(8.0);
+        self.acts([
+            Action::Wipe { fitting: Fitting::BottomRim },
+            Action::Cover { which: Cover::BoxDoor, off: true },
+        ]);
+        let cool = |b: Bucket| b.first.to_fahrenheit() < HOTTEST && b.last.to_fahrenheit() < HOTTEST;
+        for _ in 0..MOST_DRAWS {
+            if self.bucket(some).is_none_or(cool) {
+                break;
+            }
+        }
         for slot in self.slots() {
             self.acts([
                 Action::Lock { slot, on: false },
@@ -268,41 +287,45 @@ impl Visit {
             ]);
         }
         self.acts([Action::BoxLock { on: false }, Action::BoxHandle { closed: true }]);
-        for _ in 0..30 {
+        for _ in 0..MOST_DRAWS {
             self.act(Action::PressReset);
             let seen = LEVELS.map(|level| self.act(Action::Look { at: compartment(level) }));
             if !seen.iter().any(|shown| sights(shown).contains(&Sight::Button { proud: true })) {
                 break;
             }
-            self.act(Action::Bucket { tap: Tap::Bath, volume: Volume::gallons(8.0) });
+            self.bucket(some);
             self.act(Action::Wait { minutes: 10.0 });
         }
         let shut = |which: &&Cover| !matches!(which, Cover::JunctionBox | Cover::PanelFront);
         self.acts(COVERS.iter().rev().filter(shut).map(|which| Action::Cover { which: *which, off: false }));
-        self.act(Action::WaitForCutOut);
-        self.bucket();
-        self.act(Action::Wait { minutes: 5.0 });
-        let heats = self.amps() > 4.0;
-        self.acts([Action::WaitForCutOut, Action::WaitForCutOut]);
-        let rests = self.amps() < 1.0;
-        // What was overheated before is drawn off.
-        let mut hot = self.bucket().map(|b| b.first);
-        while hot.is_some_and(|t| t.to_fahrenheit() > HOTTEST) && self.draws < MOST_DRAWS {
-            self.acts([Action::WaitForCutOut, Action::WaitForCutOut]);
-            hot = self.bucket().map(|b| b.first);
+        // Enough to call the lower element, and the upper one.
+        let mut heats = 0.0;
+        // A timer or the utility's relay may keep it off for some hours.
+        for _ in 0..3 {
+            self.bucket(self.sound.plant.plate.nominal * 0.8);
+            self.act(Action::Wait { minutes: 5.0 });
+            heats = self.amps();
+            if heats > LITTLE {
+                break;
+            }
+            self.act(Action::Wait { minutes: 300.0 });
         }
-        let well =
-            |t: Option<Temperature>| t.is_some_and(|t| (COOLEST..=HOTTEST).contains(&t.to_fahrenheit()));
-        heats && rests && well(hot)
+        self.acts([Action::WaitForCutOut, Action::WaitForCutOut]);
+        let rests = self.amps();
+        let hot = self.bucket(some).map(|b| b.first.to_fahrenheit());
+        if heats > LITTLE && rests < LITTLE && hot.is_some_and(|f| (COOLEST..=HOTTEST).contains(&f)) {
+            Ok(())
+        } else {
+            Err(format!("{heats} A, then {rests} A, then {hot:?} °F"))
+        }
     }
 
     pub fn hands_over(&mut self) {
         self.acts([Action::TellResult, Action::HandOver]);
     }
 
-    fn bucket(&mut self) -> Option<Bucket> {
-        self.draws += 1;
-        match self.act(Action::Bucket { tap: Tap::Bath, volume: Volume::gallons(8.0) }) {
+    fn bucket(&mut self, volume: Volume) -> Option<Bucket> {
+        match self.act(Action::Bucket { tap: Tap::Bath, volume }) {
             Shown::Bucket(bucket) => Some(bucket),
             _ => None,
         }
