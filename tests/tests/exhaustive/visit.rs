@@ -71,7 +71,10 @@ impl Visit {
         for round in [Round::Looking, Round::Running, Round::Water, Round::Dead] {
             // What was seen off or tripped is tried once, before anything is measured running.
             let before = match round {
-                Round::Looking => [true, false].map(|hot| Action::Sample { tap: Tap::Kitchen, hot }).to_vec(),
+                Round::Looking => {
+                    let glasses = [true, false].map(|hot| Action::Sample { tap: Tap::Kitchen, hot });
+                    std::iter::once(Action::Ventilate).chain(glasses).collect()
+                }
                 Round::Running => self.try_breakers(),
                 Round::Water => self.draw_down(),
                 Round::Dead => Vec::new(),
@@ -180,6 +183,23 @@ impl Visit {
             Remedy::FlushAndReplace(part) => {
                 self.flush();
                 self.change(&[part]);
+            }
+            Remedy::DryAndReplace(part) => {
+                self.change(&[part]);
+                self.acts(
+                    [Fitting::UpperElement, Fitting::LowerElement].map(|fitting| Action::Wipe { fitting }),
+                );
+            }
+            Remedy::ThawAndFill => {
+                self.acts([Action::ColdValve { opening: 0.0 }, Action::Thaw]);
+                self.acts(longer(by_the_book::refill(), self.sound.plant.plate.nominal));
+            }
+            Remedy::Vent => {
+                self.act(Action::Ventilate);
+                let open = |tap| [(tap, 1.0), (tap, 0.0)];
+                for (tap, opening) in Tap::ALL.iter().copied().flat_map(open) {
+                    self.acts([Action::Tap { tap, opening }, Action::Wait { minutes: 5.0 }]);
+                }
             }
             // Done with the proof: reset and switched off and on there.
             Remedy::ResetLimit | Remedy::CloseBreaker | Remedy::ClearBoard => {}
