@@ -19,8 +19,9 @@ pub(super) fn tell_household(turn: &mut Turn, time: Seconds) -> Answered {
     if turn.s.me.household_told {
         return Err(Refusal::AlreadySo);
     }
-    turn.pass(time);
+    // The warning is the first thing said: what runs while the rest is told burns nobody who has heard it.
     turn.s.me.household_told = true;
+    turn.pass(time);
     turn.s.me.hot_discharge = false;
     Ok(Shown::Done)
 }
