@@ -85,7 +85,9 @@ fn a_sound_house_has_nothing_to_complain_of_and_an_ordinary_bill() {
 #[test]
 fn a_third_of_a_tank_runs_out() {
     for fault in [FaultId::F01, FaultId::F10, FaultId::F12] {
-        assert_eq!(count(fault, &[Symptom::RunsOut]), 16, "{fault}");
+        // Two people with a big tank may only find it slow.
+        assert!(count(fault, &[Symptom::RunsOut]) >= 15, "{fault}");
+        assert_eq!(count(fault, &[Symptom::RunsOut, Symptom::Slow]), 16, "{fault}");
     }
     assert!(count(FaultId::F04, &[Symptom::RunsOut]) >= 14);
     let short = count(FaultId::F37, &[Symptom::RunsOut, Symptom::Lukewarm]);
@@ -163,8 +165,9 @@ fn the_house_is_left_at_the_ring_with_a_dry_floor() {
 
 #[test]
 fn memory_rounds_and_answers_every_question() {
-    for (week, _) in everywhere(Some(FaultId::F01)) {
-        let told = account(&week);
+    let weeks = everywhere(Some(FaultId::F01));
+    for (week, _) in weeks.iter().filter(|(week, _)| complaint(week) == Some(Symptom::RunsOut)) {
+        let told = account(week);
         assert_eq!(told.answers.len(), Question::ALL.len());
         let Some(Answer::HowMuch(HowMuch::RunsOut { after })) = told.answer(Question::HowMuch) else {
             panic!("{told:?}");
@@ -182,8 +185,9 @@ fn the_same_draw_gives_the_same_week() {
 #[test]
 fn every_question_has_its_own_answer_and_is_answered_alike_every_time() {
     assert!(Question::ALL.len() >= 25);
-    for (week, _) in everywhere(Some(FaultId::F01)) {
-        let told = account(&week);
+    let weeks = everywhere(Some(FaultId::F01));
+    for (week, _) in weeks.iter().filter(|(week, _)| complaint(week) == Some(Symptom::RunsOut)) {
+        let told = account(week);
         assert_eq!(told, account(&week));
         assert_eq!(told.answers.len(), Question::ALL.len());
         let kinds: std::collections::BTreeSet<String> = told

@@ -1,5 +1,6 @@
 //! Conduction between slugs, the eddy at the inlet, and loss to the surroundings, in one implicit step.
 
+use super::flow::Plume;
 use super::{Inputs, State};
 
 /// Work arrays, kept between steps so that nothing is allocated.
@@ -7,6 +8,8 @@ use super::{Inputs, State};
 pub(super) struct Scratch {
     /// Slugs over a source: stirred, so that their lower edge is as warm as they are.
     pub(super) stirred: Vec<usize>,
+    /// Slugs that what comes in keeps stirred: nothing resists the heat between them or on their side of the eddy.
+    pub(super) plume: Option<Plume>,
     now: Vec<f64>,
     mid: Vec<f64>,
     new: Vec<f64>,
@@ -24,6 +27,9 @@ const WEIGHT: f64 = 0.25 * core::f64::consts::SQRT_2;
 
 /// Below this haste the explicit rule is as good as the implicit ones.
 const EXPLICIT: f64 = 0.2;
+
+/// Share of its resistance that is left in stirred water.
+const STIRRED: f64 = 0.01;
 
 impl State {
     /// Advances conduction and loss by `dt`; `flow` in m³/s drives the eddy. Returns the heat lost, J.
@@ -91,7 +97,12 @@ impl State {
                 if eddy > 0.0 && far > -10.0 {
                     k += eddy * quantity::det::exp(far);
                 }
-                let path = if w.stirred.contains(&i) { last } else { thick + last };
+                let path = match w.plume {
+                    Some((_, first)) if i == first => thick,
+                    Some((lowest, first)) if lowest < i && i < first => STIRRED * (thick + last),
+                    _ if w.stirred.contains(&i) => last,
+                    _ => thick + last,
+                };
                 if let Some(link) = link.next() {
                     *link = k * self.area / (0.5 * path);
                 }

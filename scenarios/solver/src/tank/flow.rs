@@ -20,7 +20,12 @@ impl Parcel {
 }
 
 /// How far a boundary may lie from where it is wanted, in layers.
-const SLACK: f64 = 0.1;
+const SLACK: f64 = 0.02;
+/// How near one has to lie to be moved there, in layers.
+const NEAR: f64 = 0.2;
+
+/// Slugs that what comes in has stirred: the lowest, and the first one above them all.
+pub(super) type Plume = (usize, usize);
 
 impl State {
     /// Takes a volume off the top. Returns what came and the volume that was not there.
@@ -132,9 +137,9 @@ impl State {
     /// Colder than what lies below, it stirs that part of the tank: the pool below the inlet takes it up as
     /// a stirred vessel does (exactly, for any size of parcel), and what the pool no longer has room for
     /// comes out above the inlet as a new slug.
-    pub(super) fn inject(&mut self, height: f64, parcel: Parcel, layer: f64) {
+    pub(super) fn inject(&mut self, height: f64, parcel: Parcel, layer: f64) -> Option<Plume> {
         if parcel.mass <= 0.0 {
-            return;
+            return None;
         }
         let enthalpy = parcel.energy / parcel.mass;
         let boundary = match self.growing {
@@ -172,6 +177,7 @@ impl State {
             }
         }
         self.emerge(boundary, out, layer);
+        (mass > 0.0).then_some((low, boundary))
     }
 
     /// Adds what comes up at a boundary: to the slug that is still growing there, or as a new one.
@@ -199,28 +205,52 @@ impl State {
         all_wet && (base - height.max(0.0) * self.area).abs() < 0.5 * layer
     }
 
-    /// Makes a boundary at a height; returns the number of slugs below it. An existing one close by
-    /// will do.
+    /// Makes a boundary at a height; returns the number of slugs below it. One close by is moved there, so that no
+    /// sliver is left between the two.
     pub(super) fn cut(&mut self, height: f64, layer: f64) -> usize {
         let cut = height.max(0.0) * self.area;
-        let slack = SLACK * layer;
+        let (slack, near) = (SLACK * layer, NEAR * layer);
         let mut base = 0.0;
         for i in 0..self.slugs.len() {
             let Some(slug) = self.slugs.get(i).copied() else { break };
             let size = slug.volume();
-            if cut <= base + slack {
+            let (low, high) = (cut - base, base + size - cut);
+            base += size;
+            if high < 0.0 {
+                continue;
+            }
+            if low <= slack {
                 return i;
             }
-            if cut < base + size - slack {
-                let mass = slug.mass * (cut - base) / size;
-                if let Some(slot) = self.slugs.get_mut(i) {
-                    slot.mass = mass;
-                }
-                self.slugs.insert(i + 1, slug.of(slug.mass - mass));
+            if high <= slack {
                 return i + 1;
             }
-            base += size;
+            let share = low / size;
+            if low.min(high) >= near || (low <= high && i == 0) || (low > high && i + 1 == self.slugs.len()) {
+                let under = slug.of(slug.mass * share);
+                self.put(i, under);
+                self.slugs.insert(i + 1, slug.of(slug.mass - under.mass));
+                return i + 1;
+            }
+            // Linear inside, as in `regrid`.
+            let slope = self.limited_slope(i);
+            let under = Slug::new(slug.mass * share, slug.enthalpy - 0.5 * slope * (1.0 - share));
+            let over = Slug::new(slug.mass - under.mass, slug.enthalpy + 0.5 * slope * share);
+            let (stays, goes, to, boundary) =
+                if low <= high { (over, under, i - 1, i) } else { (under, over, i + 1, i + 1) };
+            self.put(i, stays);
+            if let Some(slug) = self.slugs.get_mut(to) {
+                let mass = slug.mass + goes.mass;
+                *slug = Slug::new(mass, (slug.mass * slug.enthalpy + goes.mass * goes.enthalpy) / mass);
+            }
+            return boundary;
         }
         self.slugs.len()
+    }
+
+    fn put(&mut self, i: usize, slug: Slug) {
+        if let Some(slot) = self.slugs.get_mut(i) {
+            *slot = slug;
+        }
     }
 }

@@ -61,7 +61,7 @@ impl State {
     }
 
     /// Difference of enthalpy across a slug, from bottom to top; zero at an end or an extreme.
-    fn limited_slope(&self, i: usize) -> f64 {
+    pub(super) fn limited_slope(&self, i: usize) -> f64 {
         let (Some(low), Some(here), Some(high)) =
             (i.checked_sub(1).and_then(|j| self.slugs.get(j)), self.slugs.get(i), self.slugs.get(i + 1))
         else {

@@ -1,7 +1,7 @@
 //! One step of fixed length, and how long it may be.
 
 use super::conduction::Scratch;
-use super::flow::Parcel;
+use super::flow::{Parcel, Plume};
 use super::{Filling, Inputs, Report, Slug, State, Tank};
 use crate::water;
 
@@ -9,8 +9,8 @@ use crate::water;
 const TRICKLE: f64 = 4e-5;
 
 /// Longest step of a draw, s.
-const BRISK: f64 = 3.5;
-/// Strength of the eddy up to which that holds, m²/s per m³/s; beside a stub's 1.5 it is 0.9 s.
+const BRISK: f64 = 2.2;
+/// Strength of the eddy up to which that holds, m²/s per m³/s; beside a stub's 1.5 it is 0.6 s.
 const EDDY: f64 = 0.4;
 
 /// Work space of a run of steps; holds no state.
@@ -22,8 +22,9 @@ pub(super) struct Work {
     slugs: Vec<Slug>,
 }
 
-/// Boundaries under a source, in layers below its edge.
-const EDGE: [f64; 2] = [0.0, 0.5];
+/// Boundaries at the lower edge of a source, in layers below it. Both sides are fine: what is stirred while it is
+/// heated meets the cold at that edge afterwards.
+const EDGE: [f64; 3] = [0.0, 0.5, -0.5];
 
 impl Tank {
     /// Longest step that keeps the splitting error small, s: short while water moves or heat comes in,
@@ -42,7 +43,7 @@ impl Tank {
             };
             f64::min(most, 0.3 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
         } else if inputs.heated() {
-            (0.03 * state.quiet).clamp(9.0, 12.0)
+            (0.03 * state.quiet).clamp(12.0, 20.0)
         } else {
             (0.5 * state.quiet).clamp(20.0, 300.0)
         };
@@ -83,9 +84,11 @@ impl Tank {
         // Half the flow and heat before and half after, so that splitting them from conduction is of second
         // order.
         let half = if moving { 0.5 * dt } else { dt };
-        let flow = self.move_water(state, inputs, half, report);
+        let (flow, plume) = self.move_water(state, inputs, half, report);
+        let count = state.slugs.len();
         // Less than a microgram has no temperature worth the rounding.
         state.slugs.retain(|slug| slug.mass > 1e-9);
+        work.conduction.plume = plume.filter(|_| moving && count == state.slugs.len());
         work.conduction.stirred.clear();
         // While water moves the heat goes in first: halved it came out worse against fine steps (0.1 K for 0.03).
         let first = if moving { 1.0 } else { 0.5 };
@@ -119,8 +122,15 @@ impl Tank {
         report.steps += 1;
     }
 
-    /// Flows of one step; returns the flow at the inlet in m³/s.
-    fn move_water(&self, state: &mut State, inputs: &Inputs, dt: f64, report: &mut Report) -> f64 {
+    /// Flows of one step; returns the flow at the inlet in m³/s and what it stirs.
+    fn move_water(
+        &self,
+        state: &mut State,
+        inputs: &Inputs,
+        dt: f64,
+        report: &mut Report,
+    ) -> (f64, Option<Plume>) {
+        let mut plume = None;
         let moving = inputs.fastest() > 0.0;
         self.exchange(state, inputs, dt, report);
         if inputs.draw > 0.0 {
@@ -150,7 +160,7 @@ impl Tank {
             let parcel = Parcel { mass, energy: mass * enthalpy };
             // The sips of a cooling tank are too small to make slugs of.
             if moving {
-                state.inject(inputs.inlet_height, parcel, self.layer());
+                plume = state.inject(inputs.inlet_height, parcel, self.layer());
             } else {
                 state.growing = None;
                 state.sip(inputs.inlet_height, parcel);
@@ -164,7 +174,7 @@ impl Tank {
             report.expelled_energy += out.energy;
             report.missing += missing;
         }
-        if moving { (wanted / dt).max(0.0) } else { 0.0 }
+        (if moving { (wanted / dt).max(0.0) } else { 0.0 }, plume)
     }
 
     /// What the ports bring and take.
