@@ -188,7 +188,7 @@ fn every_question_has_its_own_answer_and_is_answered_alike_every_time() {
     let weeks = everywhere(Some(FaultId::F01));
     for (week, _) in weeks.iter().filter(|(week, _)| complaint(week) == Some(Symptom::RunsOut)) {
         let told = account(week);
-        assert_eq!(told, account(&week));
+        assert_eq!(told, account(week));
         assert_eq!(told.answers.len(), Question::ALL.len());
         let kinds: std::collections::BTreeSet<String> = told
             .answers
