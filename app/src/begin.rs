@@ -10,7 +10,7 @@ use crate::store::{Head, Msg, WorkHandle};
 /// The drill of a code, or of the text of a file. Lives through the household's week.
 pub fn deal(drill: &str) -> Result<Rc<Drill>, String> {
     let order = read_drill(drill)?;
-    ::drill::make(&order).map(Rc::new).map_err(|error| error.to_string())
+    ::drill::make(&order).map(Rc::new).map_err(|error| crate::text::order_error(&error))
 }
 
 /// Takes a new job. What was under way is given up.

@@ -1836,6 +1836,34 @@ belief-draining-needs-no-air-truth = Water leaves only as air comes in. Open a h
 belief-closed-at-minimum-is-welded = It stays closed at its lowest mark, so it is welded.
 belief-closed-at-minimum-is-welded-truth = Not on a cold tank: the water is below the lowest mark and a sound one stays closed. Warm it, or judge by its cut-out.
 
+## Why a code or a file cannot be used
+
+wrong-order-unreadable = line { $line }, column { $column }: { $problem }. Compare with docs/drill-file.md
+wrong-order-rules = this drill was made for rules { $found }; this release has rules { $rules }. Open it with the release that made it
+wrong-order-range = { $name } must lie between { $low } and { $high }, not { $value }
+wrong-order-empty = the list of faults is empty: name one, or leave `fault` out for any
+wrong-order-nothing-fits = none of the faults asked for can be in this house: choose another heater or other faults
+wrong-fault-unknown = { $id } has no parameter "{ $name }"; it has { $known }
+wrong-fault-range = { $id }: { $name } must lie between { $low } and { $high } { $unit }, not { $value }
+wrong-fault-house = { $id } cannot be in this house: see its file for the equipment it needs
+wrong-code-character = '{ $found }' is not used in drill codes: read the code again, character { $place }
+wrong-code-check = this code has a slip in it: compare it with the sheet, character by character
+wrong-code-length = this is not a whole drill code: it has { $found } characters
+wrong-code-rules = this code was made for rules { $found }; this release has rules { $rules }. Use the release that made it
+wrong-code-no-room = a code has no room for { $what }: hand the drill out as a file or a link
+wrong-attempt-large = the file has { $found } bytes; an attempt has at most { $most }. Is it the right file?
+wrong-attempt-unreadable = line { $line }, column { $column }: { $problem }. If the file ends early, fetch it again from the learner
+wrong-attempt-drill = line { $line }, the drill: { $error }
+wrong-attempt-code = line { $line }, the drill's code: { $error }
+wrong-attempt-act = line { $line }, act { $act }: { $problem }. Compare with docs/attempt-file.md
+wrong-attempt-rules = this attempt was made under rules { $found }; this release has rules { $rules }. Open it with the release that made it
+wrong-attempt-many = { $found } acts; an attempt has at most { $most }
+wrong-attempt-edited = act { $act } (line { $line }) was changed after the file was made: its digest does not fit
+wrong-attempt-edited-head = the learner or the drill was changed after the file was made: its digest does not fit
+wrong-attempt-cut = { $acts } acts but { $links } digests: the file was cut or added to after act { $place }
+wrong-opening-unreadable = line { $line }: { $problem }. Is it the instructor's opening file?
+wrong-opening-rules = this opening file was made for rules { $found }; this release has rules { $rules }
+
 ## Traces and tables
 
 trace-learner = Learner

@@ -1836,6 +1836,34 @@ belief-draining-needs-no-air-truth = El agua sale sólo si entra aire. Abra un g
 belief-closed-at-minimum-is-welded = Sigue cerrado en su marca más baja, así que está soldado.
 belief-closed-at-minimum-is-welded-truth = No en un tanque frío: el agua está por debajo de la marca más baja y uno sano sigue cerrado. Caliéntelo, o júzguelo por su corte.
 
+## Por qué un código o un archivo no sirve
+
+wrong-order-unreadable = línea { $line }, columna { $column }: { $problem }. Compárelo con docs/drill-file.md
+wrong-order-rules = esta práctica se hizo para las reglas { $found }; esta versión tiene las reglas { $rules }. Ábrala con la versión que la hizo
+wrong-order-range = { $name } tiene que estar entre { $low } y { $high }, no { $value }
+wrong-order-empty = la lista de fallas está vacía: nombre una, o deje `fault` fuera para cualquiera
+wrong-order-nothing-fits = ninguna de las fallas pedidas puede darse en esta casa: elija otro calentador u otras fallas
+wrong-fault-unknown = { $id } no tiene el parámetro "{ $name }"; tiene { $known }
+wrong-fault-range = { $id }: { $name } tiene que estar entre { $low } y { $high } { $unit }, no { $value }
+wrong-fault-house = { $id } no puede darse en esta casa: vea en su archivo el equipo que necesita
+wrong-code-character = '{ $found }' no se usa en los códigos: lea otra vez el código, carácter { $place }
+wrong-code-check = este código tiene un error: compárelo con la hoja, carácter por carácter
+wrong-code-length = esto no es un código completo: tiene { $found } caracteres
+wrong-code-rules = este código se hizo para las reglas { $found }; esta versión tiene las reglas { $rules }. Use la versión que lo hizo
+wrong-code-no-room = en un código no cabe { $what }: reparta la práctica como archivo o enlace
+wrong-attempt-large = el archivo tiene { $found } bytes; un intento tiene { $most } como mucho. ¿Es el archivo correcto?
+wrong-attempt-unreadable = línea { $line }, columna { $column }: { $problem }. Si el archivo termina antes de tiempo, pídalo otra vez al aprendiz
+wrong-attempt-drill = línea { $line }, la práctica: { $error }
+wrong-attempt-code = línea { $line }, el código de la práctica: { $error }
+wrong-attempt-act = línea { $line }, acción { $act }: { $problem }. Compárelo con docs/attempt-file.md
+wrong-attempt-rules = este intento se hizo con las reglas { $found }; esta versión tiene las reglas { $rules }. Ábralo con la versión que lo hizo
+wrong-attempt-many = { $found } acciones; un intento tiene { $most } como mucho
+wrong-attempt-edited = la acción { $act } (línea { $line }) se cambió después de hacer el archivo: su huella no coincide
+wrong-attempt-edited-head = el aprendiz o la práctica se cambió después de hacer el archivo: su huella no coincide
+wrong-attempt-cut = { $acts } acciones pero { $links } huellas: el archivo se cortó o se alargó tras la acción { $place }
+wrong-opening-unreadable = línea { $line }: { $problem }. ¿Es el archivo de apertura del instructor?
+wrong-opening-rules = este archivo de apertura se hizo para las reglas { $found }; esta versión tiene las reglas { $rules }
+
 ## Registros y tablas
 
 trace-learner = Aprendiz

@@ -8,5 +8,6 @@ mod identity;
 mod opening;
 mod sights;
 mod slow;
+mod spanish;
 mod whole_call;
 mod work;

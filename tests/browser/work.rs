@@ -76,7 +76,7 @@ impl<'a> Work<'a> {
 
     /// Sets the meter, puts the leads, reads.
     fn meter(&self, function: MeterFunction, red: Point, black: Point, action: &Action) {
-        self.set(function_label(function));
+        self.set(function_name(function));
         for (name, point) in [("red", red), ("black", black)] {
             match self.hand {
                 // By the lists, which need no drawing.
@@ -103,7 +103,7 @@ impl<'a> Work<'a> {
     }
 
     fn clamp(&self, around: Clamped, action: &Action) {
-        self.set("Clamp A");
+        self.set("clamp");
         let list = self.browser.reach(self.hand, "[data-choice=clamp]");
         let (value, too) = match around {
             Clamped::BothLegs => ("both", None),
@@ -253,14 +253,14 @@ fn has_in_hand(action: &Action) -> Option<Point> {
     }
 }
 
-const fn function_label(function: MeterFunction) -> &'static str {
+const fn function_name(function: MeterFunction) -> &'static str {
     match function {
-        MeterFunction::Volts => "V AC",
-        MeterFunction::LowVolts => "V AC low imp.",
-        MeterFunction::Ohms => "Ohms",
-        MeterFunction::Continuity => "Continuity",
-        MeterFunction::Insulation => "Insul. 500 V",
-        MeterFunction::Amps => "A AC",
+        MeterFunction::Volts => "volts",
+        MeterFunction::LowVolts => "low-volts",
+        MeterFunction::Ohms => "ohms",
+        MeterFunction::Continuity => "continuity",
+        MeterFunction::Insulation => "insulation",
+        MeterFunction::Amps => "amps",
     }
 }
 

@@ -8,16 +8,18 @@ pub use fields::{HouseFields, LimitFields, TrapFields};
 pub use form::{Field, FormHandle, use_order_form};
 pub use tick::{Radios, Tick};
 
-use drill::{CodeError, Order};
+use drill::Order;
+
+use crate::text;
 
 /// A drill as somebody typed or pasted it: a code, a link with a code in it, or the text of a file.
-pub fn read_drill(text: &str) -> Result<Order, String> {
-    let text = text.trim();
-    if text.starts_with('{') {
-        return Order::read(text).map_err(|error| error.to_string());
+pub fn read_drill(typed: &str) -> Result<Order, String> {
+    let typed = typed.trim();
+    if typed.starts_with('{') {
+        return Order::read(typed).map_err(|error| text::order_error(&error));
     }
-    let code = text.rsplit("#/drill/").next().unwrap_or(text);
-    drill::code::decode(code).map_err(|error: CodeError| error.to_string())
+    let code = typed.rsplit("#/drill/").next().unwrap_or(typed);
+    drill::code::decode(code).map_err(|error| text::code_error(&error))
 }
 
 /// A drill as the journal and a link name it: its code where one has room for it, else the file's text.

@@ -51,7 +51,7 @@ pub fn use_sheet(attempt: Rc<Attempt>) -> Reading {
 
 /// Computes it.
 pub fn read(voice: &Voice, attempt: Rc<Attempt>) -> Result<Sheet, String> {
-    let made = drill::make(&attempt.order).map_err(|error| error.to_string())?;
+    let made = drill::make(&attempt.order).map_err(|error| voice.order_error(&error))?;
     let computed = drill::debrief(&made, &attempt.actions, &Rubric::plain());
     let session = Rc::new(drill::replay(&made, &attempt.actions));
     Ok(Sheet {

@@ -25,7 +25,7 @@ pub fn Practise(props: &Props) -> Html {
         let (form, told, problem) = (form.clone(), props.onorder.clone(), problem.setter());
         Callback::from(move |_| match form.order() {
             Ok(order) => told.emit(order),
-            Err(error) => problem.set(error.to_string()),
+            Err(error) => problem.set(crate::text::order_error(&error)),
         })
     };
     html! {

@@ -18,7 +18,7 @@ pub fn Tabs() -> Html {
         html! {
             <button
                 type="button"
-                data-tab={text::tab(one)}
+                data-tab={one.name()}
                 aria-current={here.then_some("page")}
                 {onclick}
             >

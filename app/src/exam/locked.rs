@@ -25,12 +25,13 @@ pub fn Locked(props: &Props) -> Html {
         let (attempt, told, problem) = (props.attempt.clone(), props.onopen.clone(), problem.setter());
         let unreadable = voice.text("page-file-unreadable");
         let other = voice.text("page-opening-other");
+        let voice = voice.clone();
         Callback::from(move |files: Vec<Picked>| {
             let Some(file) = files.into_iter().next() else { return };
             match file.text.as_deref().map(Opening::read) {
                 Some(Ok(opening)) if opening.opens(&attempt.order) => told.emit(()),
                 Some(Ok(_)) => problem.set(other.clone()),
-                Some(Err(error)) => problem.set(error.to_string()),
+                Some(Err(error)) => problem.set(voice.opening_error(&error)),
                 None => problem.set(unreadable.clone()),
             }
         })

@@ -87,7 +87,7 @@ impl Collected {
 fn opened(file: Picked, unreadable: &str) -> Item {
     let state = match file.text.as_deref().map(Attempt::read) {
         Some(Ok(attempt)) => State::Waiting(Rc::new(attempt)),
-        Some(Err(error)) => State::Bad(error.to_string()),
+        Some(Err(error)) => State::Bad(crate::text::attempt_error(&error)),
         None => State::Bad(unreadable.to_owned()),
     };
     Item { name: file.name, state }

@@ -14,6 +14,7 @@ pub struct Row {
 
 /// Works an attempt through again.
 pub fn judge(grader: &mut Grader, file: &str, attempt: &Attempt) -> Result<Row, String> {
-    let class = grader.row(file, attempt, &Rubric::plain()).map_err(|error| error.to_string())?;
+    let class =
+        grader.row(file, attempt, &Rubric::plain()).map_err(|error| crate::text::order_error(&error))?;
     Ok(Row { class, mode: attempt.order.mode })
 }

@@ -28,6 +28,17 @@ pub enum Tab {
 impl Tab {
     /// All of them, in order.
     pub const ALL: [Self; 5] = [Self::Call, Self::Heater, Self::Meter, Self::Kit, Self::Log];
+
+    /// Its name in marks of the page, whatever the language.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Call => "Call",
+            Self::Heater => "Heater",
+            Self::Meter => "Meter",
+            Self::Kit => "Kit",
+            Self::Log => "Log",
+        }
+    }
 }
 
 /// One of the meter's leads.
@@ -56,6 +67,21 @@ pub enum Setting {
     Leads(MeterFunction),
     /// The clamp.
     Clamp,
+}
+
+impl Setting {
+    /// Its name in marks of the page, whatever the language.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Leads(MeterFunction::Volts) => "volts",
+            Self::Leads(MeterFunction::LowVolts) => "low-volts",
+            Self::Leads(MeterFunction::Ohms) => "ohms",
+            Self::Leads(MeterFunction::Continuity) => "continuity",
+            Self::Leads(MeterFunction::Insulation) => "insulation",
+            Self::Leads(MeterFunction::Amps) => "amps",
+            Self::Clamp => "clamp",
+        }
+    }
 }
 
 /// How a suspect stands in the learner's own notes.

@@ -1,5 +1,6 @@
 //! The way to the sentences of the crate `words`.
 
+use ::drill::{AttemptError, CodeError, OrderError};
 use bench::{Cover, Entry, Fitting, Helper, Licence, Observation, Question, Shown};
 use plant::fault::{Advice, FaultId, PartKind};
 use plant::household::{Account, Answer};
@@ -49,6 +50,21 @@ names! {
     observation(Observation) = observation: "Something to report.";
     helper(Helper) = helper: "Somebody to call.";
     question(Question) = question: "A question.";
+}
+
+/// Why a drill cannot be used.
+pub fn order_error(error: &OrderError) -> String {
+    say(Units::Us, |voice| voice.order_error(error))
+}
+
+/// Why a code cannot be used.
+pub fn code_error(error: &CodeError) -> String {
+    say(Units::Us, |voice| voice.code_error(error))
+}
+
+/// Why an attempt cannot be used.
+pub fn attempt_error(error: &AttemptError) -> String {
+    say(Units::Us, |voice| voice.attempt_error(error))
 }
 
 /// A leg of the supply.

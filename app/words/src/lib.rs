@@ -18,6 +18,7 @@ mod score;
 mod sights;
 mod trace;
 mod units;
+mod wrong;
 
 pub use book::{Book, Fill};
 pub use language::Language;

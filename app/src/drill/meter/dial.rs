@@ -27,7 +27,7 @@ pub fn Dial() -> Html {
             Callback::from(move |_| work.dispatch(Msg::Set(setting)))
         };
         html! {
-            <button type="button" data-setting={text::setting(setting)} aria-pressed={on.to_string()} {onclick}>
+            <button type="button" data-setting={setting.name()} aria-pressed={on.to_string()} {onclick}>
                 { text::setting(setting) }
             </button>
         }

@@ -1,0 +1,232 @@
+//! The page in Spanish: chosen by one button, kept on the device, worked by roles and names alone; on a desk and a
+//! phone no text is cut, none lies over another, none is left in English; a picture kept of each.
+
+use bench::{Action, Cover, Writing};
+use plant::{HeaterModel, Place};
+use serde_json::json;
+use tankwright_tests::browser::{Browser, Hand, Screen};
+use words::{Book, Language, Units, Voice};
+
+use super::work::keep;
+
+/// Texts that lie over others, stick out of their drawing, or are cut by the box they stand in.
+pub const AMISS: &str = "
+const found = [];
+const seen = (one) => one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && !one.closest('.unseen, .report, select, dialog:not([open])');
+const all = [];
+const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+    const text = node.textContent.trim();
+    const one = node.parentElement;
+    if (!text || !seen(one)) continue;
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    for (const box of range.getClientRects()) {
+        if (box.width < 1 || box.height < 1) continue;
+        // What is scrolled out of a list, or lies under the fixed edges of the page, is not in view.
+        const [x, y] = [box.left + box.width / 2, box.top + box.height / 2];
+        const top = document.elementFromPoint(x, y);
+        if (!top || !(top.contains(one) || one.contains(top) || top.closest('.spot') || one.closest('svg'))) continue;
+        all.push({ text, one, box });
+    }
+    const svg = one.closest('svg');
+    if (svg) {
+        const frame = svg.getBoundingClientRect();
+        const box = range.getBoundingClientRect();
+        if (frame.width && (box.left < frame.left - 1 || box.right > frame.right + 1)) found.push(`'${text}' sticks out`);
+    }
+}
+const dialog = document.querySelector('dialog[open]');
+all.forEach((a, at) => {
+    for (const b of all.slice(at + 1)) {
+        if (a.one === b.one) continue;
+        if (dialog && dialog.contains(a.one) !== dialog.contains(b.one)) continue;
+        const across = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
+        const down = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
+        if (across > 1 && down > 4) found.push(`'${a.text}' over '${b.text}'`);
+    }
+});
+for (const one of document.querySelectorAll('button, a.button, h1, h2, h3, td, th, legend, .lcd, .tag, .job, .licence, .name, label > span, summary')) {
+    if (!one.offsetParent || one.closest('.unseen') || !one.clientWidth) continue;
+    if (one.scrollWidth > one.clientWidth + 1) found.push(`'${one.textContent}' is cut off`);
+    const box = one.getBoundingClientRect();
+    if (box.right > innerWidth + 1 && !one.closest('.debrief-tabs, table')) found.push(`'${one.textContent}' runs out of the page`);
+}
+return [...new Set(found)];";
+
+/// The Spanish sentences, as the page has them.
+fn spanish() -> Voice {
+    let text = std::fs::read_to_string(tankwright_tests::tree::root().join("assets/words/es.ftl"))
+        .expect("the book");
+    Voice::new(std::rc::Rc::new(Book::of(Language::Spanish, &text)), Units::Customary)
+}
+
+#[track_caller]
+fn look(browser: &Browser, screen: Screen, name: &str) {
+    let amiss = browser.run(AMISS, &[]);
+    browser.picture(&format!("es-{name}-{}", screen.name()));
+    assert_eq!(amiss, json!([]), "{name} on {}", screen.name());
+    let sideways = browser.run("return document.scrollingElement.scrollWidth - innerWidth;", &[]);
+    assert_eq!(sideways, json!(0), "{name} sticks out sideways on {}", screen.name());
+    browser.assert_accessible();
+    browser.assert_quiet();
+}
+
+fn go(browser: &Browser, below: &str, wait_for: &str) {
+    browser.go(below);
+    browser.reload();
+    browser.wait_until(&format!("document.querySelector(\"{wait_for}\")"));
+}
+
+fn press(browser: &Browser, screen: Screen, role: &str, name: &str) {
+    let element = browser.role(role, name);
+    if screen.touch { element.tap() } else { element.click() }
+}
+
+/// Presses the button of another language, and sees that the page is in it and stays in it.
+fn choose_spanish(browser: &Browser, screen: Screen) {
+    browser.run("localStorage.clear();", &[]);
+    go(browser, "#/", "[data-door=practise]");
+    press(browser, screen, "button", "Español");
+    browser.wait_until("document.documentElement.lang === 'es-US'");
+    browser.role("button", "English");
+    assert_eq!(browser.run("return document.activeElement.dataset.act ?? '';", &[]), json!("language"));
+    browser.reload();
+    browser.role("heading", &spanish().text("page-doors-title"));
+    assert!(browser.title().starts_with(&spanish().text("window-doors")));
+}
+
+#[test]
+fn the_first_pages_in_spanish() {
+    for screen in [Screen::DESK, Screen::PHONE] {
+        let Some(browser) = Browser::open_page(screen) else { return };
+        let hand = if screen.touch { Hand::Touch } else { Hand::Mouse };
+        choose_spanish(&browser, screen);
+        look(&browser, screen, "doors");
+        browser.press_at(hand, ".choose > summary");
+        look(&browser, screen, "doors-choose");
+        go(&browser, "#/exam", "[data-door=enter]");
+        look(&browser, screen, "exam");
+        go(&browser, "#/instructor", "[data-door=handout]");
+        look(&browser, screen, "instructor");
+        go(&browser, "#/sources", ".sources");
+        look(&browser, screen, "sources");
+        press(&browser, screen, "button", "English");
+        browser.wait_until("document.documentElement.lang === 'en-US'");
+        browser.role("button", "Español");
+    }
+}
+
+/// A job worked by what a screen reader says, in Spanish: the customer, the plate, the load center, a reading.
+#[test]
+fn a_drill_by_roles_and_names_in_spanish() {
+    let v = spanish();
+    for screen in [Screen::DESK, Screen::PHONE] {
+        let Some(browser) = Browser::open_page(screen) else { return };
+        choose_spanish(&browser, screen);
+        let drill = r#"{"seed": 7, "fault": "F01", "heater": "plain-40", "mode": "coached"}"#;
+        keep(&browser, drill, "", &[]);
+        browser.run("localStorage.setItem('tankwright.language', 'es');", &[]);
+        go(&browser, "#/drill", ".drill");
+        let act = |role: &str, name: &str| press(&browser, screen, role, name);
+        let section = |id: &str| {
+            if screen.touch {
+                act("button", &v.text(id));
+            }
+        };
+        let wait = |text: &str| {
+            browser.wait_for_text(text);
+        };
+        look(&browser, screen, "drill-start");
+        act("button", &v.question(plant::household::Question::HowMuch));
+        act("button", &v.text("job-read-plate"));
+        wait(&v.text("job-plate-pressure"));
+        act("button", &v.text("job-tell-household"));
+        look(&browser, screen, "drill-asked");
+        section("tab-kit");
+        act("button", &v.text("kit-gloves"));
+        look(&browser, screen, "drill-kit");
+        section("tab-heater");
+        browser.press_at(
+            if screen.touch { Hand::Touch } else { Hand::Mouse },
+            ".spot[data-place=load-center] .hit",
+        );
+        act("button", &v.text("do-read-directory"));
+        act("button", &v.filled("do-breaker-off", &[("slot", 1u32.into())]));
+        look(&browser, screen, "drill-load-center");
+        section("tab-log");
+        wait(&v.filled("act-breaker-off", &[("slot", 1u32.into())]));
+        look(&browser, screen, "drill-log");
+        act("button", &v.text("job-hint"));
+        look(&browser, screen, "drill-hint");
+        browser.key("Escape");
+    }
+}
+
+/// Everything open on a heater with thermostats and on one with a board: the most words that a drawing carries.
+#[test]
+fn drawings_and_places_in_spanish() {
+    for screen in [Screen::DESK, Screen::PHONE] {
+        let Some(browser) = Browser::open_page(screen) else { return };
+        let hand = if screen.touch { Hand::Touch } else { Hand::Mouse };
+        choose_spanish(&browser, screen);
+        for model in [HeaterModel::Plain40, HeaterModel::Board50, HeaterModel::Small20] {
+            let covers = [
+                Cover::PanelFront,
+                Cover::JunctionBox,
+                Cover::Upper,
+                Cover::UpperInsulation,
+                Cover::UpperShield,
+            ];
+            let actions: Vec<Action> =
+                [Action::Look { at: Place::LoadCenter }, Action::Read { what: Writing::Plate }]
+                    .into_iter()
+                    .chain(covers.map(|which| Action::Cover { which, off: true }))
+                    .collect();
+            let drill = format!(r#"{{"seed": 11, "heater": "{model}", "mode": "solo"}}"#);
+            keep(&browser, &drill, "", &actions);
+            browser.run("localStorage.setItem('tankwright.language', 'es');", &[]);
+            go(&browser, "#/drill", ".drill");
+            if screen.touch {
+                browser.press_at(hand, "[data-tab='Heater']");
+            }
+            look(&browser, screen, &format!("heater-{model}"));
+            let places = Place::ALL.iter().filter(|at| !matches!(at, Place::Customer));
+            for place in places.filter(|at| browser.has(&format!(".spot[data-place={}]", at.name()))) {
+                browser.press_at(hand, &format!(".spot[data-place={}] .hit", place.name()));
+                browser.reach(hand, &format!("[data-at={}]", place.name()));
+                look(&browser, screen, &format!("heater-{model}-{place}"));
+                if browser
+                    .run("return !!document.querySelector('[data-act=whole-drawing]')?.offsetParent;", &[])
+                    == json!(true)
+                {
+                    browser.press_at(hand, "[data-act=whole-drawing]");
+                }
+            }
+        }
+    }
+}
+
+/// The debrief of a careless job: every sentence of it from the Spanish book.
+#[test]
+fn the_debrief_in_spanish() {
+    let call = super::calls::careless();
+    let code = drill::code::encode(&call.attempt.order).expect("the call has a code");
+    for screen in [Screen::DESK, Screen::PHONE] {
+        let Some(browser) = Browser::open_page(screen) else { return };
+        let hand = if screen.touch { Hand::Touch } else { Hand::Mouse };
+        choose_spanish(&browser, screen);
+        keep(&browser, &code, &call.attempt.learner, &call.attempt.actions);
+        browser.run("localStorage.setItem('tankwright.language', 'es');", &[]);
+        go(&browser, "#/debrief", ".debrief");
+        browser.wait_for_text(&spanish().text("rule-household-not-told-why"));
+        if !screen.touch {
+            look(&browser, screen, "debrief");
+            continue;
+        }
+        for tab in ["account", "inside", "steps", "report"] {
+            browser.press_at(hand, &format!("[data-tab={tab}]"));
+            look(&browser, screen, &format!("debrief-{tab}"));
+        }
+    }
+}
