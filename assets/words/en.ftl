@@ -1111,6 +1111,7 @@ do-screw-by-feel = { $screw }, by feel
 
 sheet-drawing = Drawing of the job
 sheet-cold-valve = Cold shut-off
+sheet-relief-short = Relief valve
 sheet-drain-short = Drain
 sheet-van-short = Van
 sheet-all-shut = all shut

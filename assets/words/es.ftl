@@ -1111,9 +1111,10 @@ do-screw-by-feel = { $screw }, a mano
 
 sheet-drawing = Dibujo del trabajo
 sheet-cold-valve = Llave de fría
+sheet-relief-short = Válv. alivio
 sheet-drain-short = Drenaje
 sheet-van-short = Van
-sheet-all-shut = todos cerrados
+sheet-all-shut = cerrados
 sheet-sensor = sensor
 sheet-unread = etiqueta sin leer
 sheet-inside-1 = adentro,

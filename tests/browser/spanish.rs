@@ -47,7 +47,7 @@ all.forEach((a, at) => {
     }
 });
 for (const one of document.querySelectorAll('button, a.button, h1, h2, h3, td, th, legend, .lcd, .tag, .job, .licence, .name, label > span, summary')) {
-    if (!one.offsetParent || one.closest('.unseen') || !one.clientWidth) continue;
+    if (!one.offsetParent || one.closest('.unseen') || one.clientWidth < 4) continue;
     if (one.scrollWidth > one.clientWidth + 1) found.push(`'${one.textContent}' is cut off`);
     const box = one.getBoundingClientRect();
     if (box.right > innerWidth + 1 && !one.closest('.debrief-tabs, table')) found.push(`'${one.textContent}' runs out of the page`);
@@ -219,7 +219,7 @@ fn the_debrief_in_spanish() {
         keep(&browser, &code, &call.attempt.learner, &call.attempt.actions);
         browser.run("localStorage.setItem('tankwright.language', 'es');", &[]);
         go(&browser, "#/debrief", ".debrief");
-        browser.wait_for_text(&spanish().text("rule-household-not-told-why"));
+        browser.wait_for_text(&spanish().text("rule-household-not-told"));
         if !screen.touch {
             look(&browser, screen, "debrief");
             continue;

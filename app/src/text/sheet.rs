@@ -11,6 +11,7 @@ use crate::drill::known::Known;
 labels! {
     DRAWING = "sheet-drawing";
     COLD_VALVE = "sheet-cold-valve";
+    RELIEF_SHORT = "sheet-relief-short";
     DRAIN_SHORT = "sheet-drain-short";
     VAN_SHORT = "sheet-van-short";
     ALL_SHUT = "sheet-all-shut";

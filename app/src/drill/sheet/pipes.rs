@@ -69,7 +69,7 @@ fn relief(view: &View, frame: &Frame) -> Html {
             }
             <rect x={x.to_string()} y={y.to_string()} width="26" height="22" class="card" />
             <path class="ink" d={lever} />
-            <text x="370" y={(words - 4.0).to_string()} class="lab">{ text::place(Place::Relief) }</text>
+            <text x="370" y={(words - 4.0).to_string()} class="lab">{ text::RELIEF_SHORT }</text>
             <text x="370" y={(words + 12.0).to_string()} class="sub">{ text::relief(view) }</text>
         </Spot>
     }
