@@ -1179,6 +1179,8 @@ title-van = Parts van
 
 point-full = { $mark }, { $what }
 point-end = bare end of { $end }
+mark-shell = shell
+mark-pipe = pipe
 mark-wire = wire at { $screw }
 point-JB-neutral = junction box, splice of the neutral
 point-H3-neutral = limit, line screw of the neutral

@@ -10,15 +10,24 @@ pub fn place(place: Place) -> String {
     text(&format!("title-{}", place))
 }
 
+/// A screw as the drawing marks it; bare metal by what it is.
+fn short(screw: Screw) -> String {
+    match screw {
+        Screw::Shell => text("mark-shell"),
+        Screw::Pipe => text("mark-pipe"),
+        other => other.name().to_owned(),
+    }
+}
+
 /// A screw with what it is, by the name of that in the book.
 pub(super) fn full(screw: Screw, what: &str) -> String {
-    filled("point-full", &[("mark", screw.name().into()), ("what", text(what).into())])
+    filled("point-full", &[("mark", short(screw).into()), ("what", text(what).into())])
 }
 
 /// A point as the drawing marks it: short.
 pub fn mark(point: Point) -> String {
     match point {
-        Point::Screw(screw) => screw.name().to_owned(),
+        Point::Screw(screw) => short(screw),
         Point::End(end) => filled("mark-wire", &[("screw", end.home().name().into())]),
     }
 }

@@ -74,7 +74,7 @@ fn both_books_have_the_same_messages_with_the_same_places_to_fill() {
 
 /// Groups whose room on the screen is fixed, with the most letters that fit there. What stands on the drawing is
 /// measured in the browser too.
-const ROOMS: [(&str, usize); 13] = [
+const ROOMS: [(&str, usize); 17] = [
     ("tab-", 8),
     ("dial-", 14),
     ("standing-", 9),
@@ -85,6 +85,10 @@ const ROOMS: [(&str, usize); 13] = [
     ("sheet-cold-valve", 14),
     ("sheet-drain-short", 10),
     ("sheet-relief-short", 13),
+    ("sheet-insulation-in", 20),
+    ("sheet-shield-in", 20),
+    ("sheet-screws-bare", 20),
+    ("mark-", 22),
     ("tap-short-", 9),
     ("kit-live-volts", 7),
     ("debrief-phase-", 10),
