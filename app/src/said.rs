@@ -58,4 +58,20 @@ mod tests {
         }
         assert!(asked > 200, "{asked}");
     }
+
+    /// A component that shows a text of its own is drawn again when the language changes.
+    #[test]
+    fn every_component_with_a_text_follows_the_language() {
+        let mut all = Vec::new();
+        sources(&Path::new(env!("CARGO_MANIFEST_DIR")).join("src"), &mut all);
+        let mut seen = 0;
+        for source in all.iter().filter_map(|source| source.split("#[cfg(test)]").next()) {
+            for body in source.split("#[component]").skip(1).filter(|body| body.contains("text::")) {
+                let follows = ["use_work()", "use_voice()", "use_language()"];
+                assert!(follows.iter().any(|hook| body.contains(hook)), "{body}");
+                seen += 1;
+            }
+        }
+        assert!(seen > 30, "{seen}");
+    }
 }
