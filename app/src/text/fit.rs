@@ -102,4 +102,17 @@ mod tests {
         assert_eq!(said(HeaterModel::Plain40, Screw::U1), "U1, upper thermostat, common");
         assert_eq!(fit("Upper insulation off".into(), Layout::SingleElement), "Insulation off");
     }
+
+    #[test]
+    fn in_spanish_a_small_heater_has_no_upper_part_either() {
+        super::super::speak(words::Language::Spanish, include_str!("../../../assets/words/es.ftl"));
+        for &screw in Screw::ALL {
+            let words = said(HeaterModel::Small20, screw);
+            assert!(!words.contains("superior"), "{words}");
+        }
+        assert_eq!(said(HeaterModel::Small20, Screw::U1), "U1, termostato, común");
+        assert_eq!(said(HeaterModel::Small20, Screw::H3), "H3, limitador, tornillo de entrada del neutro");
+        assert_eq!(fit("Tapa superior: quitar".into(), Layout::SingleElement), "Tapa: quitar");
+        super::super::turn_to(words::Language::English);
+    }
 }
