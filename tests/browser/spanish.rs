@@ -26,7 +26,7 @@ for (let node = walk.nextNode(); node; node = walk.nextNode()) {
         // What is scrolled out of a list, or lies under the fixed edges of the page, is not in view.
         const [x, y] = [box.left + box.width / 2, box.top + box.height / 2];
         const top = document.elementFromPoint(x, y);
-        if (!top || !(top.contains(one) || one.contains(top) || top.closest('.spot') || one.closest('svg'))) continue;
+        if (!top || !(top.contains(one) || one.contains(top) || one.closest('svg')?.contains(top))) continue;
         all.push({ text, one, box });
     }
     const svg = one.closest('svg');
