@@ -75,10 +75,10 @@ fn work(drill: &Drill) -> Worked {
         right,
         alone: left.iter().all(|s| s.fault.is_silent() || s.same_repair(&found)),
         exact: found.differs == 0,
-        cured: cure.is_right() && !hurt,
+        cured: cure.is_right() && hurt.is_none(),
         proved: proof.is_ok(),
         story: format!(
-            "seed {} {} {:?} {} {:?}: named {}; {cure:?}; right {right}, proof {proof:?}, hurt {hurt}{why}",
+            "seed {} {} {:?} {} {:?}: named {}; {cure:?}; right {right}, proof {proof:?}, hurt {hurt:?}{why}",
             drill.order.seed,
             drill.setting.heater,
             drill.order.licence,

@@ -8,6 +8,7 @@ use diagnosis::{Suspect, reads_alike, world};
 use drill::Drill;
 use plant::fault::{FaultCase, FaultId, Parameter, Parameters};
 use plant::home::Home;
+use quantity::Temperature;
 
 /// Rungs of a number on a scale, as shares of its range.
 const RUNGS: &[f64] = &[0.1, 0.3, 0.5, 0.7, 0.9];
@@ -15,6 +16,10 @@ const RUNGS: &[f64] = &[0.1, 0.3, 0.5, 0.7, 0.9];
 const FEW: &[f64] = &[0.15, 0.5, 0.85];
 /// Steps by which the numbers of the likeliest are tried finer.
 const FINER: [f64; 4] = [0.1, 0.05, 0.025, 0.0125];
+
+/// Half of what lies between two marks of a dial, in °F, and what a dial on another mark counts for.
+const HALF_A_MARK: f64 = 5.0;
+const PLAIN: usize = 5;
 
 /// An act of the visit and what it showed.
 pub type Seen = (Action, Shown);
@@ -86,6 +91,11 @@ fn differences(here: &Shown, there: &Shown) -> usize {
         return 0;
     }
     match (here, there) {
+        // Between the marks of a dial nobody reads; a dial on another mark is plain to see.
+        (Shown::Dials { upper: a, lower: b }, Shown::Dials { upper: c, lower: d }) => {
+            let apart = |a: &Temperature, b: &Temperature| a.above(*b).to_fahrenheit().abs() > HALF_A_MARK;
+            PLAIN * (usize::from(apart(a, c)) + usize::from(apart(b, d)))
+        }
         (
             Shown::Sights { sights: a, .. } | Shown::DoneWith { sights: a },
             Shown::Sights { sights: b, .. } | Shown::DoneWith { sights: b },

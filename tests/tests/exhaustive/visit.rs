@@ -73,17 +73,30 @@ impl Visit {
             let before = match round {
                 Round::Looking => {
                     let glasses = [true, false].map(|hot| Action::Sample { tap: Tap::Kitchen, hot });
-                    std::iter::once(Action::Ventilate).chain(glasses).collect()
+                    let bucket = Action::Bucket { tap: Tap::Kitchen, volume: Volume::litres(4.0) };
+                    [Action::Ventilate, bucket].into_iter().chain(glasses).collect()
                 }
                 Round::Running => self.try_breakers(),
                 Round::Water => self.draw_down(),
                 Round::Dead => Vec::new(),
             };
             for act in before.into_iter().chain(round.acts(&self.sound)) {
+                if matches!(act, Action::Sample { hot: true, .. }) && self.scalds() {
+                    continue;
+                }
                 let shown = self.act(act.clone());
                 self.seen.push((act, shown));
             }
         }
+    }
+
+    /// What came into the bucket last is nothing to hold a glass under.
+    fn scalds(&self) -> bool {
+        let bucket = self.seen.iter().rev().find_map(|(_, shown)| match shown {
+            Shown::Bucket(bucket) => Some(bucket.first.to_fahrenheit().max(bucket.last.to_fahrenheit())),
+            _ => None,
+        });
+        bucket.is_some_and(|hottest| hottest > HOTTEST)
     }
 
     /// Satisfied, then drawn cold by twelfths and at once: when each thermostat calls, and how warm it is there.
@@ -135,8 +148,12 @@ impl Visit {
         self.session
     }
 
-    pub fn hurt(&self) -> bool {
-        self.session.ended.is_some_and(|e| !matches!(e, Ending::HandedOver | Ending::Called { .. }))
+    /// The act at which the technician came to harm, if one did end the job.
+    pub fn hurt(&self) -> Option<String> {
+        let ended =
+            self.session.ended.is_some_and(|e| !matches!(e, Ending::HandedOver | Ending::Called { .. }));
+        let last = self.session.log.iter().rev().find(|e| !e.outcome.harms.is_empty());
+        ended.then(|| last.map_or_else(String::new, |e| format!("{:?} {:?}", e.action, e.outcome.harms)))
     }
 
     /// Every breaker that the circuits of this heater's diagram run from.
