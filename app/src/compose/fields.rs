@@ -1,6 +1,7 @@
 //! The fields of the form, in three groups.
 
 use bench::{Licence, Trap};
+use drill::{Family, Level};
 use plant::Location;
 use plant::climate::Climate;
 use plant::fault::FaultId;
@@ -68,6 +69,36 @@ fn chance_list<T: Copy + PartialEq + ToString + 'static>(
     }
 }
 
+/// The same of wishes, which have no name on a drawing.
+fn wish_list<T: Copy + PartialEq + std::fmt::Debug + 'static>(
+    voice: &Voice,
+    form: &FormHandle,
+    name: &'static str,
+    all: &'static [T],
+    chosen: Option<T>,
+    say: impl Fn(&Voice, T) -> String,
+    field: fn(Option<T>) -> Field,
+) -> Html {
+    let choices: Vec<Choice> =
+        all.iter().map(|one| Choice::new(format!("{one:?}"), say(voice, *one))).collect();
+    let onchange = {
+        let form = form.clone();
+        Callback::from(move |value: String| {
+            form.dispatch(field(all.iter().copied().find(|one| format!("{one:?}") == value)));
+        })
+    };
+    html! {
+        <Choices
+            label={voice.text(&format!("page-choose-{name}"))}
+            {choices}
+            chosen={chosen.map(|one| format!("{one:?}")).unwrap_or_default()}
+            none={AttrValue::from(voice.text("page-chance"))}
+            {onchange}
+            hook={name}
+        />
+    }
+}
+
 fn licences(voice: &Voice, form: &FormHandle) -> Html {
     let choices = Licence::ALL
         .iter()
@@ -110,6 +141,13 @@ fn faults(voice: &Voice, form: &FormHandle) -> Html {
                 chosen={if form.named { "named" } else { "chance" }}
                 {onchange}
             />
+            if !form.named {
+                <div class="fields">
+                    { wish_list(voice, form, "level", &Level::ALL, form.level, |v, one| v.wish_level(one), Field::Level) }
+                    { wish_list(voice, form, "family", &Family::ALL, form.family, |v, one| v.family(one), Field::Family) }
+                    { chance_list(voice, form, "like", FaultId::ALL, form.like, |v, one| v.fault(one), Field::Like) }
+                </div>
+            }
             if form.named {
                 <fieldset class="options" data-hook="faults">
                     <legend>{ voice.text("page-faults-named") }</legend>

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use bench::{Licence, Mode, Trap};
-use drill::{Order, OrderError, Wanted};
+use drill::{Family, Level, Order, OrderError, Wanted};
 use plant::climate::Climate;
 use plant::fault::FaultId;
 use plant::household::HouseholdKind;
@@ -32,6 +32,12 @@ pub struct OrderForm {
     pub named: bool,
     /// Faults ticked.
     pub faults: BTreeSet<FaultId>,
+    /// How hard it shall be.
+    pub level: Option<Level>,
+    /// Of which family.
+    pub family: Option<Family>,
+    /// What it shall look like.
+    pub like: Option<FaultId>,
     /// Traps ticked.
     pub traps: BTreeSet<Trap>,
     /// Simulated minutes, as typed.
@@ -61,6 +67,12 @@ pub enum Field {
     Named(bool),
     /// A fault ticked or unticked.
     Fault(FaultId, bool),
+    /// How hard.
+    Level(Option<Level>),
+    /// Of which family.
+    Family(Option<Family>),
+    /// What it shall look like.
+    Like(Option<FaultId>),
     /// A trap ticked or unticked.
     Trap(Trap, bool),
     /// Simulated minutes.
@@ -82,6 +94,9 @@ impl OrderForm {
             location: None,
             named: false,
             faults: BTreeSet::new(),
+            level: None,
+            family: None,
+            like: None,
             traps: BTreeSet::new(),
             limit: String::new(),
             clock: String::new(),
@@ -101,6 +116,10 @@ impl OrderForm {
             location: self.location,
             licence: self.licence,
             fault: if self.named { one_or_more() } else { Wanted::Chance },
+            // What is named needs no wishes.
+            level: self.level.filter(|_| !self.named),
+            family: self.family.filter(|_| !self.named),
+            like: self.like.filter(|_| !self.named),
             traps: self.traps.iter().copied().collect(),
             limit_minutes: minutes("limit-minutes", &self.limit)?,
             clock_minutes: minutes("clock-minutes", &self.clock)?,
@@ -122,6 +141,9 @@ impl OrderForm {
             Field::Named(named) => self.named = named,
             Field::Fault(fault, true) => drop(self.faults.insert(fault)),
             Field::Fault(fault, false) => drop(self.faults.remove(&fault)),
+            Field::Level(level) => self.level = level,
+            Field::Family(family) => self.family = family,
+            Field::Like(like) => self.like = like,
             Field::Trap(trap, true) => drop(self.traps.insert(trap)),
             Field::Trap(trap, false) => drop(self.traps.remove(&trap)),
             Field::Limit(limit) => self.limit = limit,
@@ -171,10 +193,13 @@ mod tests {
     fn choices_make_an_order() {
         let mut form = OrderForm::chance(9, Mode::Solo);
         assert_eq!(form.order(), Ok(Order::chance(9, Mode::Solo)));
+        form.set(Field::Level(Some(Level::Hard)));
+        assert_eq!(form.order().unwrap().level, Some(Level::Hard));
         form.set(Field::Named(true));
         assert_eq!(form.order(), Err(OrderError::EmptyList));
         form.set(Field::Fault(FaultId::F13, true));
         assert_eq!(form.order().unwrap().fault, Wanted::One(FaultId::F13));
+        assert_eq!(form.order().unwrap().level, None, "what is named needs no wishes");
         form.set(Field::Fault(FaultId::F01, true));
         assert_eq!(form.order().unwrap().fault, Wanted::List(vec![FaultId::F01, FaultId::F13]));
         form.set(Field::Limit(" 240 ".into()));

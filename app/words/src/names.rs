@@ -55,6 +55,10 @@ named! {
     licence(Licence) = "licence";
     /// A mode.
     mode(Mode) = "mode";
+    /// How hard a fault is to tell.
+    wish_level(drill::Level) = "wish-level";
+    /// A family of faults.
+    family(drill::Family) = "family";
     /// A trap.
     trap(Trap) = "trap";
     /// A circuit.
@@ -172,6 +176,8 @@ mod tests {
         Climate::ALL.iter().for_each(|x| drop(v.climate(*x)));
         FaultId::ALL.iter().for_each(|x| drop((v.fault(*x), v.fault_remedy(*x))));
         plant::AnodeMetal::ALL.iter().for_each(|x| drop(v.text(&format!("anode-{x}"))));
+        drill::Level::ALL.iter().for_each(|x| drop(v.wish_level(*x)));
+        drill::Family::ALL.iter().for_each(|x| drop(v.family(*x)));
         PartKind::ALL.iter().for_each(|x| drop(v.part_kind(*x)));
         plant::BoxKind::ALL.iter().for_each(|x| drop(v.text(&format!("box-{x}"))));
         plant::Stab::ALL.iter().for_each(|x| drop(v.text(&format!("stab-{x}"))));

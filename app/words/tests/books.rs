@@ -201,7 +201,7 @@ const AREAS: [&str; 12] = [
 ];
 
 /// Families of names whose prefix alone stands in the code.
-const NAMED: [&str; 25] = [
+const NAMED: [&str; 27] = [
     "place",
     "household",
     "location",
@@ -227,4 +227,6 @@ const NAMED: [&str; 25] = [
     "wire",
     "question",
     "symptom",
+    "wish-level",
+    "family",
 ];

@@ -1,7 +1,7 @@
 //! Drill codes: short, readable aloud, and refused when mistyped.
 //!
 //! Letters and digits are Crockford's base 32 (no I, L, O, U; lower case and look-alikes are read as meant).
-//! Layout: rules 5 bits, mode 2, licence 2, which sections follow 6, seed 30; then the sections, each a whole
+//! Layout: rules 5 bits, mode 2, licence 2, which sections follow 1 and 5, seed 30; then the sections, each a whole
 //! number of characters; last a CRC of 10 bits over every character. A CRC of 10 bits finds every error
 //! within one character and within two neighbouring ones.
 
@@ -12,6 +12,7 @@ use plant::household::HouseholdKind;
 use plant::{HeaterModel, Location};
 
 use crate::order::{Kind, Order, OrderError, RULES, Wanted};
+use crate::wish::{Family, Level};
 
 const ALPHABET: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 const CHECK: crc::Crc<u16> = crc::Crc::<u16>::new(&crc::CRC_10_ATM);
@@ -114,7 +115,9 @@ pub fn encode(order: &Order) -> Result<String, CodeError> {
     let flags = sections.iter().fold(0, |all, on| (all << 1) | u32::from(*on));
     let mut bits = Bits(Vec::new());
     bits.put(order.rules, 1);
-    bits.put((index_of(&Mode::ALL, &order.mode) << 3) | (index_of(&Licence::ALL, &order.licence) << 1), 1);
+    let wishes = order.level.is_some() || order.family.is_some() || order.like.is_some();
+    let who = (index_of(&Mode::ALL, &order.mode) << 3) | (index_of(&Licence::ALL, &order.licence) << 1);
+    bits.put(who | u32::from(wishes), 1);
     bits.put(flags, 1);
     bits.put(order.seed, 6);
     if home {
@@ -127,6 +130,11 @@ pub fn encode(order: &Order) -> Result<String, CodeError> {
         // One fault asked for and a list of one are the same wish.
         bits.put(faults.len() as u32, 2);
         faults.iter().for_each(|f| bits.put(number(*f), 2));
+    }
+    if wishes {
+        bits.put(order.level.map_or(0, |l| 1 + index_of(&Level::ALL, &l)), 1);
+        bits.put(order.family.map_or(0, |f| 1 + index_of(&Family::ALL, &f)), 1);
+        bits.put(order.like.map_or(0, number), 2);
     }
     if !order.traps.is_empty() {
         bits.put(order.traps.iter().fold(0, |all, t| all | (1 << index_of(&Trap::ALL, t))), 2);
@@ -188,6 +196,14 @@ pub fn decode(text: &str) -> Result<Order, CodeError> {
         let list = (0..count).map(|_| fault(r.take(2)?)).collect::<Result<Vec<_>, _>>()?;
         order.fault = if let [one] = list[..] { Wanted::One(one) } else { Wanted::List(list) };
     }
+    if who & 1 != 0 {
+        order.level = optional(&Level::ALL, r.take(1)?)?;
+        order.family = optional(&Family::ALL, r.take(1)?)?;
+        order.like = match r.take(2)? {
+            0 => None,
+            like => Some(fault(like)?),
+        };
+    }
     if on(2) {
         let mask = r.take(2)?;
         if mask >> Trap::ALL.len() != 0 {
@@ -240,6 +256,9 @@ mod tests {
             1 => Wanted::One(all[draw.index(all.len())]),
             _ => Wanted::List((0..2 + draw.index(5)).map(|_| all[draw.index(all.len())]).collect()),
         };
+        order.level = draw.chance(0.3).then(|| Level::ALL[draw.index(3)]);
+        order.family = draw.chance(0.3).then(|| Family::ALL[draw.index(6)]);
+        order.like = draw.chance(0.3).then(|| all[draw.index(all.len())]);
         order.traps = Trap::ALL.iter().copied().filter(|_| draw.chance(0.3)).collect();
         order.limit_minutes = draw.chance(0.3).then(|| 5 + draw.index(1000) as u16);
         order.clock_minutes = draw.chance(0.3).then(|| 5 + draw.index(1000) as u16);

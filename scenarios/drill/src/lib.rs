@@ -17,6 +17,7 @@ pub mod replay;
 pub mod rubric;
 pub mod score;
 mod showcase;
+pub mod wish;
 
 pub use attempt::{Attempt, AttemptError, Seal};
 pub use class::{Row, commonest, csv};
@@ -31,3 +32,4 @@ pub use replay::{judge, replay};
 pub use rubric::{Account, Rubric, RuleId};
 pub use score::{Case, Detail, Score, ScoreLine};
 pub use showcase::showcase;
+pub use wish::{Family, Level};

@@ -10,6 +10,7 @@ use quantity::{Amps, Draw, Metres};
 use serde::{Deserialize, Serialize};
 
 use crate::order::{Order, OrderError, Wanted};
+use crate::wish::wished;
 
 /// A drill, resolved: nothing in it is left to chance any more.
 #[derive(Clone, PartialEq, Debug)]
@@ -210,11 +211,11 @@ const BEHIND_A_SECOND: &[FaultId] = &[
 /// licence.
 const MELTS_A_FUSE: &[FaultId] = &[FaultId::F14, FaultId::F15, FaultId::F30];
 
-/// A fault fits a house, and shows in it alone. A second supply carries the heater past a dead breaker or splice.
+/// A fault is wished for, fits a house, and shows in it alone. A second supply carries the heater past a dead breaker or splice.
 fn fits(order: &Order, home: &Home, id: FaultId) -> bool {
     let hidden = order.traps.contains(&Trap::SecondSource) && BEHIND_A_SECOND.contains(&id);
     let melts = home.setting.in_line == Some(BoxKind::FusedSwitch) && MELTS_A_FUSE.contains(&id);
-    (id.fault().fits)(home) && !hidden && !melts
+    (id.fault().fits)(home) && !hidden && !melts && wished(order, id)
 }
 
 /// The heaters dealt by chance and offered in the composer: all of them.
@@ -390,6 +391,28 @@ mod tests {
             };
             let expected = 3000.0 / kinds(&name) as f64;
             assert!((f64::from(count) - expected).abs() < 4.0 * f64::sqrt(expected), "{name} {count}");
+        }
+    }
+
+    #[test]
+    fn wishes_are_kept_among_what_fits() {
+        use crate::wish::{Family, Level, alike, level};
+        for seed in 0..300 {
+            let chance = Order::chance(seed, Mode::Solo);
+            for wanted in Level::ALL {
+                let id = settle(&Order { level: Some(wanted), ..chance.clone() }).unwrap().1.id;
+                assert_eq!(level(id), wanted);
+            }
+            for family in Family::ALL {
+                // A wish that nothing in this house meets is refused in words.
+                match settle(&Order { family: Some(family), ..chance.clone() }) {
+                    Ok((_, fault)) => assert_eq!(Family::of(fault.id), Some(family)),
+                    Err(error) => assert_eq!(error, OrderError::NothingFits),
+                }
+            }
+            if let Ok((_, fault)) = settle(&Order { like: Some(FaultId::F10), ..chance }) {
+                assert!(alike(FaultId::F10).contains(&fault.id) && fault.id != FaultId::F10);
+            }
         }
     }
 

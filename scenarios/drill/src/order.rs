@@ -8,6 +8,8 @@ use serde::{Deserialize, Serialize};
 
 use bench::{Licence, Mode, Trap};
 
+use crate::wish::{Family, Level};
+
 /// The rules this program computes by. A change that makes an old attempt come out otherwise raises it.
 pub const RULES: u32 = 3;
 
@@ -44,6 +46,15 @@ pub struct Order {
     /// The fault, or the list it is drawn from.
     #[serde(default)]
     pub fault: Wanted,
+    /// How hard it shall be to tell; left to chance when absent.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub level: Option<Level>,
+    /// The family it shall belong to.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub family: Option<Family>,
+    /// The fault it shall look like, without being it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub like: Option<FaultId>,
     /// Whose licence the learner holds.
     #[serde(default = "plumber")]
     pub licence: Licence,
@@ -153,6 +164,9 @@ impl Order {
             location: None,
             day: None,
             fault: Wanted::Chance,
+            level: None,
+            family: None,
+            like: None,
             licence: Licence::Plumber,
             traps: Vec::new(),
             mode,
@@ -175,6 +189,24 @@ impl Order {
     /// Writes it as a file.
     pub fn write(&self) -> String {
         serde_json::to_string_pretty(self).unwrap_or_default()
+    }
+
+    /// What nobody asked for: the fields of the file that chance fills from the seed.
+    pub fn left_to_chance(&self) -> Vec<&'static str> {
+        let named = matches!(self.fault, Wanted::One(_) | Wanted::Case(_));
+        let fields = [
+            ("heater", self.heater.is_none()),
+            ("leg-volts", self.leg_volts.is_none()),
+            ("household", self.household.is_none()),
+            ("climate", self.climate.is_none()),
+            ("location", self.location.is_none()),
+            ("day", self.day.is_none()),
+            ("fault", !named),
+            ("level", !named && self.level.is_none()),
+            ("family", !named && self.family.is_none()),
+            ("like", !named && self.like.is_none()),
+        ];
+        fields.into_iter().filter(|(_, left)| *left).map(|(name, _)| name).collect()
     }
 
     /// Refuses what cannot be meant.
@@ -222,6 +254,16 @@ mod tests {
         let order = Order::read(r#"{"seed": 7}"#).unwrap();
         assert_eq!(order, Order { mode: Mode::Solo, ..Order::chance(7, Mode::Solo) });
         assert_eq!(Order::read(&order.write()), Ok(order));
+    }
+
+    #[test]
+    fn a_file_tells_what_was_asked_and_what_was_left_to_chance() {
+        let text = r#"{"seed":7,"level":"hard","family":"controls","like":"F10","heater":"plain-40"}"#;
+        let order = Order::read(text).unwrap();
+        assert_eq!((order.level, order.like), (Some(Level::Hard), Some(FaultId::F10)));
+        assert_eq!(Order::read(&order.write()), Ok(order.clone()));
+        assert_eq!(order.left_to_chance(), ["leg-volts", "household", "climate", "location", "day", "fault"]);
+        assert_eq!(Order::chance(7, Mode::Solo).left_to_chance().len(), 10);
     }
 
     #[test]

@@ -1,8 +1,9 @@
 //! What the generator deals against what was asked of it: chance by prior weight among what fits, a list evenly,
 //! houses and people by their shares; every drill with a code of its own that reads back.
-#![allow(clippy::unwrap_used, clippy::print_stdout, reason = "a test")]
+#![allow(clippy::unwrap_used, clippy::print_stdout, clippy::indexing_slicing, reason = "a test")]
 #![allow(clippy::disallowed_methods, reason = "logarithms of a check, not of the world")]
 
+mod alike;
 mod chi_square;
 
 use std::collections::{BTreeMap, BTreeSet};
