@@ -63,6 +63,7 @@ labels! {
     YES = "job-yes";
     TELL_HOUSEHOLD = "job-tell-household";
     TELL_RESULT = "job-tell-result";
+    AGREE_COST = "job-agree-cost";
     ADVISE = "job-advise";
     REPORT = "job-report";
 }

@@ -122,6 +122,7 @@ impl Voice {
             Action::Report { what } => say("act-report", &[("what", self.observation(*what).into())]),
             Action::StopAndCall { whom } => say("act-stop-and-call", &[("whom", self.helper(*whom).into())]),
             Action::TellResult => self.text("act-tell-result"),
+            Action::AgreeCost => self.text("act-agree-cost"),
             Action::HandOver => self.text("act-hand-over"),
             Action::TimeUp { allowed } => say("act-time-up", &[("minutes", (*allowed).into())]),
         }

@@ -20,6 +20,8 @@ pub enum Action {
     },
     /// Tell the household that power and hot water will be off, and to touch nothing.
     TellHousehold,
+    /// Name what the work will cost, and get the customer's consent.
+    AgreeCost,
     /// Read something written.
     Read {
         /// What.

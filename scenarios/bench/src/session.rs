@@ -166,6 +166,8 @@ pub struct Technician {
     pub findings: Vec<Finding>,
     /// Windows were opened and flames kept away.
     pub ventilated: bool,
+    /// The customer knows what it will cost, and agreed.
+    pub cost_agreed: bool,
     /// Advice given.
     pub advised: BTreeSet<Advice>,
     /// Things reported beyond the fault.
@@ -214,6 +216,7 @@ impl Technician {
             off_since: BTreeMap::new(),
             findings: Vec::new(),
             ventilated: false,
+            cost_agreed: false,
             advised: BTreeSet::new(),
             reported: BTreeSet::new(),
             spilled: Volume(0.0),

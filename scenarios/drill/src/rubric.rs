@@ -128,6 +128,8 @@ pub enum RuleId {
     CustomerNotTold,
     /// Stopped and called, but left live, open or leaking.
     LeftUnsafe,
+    /// More was spent than the customer wanted to be asked about, unasked.
+    CostNotAgreed,
     /// A hazard beside the fault was before the eyes and not told.
     HazardUnreported,
     /// Something was reported that is not so.
@@ -187,6 +189,7 @@ impl RuleId {
         Self::WiresUnlabelled,
         Self::CustomerNotTold,
         Self::LeftUnsafe,
+        Self::CostNotAgreed,
         Self::HazardUnreported,
         Self::ReportedAmiss,
     ];

@@ -2,7 +2,8 @@
 
 use bench::{Action, Mode, Observation, Sight};
 use drill::{Order, RuleId};
-use plant::fault::FaultId;
+use plant::fault::{FaultId, PartKind};
+use plant::household::{Answer, Question};
 use plant::{Discharge, Place};
 
 use crate::technician::*;
@@ -85,4 +86,34 @@ fn traces_know_nothing_of_the_fault() {
     let both: Vec<_> = both.collect();
     assert!(both.len() > 40 && both.iter().all(|(a, b)| a == b));
     assert!(both.iter().any(|(a, _)| a.streak) && both.iter().any(|(a, _)| !a.streak));
+}
+
+/// People who want to be asked are asked before more is spent than they said.
+#[test]
+fn consent_comes_before_the_cost() {
+    let asks_above = |drill: &drill::Drill| match drill.job.account.answer(Question::Cost) {
+        Some(Answer::Cost { ask_above }) => ask_above,
+        other => panic!("{other:?}"),
+    };
+    let all = || (0..400).map(|seed| Order { seed, ..order(FaultId::F46, &[]) });
+    let find = |worried: bool| {
+        all().find(|order| asks_above(&drill::make(order).unwrap()).is_some_and(|most| most <= 50) == worried)
+    };
+    let job = |order: &Order, agrees: bool| {
+        let mut work = Work::at(order);
+        work.acts(arrive());
+        if agrees {
+            work.act(Action::AgreeCost);
+        }
+        work.make_dead_outside();
+        work.acts(drain());
+        // Ninety dollars of regulator.
+        work.fits(PartKind::Regulator);
+        lost(&work, RuleId::CostNotAgreed)
+    };
+    let (worried, easy) = (find(true).unwrap(), find(false).unwrap());
+    assert_eq!(job(&worried, false), 2.0);
+    assert_eq!(job(&worried, true), 0.0);
+    let above_90 = asks_above(&drill::make(&easy).unwrap()).is_none_or(|most| most >= 90);
+    assert_eq!(job(&easy, false), if above_90 { 0.0 } else { 2.0 });
 }

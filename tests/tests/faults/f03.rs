@@ -53,6 +53,7 @@ fn found(work: &mut Work) {
 pub fn perfect() -> Work {
     let mut work = Work::at(&leaking(Licence::Plumber));
     found(&mut work);
+    work.act(Action::AgreeCost);
     // The cold valve is shut already.
     work.acts(drain().into_iter().skip(1));
     work.fits(PartKind::Heater);

@@ -17,6 +17,7 @@ pub fn perfect() -> Work {
     let mut work = Work::at(&order(FaultId::F05, &[]));
     work.opens_up();
     assert!(work.look(Place::UpperCompartment).contains(&Sight::Button { proud: true }));
+    let flat = work.step();
     work.volts(H1, H3, 240.0);
     work.ghost(H2, H4);
     work.make_dead(&[UEa, UEb, LEa, LEb]);
@@ -32,7 +33,7 @@ pub fn perfect() -> Work {
     work.make_dead(&[U1, U2, U4]);
     work.act(Action::Dial { level: Level::Upper, to: Temperature::fahrenheit(90.0) });
     let closed = work.ohms(U1, U2, 0.0, 0.4);
-    work.finds(&[hot, volts, amps, closed]);
+    work.finds(&[flat, hot, volts, amps, closed]);
     work.fits(PartKind::UpperThermostat);
     // What is too hot to hand over is drawn off.
     work.draw(20.0);

@@ -24,7 +24,7 @@ pub fn perfect() -> Work {
     let [upper, lower] = work.elements_clear();
     work.reset_limit();
     work.runs();
-    work.amps(Wire::FeedA, 18.75);
+    let rated = work.amps(Wire::FeedA, 18.75);
     work.until(Wire::FeedA, 0.0);
     let idle = work.step();
     let tap = work.tap();
@@ -37,7 +37,7 @@ pub fn perfect() -> Work {
     let in_ = work.volts(H1, H3, 240.0);
     let out = work.ghost(H2, H4);
     work.make_dead(&[H1, H2, H3, H4]);
-    work.finds(&[clean, upper, lower, idle, cool, again, in_, out]);
+    work.finds(&[clean, upper, lower, rated, idle, cool, again, in_, out]);
     work.fits(PartKind::Limit);
     work.draw(20.0);
     work.proves(18.75);

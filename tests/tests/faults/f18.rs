@@ -4,7 +4,7 @@
 use bench::Sight;
 use plant::Screw::*;
 use plant::fault::FaultId;
-use plant::{Handle, Place};
+use plant::{Handle, Level, Place};
 
 use crate::in_vain::*;
 use crate::technician::*;
@@ -19,11 +19,19 @@ fn worked(tripped: f64) -> Work {
     assert!(seen.contains(&Sight::BreakerHandle { slot, handle, locked: false }), "{seen:?}");
     let found = work.step();
     work.opens_up();
+    work.look(Place::UpperCompartment);
+    let flat = work.step();
     work.volts(H1, H3, 0.0);
     work.ghost(H1, Shell);
     work.ghost(H3, Shell);
     work.make_dead(&[UEa, UEb, LEa, LEb]);
-    let [upper, lower] = work.elements_clear();
+    let [upper, lower] = [Level::Upper, Level::Lower].map(|level| {
+        let [a, b] = screws(level);
+        work.acts(lift_element(level));
+        let steps = [work.ohms(a, b, 12.54, 0.1), work.insulated(a, Shell)];
+        work.acts(land_element(level));
+        steps
+    });
     work.proves(18.75);
     let idle = work.step();
     // Nothing tripped it again in a whole heating.
@@ -31,7 +39,7 @@ fn worked(tripped: f64) -> Work {
     assert!(seen.contains(&Sight::BreakerHandle { slot, handle: Handle::On, locked: false }), "{seen:?}");
     // And it is the one that the directory names.
     work.act(bench::Action::Read { what: bench::Writing::Directory });
-    work.finds(&[found, upper, lower, idle - 1, idle, idle + 1, idle + 2]);
+    work.finds(&[&[found, flat], &upper[..], &lower, &[idle - 1, idle, idle + 1, idle + 2]].concat());
     work.acts(hand_over());
     work
 }

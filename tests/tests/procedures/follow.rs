@@ -12,6 +12,8 @@ pub struct Fold {
     /// What each step showed, act by act.
     shown: BTreeMap<String, Vec<Shown>>,
     rules: BTreeSet<RuleId>,
+    /// The same with what made their sentences.
+    lines: Vec<String>,
     harms: BTreeSet<String>,
     lost: f64,
 }
@@ -30,7 +32,14 @@ impl Fold {
         }
         let score = drill::judge(drill, &session, &Rubric::plain());
         let rules = score.lines.iter().map(|line| line.rule).collect();
-        Self { shown, rules, harms, lost: score.of.iter().sum::<f64>() - score.reached.iter().sum::<f64>() }
+        let lines = score.lines.iter().map(|line| format!("{:?} {:?}", line.rule, line.detail)).collect();
+        Self {
+            shown,
+            rules,
+            lines,
+            harms,
+            lost: score.of.iter().sum::<f64>() - score.reached.iter().sum::<f64>(),
+        }
     }
 
     /// What keeps the right order from being right.
@@ -39,7 +48,7 @@ impl Fold {
             acts.iter().filter(|shown| is_refused(shown)).map(move |shown| format!("{step}: {shown:?}"))
         });
         let harms = self.harms.iter().map(|harm| format!("harm {harm}"));
-        let rules = self.rules.iter().map(|rule| format!("costs: {rule:?}"));
+        let rules = self.lines.iter().map(|line| format!("costs: {line}"));
         refused.chain(harms).chain(rules).chain((self.lost > 0.0).then(|| "costs".to_owned())).collect()
     }
 }

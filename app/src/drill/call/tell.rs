@@ -52,6 +52,7 @@ pub fn Tell(props: &Props) -> Html {
             <h2>{ text::TELL }</h2>
             <div class="acts">
                 <Act action={Action::TellHousehold} label={text::TELL_HOUSEHOLD} pressed={Some(me.household_told)} />
+                <Act action={Action::AgreeCost} label={text::AGREE_COST} pressed={Some(me.cost_agreed)} />
                 <Act action={Action::TellResult} label={text::TELL_RESULT} pressed={Some(me.result_told)} />
             </div>
             <details>

@@ -190,6 +190,7 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::Advise { advice } => closing::advise(turn, *advice, time),
         Action::Report { what } => closing::report(turn, *what, time),
         Action::StopAndCall { whom } => closing::call(turn, *whom),
+        Action::AgreeCost => people::agree_cost(turn, time),
         Action::TellResult => closing::tell_result(turn, time),
         Action::HandOver => closing::hand_over(turn),
         Action::TimeUp { allowed } => closing::time_up(turn, *allowed),

@@ -26,6 +26,16 @@ pub(super) fn tell_household(turn: &mut Turn, time: Seconds) -> Answered {
     Ok(Shown::Done)
 }
 
+/// Names a sum and gets consent to it.
+pub(super) fn agree_cost(turn: &mut Turn, time: Seconds) -> Answered {
+    if turn.s.me.cost_agreed {
+        return Err(Refusal::AlreadySo);
+    }
+    turn.pass(time);
+    turn.s.me.cost_agreed = true;
+    Ok(Shown::Done)
+}
+
 /// Insulating gloves.
 pub(super) fn gloves(turn: &mut Turn, on: bool, time: Seconds) -> Answered {
     if turn.s.me.gloves == on {

@@ -43,6 +43,7 @@ impl Phase {
             | Action::Report { .. }
             | Action::StopAndCall { .. }
             | Action::TellResult
+            | Action::AgreeCost
             | Action::HandOver => Self::Talk,
             Action::Read { .. }
             | Action::Look { .. }
