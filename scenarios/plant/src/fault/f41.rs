@@ -9,7 +9,7 @@ use crate::parts::{Level, Scale};
 
 quantity::constants! {
     /// Millimetres in a metre.
-    const MILLI: Constant = Constant::new("millimetres in a metre", 1000.0, "", Tag::Computed("SI"));
+    const MILLI: Constant = Constant::new("millimetres in a metre", 1000.0, "", Tag::Computed("the prefix: a thousand to the metre"));
 }
 
 /// The catalogue entry.
