@@ -1,4 +1,4 @@
-//! Times a week of each household with each fault, and counts what it holds.
+//! Times a week of each household with each fault (or with those named), and counts what it holds.
 
 use plant::climate::Climate;
 use plant::fault::{FaultId, Parameters};
@@ -9,7 +9,11 @@ use quantity::Draw;
 #[allow(clippy::disallowed_methods, reason = "a benchmark reads the clock; nothing of the world does")]
 fn main() {
     let mut all = Vec::new();
+    let named: Vec<String> = std::env::args().skip(1).collect();
     for (i, id) in FaultId::ALL.iter().enumerate() {
+        if !named.is_empty() && !named.contains(&id.to_string()) {
+            continue;
+        }
         for seed in 0..4_u64 {
             let setting = Setting {
                 heater: HeaterModel::ALL[seed as usize],

@@ -67,6 +67,8 @@ pub struct State {
     pub(super) edge: f64,
     /// Whether water was moving in the last step.
     pub(super) moving: bool,
+    /// The fastest flow when it last changed, m³/s.
+    pub(super) flow: f64,
     /// Whether heat came in in the last step.
     pub(super) heated: bool,
     /// Time since flow or heat last changed, s: steps grow with it.
@@ -100,6 +102,7 @@ impl Tank {
             area: self.area(),
             growing: None,
             moving: false,
+            flow: 0.0,
             heated: false,
             edge: enthalpy,
             quiet: 0.0,

@@ -10,6 +10,10 @@ const TRICKLE: f64 = 4e-5;
 
 /// Longest step of a draw, s.
 const BRISK: f64 = 2.2;
+/// How long a flow lasts before its steps grow, s.
+const SETTLED: f64 = 300.0;
+/// Change of a flow that makes it another, as a share of it.
+const ANOTHER: f64 = 0.2;
 /// Strength of the eddy up to which that holds, m²/s per m³/s; beside a stub's 1.5 it is 0.6 s.
 const EDDY: f64 = 0.4;
 
@@ -41,7 +45,11 @@ impl Tank {
                 // What a strong eddy spreads over has to be fed in small parts.
                 BRISK * f64::min(1.0, EDDY / inputs.mixing.strength.max(EDDY))
             };
-            f64::min(most, 0.3 * self.layer() * f64::from(self.layers) / 48.0 / fastest)
+            // What flows on and on has settled around the inlet.
+            let settled = f64::max(1.0, state.quiet / SETTLED);
+            let longest = if inputs.heated() { 20.0 } else { 60.0 };
+            let front = 0.3 * self.layer() * f64::from(self.layers) / 48.0;
+            f64::min(f64::min(most * settled, longest), front / fastest)
         } else if inputs.heated() {
             (0.03 * state.quiet).clamp(12.0, 20.0)
         } else {
@@ -76,7 +84,11 @@ impl Tank {
             state.split(self.layer(), &mut work.slugs);
         }
         state.moving = moving;
-        let heated = inputs.heated();
+        let (heated, fastest) = (inputs.heated(), inputs.fastest());
+        if (fastest - state.flow).abs() > ANOTHER * fastest {
+            state.flow = fastest;
+            state.quiet = 0.0;
+        }
         if state.heated != heated {
             state.quiet = 0.0;
         }
@@ -117,7 +129,7 @@ impl Tank {
                 *slot = probe;
             }
         }
-        state.quiet = if moving { 0.0 } else { state.quiet + dt };
+        state.quiet += dt;
         report.elapsed += dt;
         report.steps += 1;
     }

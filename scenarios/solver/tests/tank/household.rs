@@ -93,6 +93,11 @@ pub fn tank() -> Tank {
 
 /// Runs a day. `broken` puts the inlet in the top third.
 pub fn day(tank: &Tank, draws: &[Draw], broken: bool) -> Day {
+    day_in(10.0, tank, draws, broken)
+}
+
+/// The same with the outlet averaged over other windows than ten seconds.
+pub fn day_in(window: f64, tank: &Tank, draws: &[Draw], broken: bool) -> Day {
     let mut state = tank.full_at(51.0);
     for height in [0.767 * 1.22, 0.167 * 1.22] {
         let height = height + 0.05;
@@ -131,8 +136,7 @@ pub fn day(tank: &Tank, draws: &[Draw], broken: bool) -> Day {
                 _ => Vec::new(),
             };
             let watch = [0, 1].map(|probe| Cross { probe, rising: Some(CUT_OUT), falling: Some(CUT_IN) });
-            // The outlet is compared over ten seconds.
-            let next = if inputs.draw > 0.0 { end.min(now + 10.0) } else { end };
+            let next = if inputs.draw > 0.0 { end.min(now + window) } else { end };
             let part = tank.advance(&mut state, &inputs, next - now, &watch).unwrap();
             now = if part.stop == Stop::Duration { next } else { now + part.elapsed };
             if inputs.draw > 0.0 && part.stop == Stop::Duration {
