@@ -51,7 +51,7 @@ impl Tank {
             let front = 0.3 * self.layer() * f64::from(self.layers) / 48.0;
             f64::min(f64::min(most * settled, longest), front / fastest)
         } else if inputs.heated() {
-            (0.03 * state.quiet).clamp(12.0, 20.0)
+            (0.03 * state.quiet).clamp(9.0, 20.0)
         } else {
             (0.5 * state.quiet).clamp(20.0, 300.0)
         };
