@@ -1,7 +1,7 @@
 //! Finish: refilled, purged, energised in order, measured, set, covered, leak-checked, told.
 
 use bench::{Action, Clamped, Ending, Fact};
-use plant::{Circuit, Handle, Place};
+use plant::{Circuit, Handle, Level, Place};
 
 use super::{Case, Detail, Ledger, steps};
 use crate::left;
@@ -91,9 +91,12 @@ fn looks_for_leak(act: &Action) -> bool {
 fn state(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     let session = case.session;
     let plant = &session.home.plant;
-    let dials = [0, 1].map(|i: usize| plant.thermostats.get(i).map_or(120.0, |t| t.dial.to_fahrenheit()));
-    let high = dials.iter().fold(0.0, |a: f64, d| a.max(*d));
-    if (dials[0] - dials[1]).abs() > DIAL_SLACK_F || high > 120.0 + DIAL_SLACK_F {
+    // A heater of one element has one dial.
+    let dials = Level::ALL.iter().zip(&plant.thermostats).filter(|(level, _)| plant.plate.has(**level));
+    let (low, high) = dials.fold((f64::INFINITY, 0.0_f64), |(low, high), (_, t)| {
+        (low.min(t.dial.to_fahrenheit()), high.max(t.dial.to_fahrenheit()))
+    });
+    if high - low > DIAL_SLACK_F || high > 120.0 + DIAL_SLACK_F {
         ledger.charge(RuleId::DialsLeft, None, Detail::Plain);
     }
     if !session.access.off.is_empty() {

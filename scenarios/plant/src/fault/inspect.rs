@@ -231,7 +231,9 @@ impl Home {
     fn inspect_controls(&self, found: &mut Vec<Defect>) {
         let plant = &self.plant;
         let worn = |c: Contact| c != Contact::Sound;
-        for level in [Level::Upper, Level::Lower] {
+        // A heater of one element has one thermostat: what stands for the other is nowhere to be set.
+        let there = |level: &Level| plant.plate.has(*level);
+        for level in [Level::Upper, Level::Lower].into_iter().filter(there) {
             let t = &plant.thermostats[level.index()];
             let contacts = worn(t.cold_contact) || (level == Level::Upper && worn(t.hot_contact));
             for (there, what) in [
@@ -250,7 +252,7 @@ impl Home {
             |level: Level| plant.board.is_some_and(|board| board.sensors[level.index()] != Sensor::SOUND);
         let limits = || std::iter::once(&plant.limit).chain(&plant.lower_limit);
         for (there, what) in [
-            (upper.above(lower).abs() > ALIKE.get(), Defect::DialsUnequal),
+            (plant.plate.has(Level::Lower) && upper.above(lower).abs() > ALIKE.get(), Defect::DialsUnequal),
             (
                 limits().any(|l| l.poles.iter().any(|p| worn(*p)) || l.welded.contains(&true)),
                 Defect::LimitPole,
