@@ -4,7 +4,8 @@
 use std::rc::Rc;
 
 use bench::{
-    Action, Bucket, Clamped, Cover, Ending, Fitting, Helper, Licence, Probe, Session, Shown, Sight, Writing,
+    Action, Bucket, Clamped, Cover, Ending, Fitting, Helper, Licence, NewPart, Probe, Session, Shown, Sight,
+    Writing,
 };
 use diagnosis::Round;
 use drill::licence;
@@ -117,7 +118,10 @@ impl Visit {
         let by_twelfths = std::iter::repeat_n(then(nominal / 12.0), 12).flatten();
         // Faster than any element keeps up with.
         let at_once = std::iter::repeat_n(then(nominal), 2).flatten();
-        std::iter::once(Action::WaitForCutOut).chain(by_twelfths).chain(at_once).collect()
+        // Hot water through a cold pipe, and an ear to it.
+        let hot = |opening| Action::Tap { tap: Tap::Kitchen, opening };
+        let listen = [Action::WaitForCutOut, hot(1.0), Action::Listen { at: Place::HeaterTop }, hot(0.0)];
+        listen.into_iter().chain(by_twelfths).chain(at_once).collect()
     }
 
     /// Each breaker seen off or tripped, off and on.
@@ -177,6 +181,11 @@ impl Visit {
         self.seen_amiss();
         let Some(remedy) = found.fault.remedy(&found.parameters) else { return };
         match remedy {
+            Remedy::Replace(PartKind::Cartridge) => {
+                let at = found.parameters.get("tap").map_or(Tap::Shower.index(), |tap| *tap as usize);
+                let tap = Tap::ALL.iter().copied().find(|tap| tap.index() == at).unwrap_or(Tap::Shower);
+                self.act(Action::Replace { part: NewPart::Cartridge { tap } });
+            }
             Remedy::Replace(part) => self.change(&[part]),
             Remedy::ReplaceAll(parts) => self.change(parts),
             Remedy::Remake(ends) => {
