@@ -135,7 +135,7 @@ fn all_solved(seeds: Range<u32>) {
     assert!(missed.is_empty(), "not solved: seeds {missed:?}");
 }
 
-/// As many as fit a minute of two cores in this profile.
+/// As many as fit a minute of two cores in this profile; the others are the recorded run's.
 #[test]
 fn random_drills_are_solved() {
     all_solved(0..40);
