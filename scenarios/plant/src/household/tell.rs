@@ -161,9 +161,12 @@ fn how_much(week: &Week, symptom: Symptom) -> HowMuch {
     if symptom == Symptom::NoHot || 2 * never >= felt {
         return HowMuch::Never;
     }
+    let about = |draws: &mut dyn Iterator<Item = &Drawn>| {
+        let warmest = draws.map(|d| d.hottest.to_fahrenheit()).fold(0.0, f64::max);
+        HowMuch::Lukewarm { about: Temperature::fahrenheit(nearest(warmest, NEAR.get())) }
+    };
     if symptom == Symptom::Lukewarm {
-        let warmest = recent.iter().filter(|d| d.felt).map(|d| d.hottest.to_fahrenheit()).fold(0.0, f64::max);
-        return HowMuch::Lukewarm { about: Temperature::fahrenheit(nearest(warmest, NEAR.get())) };
+        return about(&mut recent.iter().filter(|d| d.felt));
     }
     let mut times: Vec<f64> = week
         .draws
@@ -183,6 +186,10 @@ fn how_much(week: &Week, symptom: Symptom) -> HowMuch {
                 coarse
             };
             HowMuch::RunsOut { after: Seconds::minutes(nearest(*m, step).max(1.0)) }
+        }
+        // Nobody watched it run out: there was none left from the first.
+        None if symptom == Symptom::RunsOut => {
+            about(&mut recent.iter().filter(|d| d.lukewarm() || d.never_warm()))
         }
         None => HowMuch::Enough,
     }

@@ -225,3 +225,20 @@ fn memory_fades_errs_and_hides() {
     let nobody = Answer::WhoTouched { who: Meddler::Nobody, dial: false };
     assert_eq!(account(&turned).answer(Question::WhoTouched), Some(nobody));
 }
+
+/// Whoever calls about too little does not say that there is as much as ever.
+#[test]
+fn a_complaint_and_its_first_answer_do_not_contradict_each_other() {
+    let short = [Symptom::NoHot, Symptom::RunsOut, Symptom::Lukewarm];
+    let mut met = 0;
+    for fault in [FaultId::F34, FaultId::F38, FaultId::F40, FaultId::F74] {
+        for (week, _) in everywhere(Some(fault)) {
+            let account = account(&week);
+            if short.contains(&account.symptom) {
+                assert_ne!(account.opening.first(), Some(&Answer::HowMuch(HowMuch::Enough)), "{fault}");
+                met += 1;
+            }
+        }
+    }
+    assert!(met > 20, "{met}");
+}
