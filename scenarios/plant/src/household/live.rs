@@ -217,7 +217,7 @@ impl Run {
             self.week.rusty |= rusty;
             self.annoyance += u16::from(eggs || rusty);
         }
-        self.week.spat |= seen::spits_at(home, wish.tap);
+        self.week.spat |= home.plant.would_spit(wish.tap);
         let mut left = wish.volume;
         while left > LAST_DROP.get() {
             let hot = home.plant.hottest_at(wish.tap);

@@ -48,7 +48,7 @@ pub(super) fn note(week: &mut Week, home: &Home, calling: Seconds) {
     if let Some(tap) = open.plant.plumbing.taps.get_mut(Tap::Bath.index()) {
         *tap = 1.0;
     }
-    week.spits = Tap::ALL.iter().any(|tap| open.plant.tap_spits(*tap));
+    week.spits = plant.would_spit(Tap::Bath);
     let now = open.plant.tap_flow(Tap::Bath).0;
     open.make_sound();
     let sound = open.plant.tap_flow(Tap::Bath).0;
@@ -87,13 +87,4 @@ pub(super) fn lights(home: &Home) -> [bool; 2] {
 pub(super) fn tingles(home: &Home) -> bool {
     let bridge = Bridge::ohms(Screw::Shell.into(), Screw::Pipe.into(), BODY.get());
     home.plant.energise(&[bridge]).bridge_amps(0) > FELT.get()
-}
-
-/// Whether a tap spits as it is opened.
-pub(super) fn spits_at(home: &Home, tap: Tap) -> bool {
-    let mut open = home.clone();
-    if let Some(opening) = open.plant.plumbing.taps.get_mut(tap.index()) {
-        *opening = 1.0;
-    }
-    open.plant.tap_spits(tap)
 }

@@ -60,10 +60,14 @@ impl Leaks {
 impl Plant {
     /// Whether an open tap spits: air comes, alone or with the water.
     pub fn tap_spits(&self, tap: Tap) -> bool {
-        let open = self.plumbing.taps.get(tap.index()).is_some_and(|t| ajar(*t));
+        self.plumbing.taps.get(tap.index()).is_some_and(|t| ajar(*t)) && self.would_spit(tap)
+    }
+
+    /// Whether a tap would spit, were it opened now.
+    pub fn would_spit(&self, tap: Tap) -> bool {
         let line = self.plumbing.line_air.get(tap.index()).copied().unwrap_or_default();
         let gas = self.plumbing.hydrogen.get() > GAS_HEARD.get();
-        open && (is_air(self.plumbing.air.get()) || line.get() > AIR_HEARD.get() || gas)
+        is_air(self.plumbing.air.get()) || line.get() > AIR_HEARD.get() || gas
     }
 
     /// Flow from the drain valve as it stands now.
