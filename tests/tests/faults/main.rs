@@ -80,6 +80,7 @@ mod f75;
 mod in_vain;
 mod readings;
 mod rod;
+mod runaway;
 mod technician;
 mod wet;
 mod work;
