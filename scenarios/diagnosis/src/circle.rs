@@ -7,25 +7,34 @@ use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use bench::{Entry, Job, Session};
-use plant::fault::FaultId;
+use plant::fault::{FaultCase, FaultId};
 
 use crate::compare::reads_alike;
-use crate::suspect::{suspects, world};
+use crate::suspect::{suspects, world_beside};
 
 /// The suspects of a job. Their houses are made when they are first asked for.
 pub struct Circle {
     job: Job,
+    /// What else is wrong in every one of their houses.
+    beside: Option<FaultCase>,
     arrivals: OnceCell<Vec<(FaultId, Session)>>,
 }
 
 impl Circle {
     /// Of a job.
     pub fn of(job: &Job) -> Self {
-        Self { job: job.clone(), arrivals: OnceCell::new() }
+        Self::beside(job, None)
+    }
+
+    /// Of a job where another fault is there whoever is the one.
+    pub fn beside(job: &Job, other: Option<&FaultCase>) -> Self {
+        Self { job: job.clone(), beside: other.cloned(), arrivals: OnceCell::new() }
     }
 
     fn arrivals(&self) -> &[(FaultId, Session)] {
-        let arrive = |suspect: crate::Suspect| (suspect.fault, Session::begin(world(&self.job, &suspect)));
+        let arrive = |suspect: crate::Suspect| {
+            (suspect.fault, Session::begin(world_beside(&self.job, &suspect, self.beside.as_ref())))
+        };
         self.arrivals.get_or_init(|| suspects(&self.job.home).into_iter().map(arrive).collect())
     }
 

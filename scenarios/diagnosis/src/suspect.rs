@@ -1,7 +1,7 @@
 //! Who is suspected, and the world in which each is the one.
 
 use bench::Job;
-use plant::fault::{FaultId, Parameter, Parameters};
+use plant::fault::{FaultCase, FaultId, Parameter, Parameters};
 use plant::home::Home;
 use plant::{Circuit, Handle};
 
@@ -52,16 +52,26 @@ fn with(so_far: &Parameters, name: &str, value: f64) -> Parameters {
 /// and this one put in. A limit or a breaker found tripped stays tripped where the suspect itself could have
 /// tripped it before the call.
 pub fn world(job: &Job, suspect: &Suspect) -> Job {
+    world_beside(job, suspect, None)
+}
+
+/// The same where something else is wrong in the house whoever is the one: the other fault of a call with two.
+pub fn world_beside(job: &Job, suspect: &Suspect, beside: Option<&FaultCase>) -> Job {
     let found = &job.home.plant;
     let limit = found.limit.tripped;
     let breaker = found.panel.feeding(Circuit::Heater).is_some_and(|b| b.handle == Handle::Tripped);
     let mut job = job.clone();
     job.home.make_sound();
+    if let Some(also) = beside {
+        (also.id.fault().apply)(&also.parameters, &mut job.home);
+    }
     (suspect.fault.fault().apply)(&suspect.parameters, &mut job.home);
-    if limit && overheats(suspect.fault) {
+    let could =
+        |trips: fn(FaultId) -> bool| trips(suspect.fault) || beside.is_some_and(|also| trips(also.id));
+    if limit && could(overheats) {
         job.home.plant.limit.tripped = true;
     }
-    if breaker && overloads(suspect.fault) {
+    if breaker && could(overloads) {
         let heater = job.home.plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater);
         heater.for_each(|b| b.handle = Handle::Tripped);
     }
