@@ -99,18 +99,12 @@ fn column_of(all: &mut [String], frame: &Sample, x: f64, wide: f64, top: f64, he
 #[cfg(test)]
 mod tests {
     use super::*;
-    use quantity::{Amps, Temperature};
+    use quantity::Temperature;
 
     #[test]
     fn air_leaves_the_paper_and_water_is_drawn_once_a_tone() {
         let hot = Some(Temperature::celsius(60.0));
-        let frame = |layers| Sample {
-            at: Seconds(0.0),
-            layers,
-            legs: [Amps(0.0); 2],
-            pressure: quantity::Pressure(0.0),
-            live: false,
-        };
+        let frame = |layers| Sample { layers, ..Sample::default() };
         let axis = Axis { left: 0.0, right: 5.0, length: Seconds(60.0), starts_at: Seconds(0.0) };
         let paths = paths(&[frame(vec![hot, hot, None, None])], &axis, 0.0, 100.0);
         let drawn: Vec<&AttrValue> = paths.iter().filter(|path| !path.is_empty()).collect();

@@ -1,9 +1,11 @@
 //! What a debrief shows, computed from the replay: the score, the way through the job, the tank as it went.
 
+mod ladder;
 mod picture;
 mod steps;
 
-pub use picture::{Picture, Sample};
+pub use ladder::{Ladder, Part, Path, Piece, Rails, Stand};
+pub use picture::{LAYERS, Picture, Sample};
 pub use steps::{Moment, Phase, Told, letter};
 
 use bench::Session;
@@ -91,6 +93,7 @@ mod tests {
     use bench::{Action, Cover, MeterFunction, Mode};
     use plant::fault::FaultId;
     use plant::{HeaterModel, Screw};
+    use quantity::Seconds;
 
     use super::*;
     use crate::order::{Order, Wanted};
@@ -132,7 +135,25 @@ mod tests {
         let last = d.picture.samples.last().unwrap();
         assert_eq!(first.at.0, 0.0);
         assert!((last.at.to_minutes() - d.minutes).abs() < 1e-6);
-        assert!(d.picture.samples.windows(2).all(|w| w[0].at < w[1].at));
+        assert!(d.picture.samples.windows(2).all(|w| w[0].at <= w[1].at && w[0].step <= w[1].step));
+        for (step, moment) in (1..).zip(&d.moments) {
+            let end = &d.picture.samples[d.picture.after(step)];
+            assert_eq!((end.step, end.at), (step, moment.at + moment.took));
+        }
+        assert_eq!(
+            d.picture.shown(Seconds(0.0)),
+            d.picture.after(d.moments.iter().take_while(|m| m.took.get() <= 0.0).count() as u32)
+        );
+    }
+
+    #[test]
+    fn a_picture_stays_small_however_long_the_waits() {
+        let (drill, mut acts) = sample();
+        acts.extend(std::iter::repeat_n(Action::Wait { minutes: 600.0 }, 4));
+        let d = debrief(&drill, &acts, &Rubric::plain());
+        assert!(d.picture.samples.len() <= acts.len() + 1 + 370, "{}", d.picture.samples.len());
+        assert!(d.picture.samples.len() > 300);
+        assert_eq!(d.picture, debrief(&drill, &acts, &Rubric::plain()).picture);
     }
 
     #[test]

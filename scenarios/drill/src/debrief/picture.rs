@@ -1,82 +1,133 @@
-//! The tank and the current over the time of a job, sampled for a drawing.
+//! The house over the time of a job, sampled for the debrief's drawings: water, currents, the way they take.
 
 use bench::{Action, Session};
 use plant::home::Home;
-use plant::{Screw, Wire};
-use quantity::{Amps, Pressure, Seconds, Temperature};
+use plant::{DipTube, Level, Screw, Tap, Wire};
+use quantity::{Amps, Metres, Pressure, Seconds, Temperature, Volume, Watts};
+
+use super::ladder::{Ladder, Path};
 
 /// Layers drawn, from the bottom up.
 pub const LAYERS: u32 = 24;
-/// Longest time between two samples while something goes on.
+/// Shortest time between two samples while something goes on.
 const APART: Seconds = Seconds(120.0);
-/// Most samples within one act.
-const MOST: f64 = 120.0;
+/// Most samples between acts, over the whole job.
+const MOST: f64 = 360.0;
 
 /// The house at one moment.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug, Default)]
 pub struct Sample {
     /// Time into the job.
     pub at: Seconds,
+    /// The act that it shows: in its course or at its end; 0 on arrival.
+    pub step: u32,
     /// Water of each layer, bottom first; nothing where it is dry.
     pub layers: Vec<Option<Temperature>>,
+    /// Share of the tank that is full.
+    pub fill: f64,
+    /// What the upper and the lower control feel.
+    pub controls: [Temperature; 2],
+    /// The hottest water that runs from a tap.
+    pub tap: Option<Temperature>,
+    /// Heat of the upper and the lower element.
+    pub watts: [Watts; 2],
     /// Current in each heater lead, `feed-a` and `feed-b`.
     pub legs: [Amps; 2],
     /// Pressure at the tank.
     pub pressure: Pressure,
     /// Power reaches the limit's line screws.
     pub live: bool,
+    /// How the circuit stands.
+    pub path: Path,
+    /// Scale on each element.
+    pub scale: [Metres; 2],
+    /// Sediment over the bottom.
+    pub sediment: Volume,
+    /// The dip tube.
+    pub dip_tube: Option<DipTube>,
 }
 
 /// The whole job.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug, Default)]
 pub struct Picture {
-    /// Samples in order of time.
+    /// The circuit.
+    pub ladder: Ladder,
+    /// Samples in order of time: on arrival, at the end of each act, and between while nothing but time passes.
     pub samples: Vec<Sample>,
+}
+
+impl Picture {
+    /// The sample at the end of an act, by its place.
+    pub fn after(&self, step: u32) -> usize {
+        self.samples.partition_point(|one| one.step <= step).saturating_sub(1)
+    }
+
+    /// The last sample at or before a time, by its place.
+    pub fn shown(&self, at: Seconds) -> usize {
+        self.samples.partition_point(|one| one.at <= at).saturating_sub(1)
+    }
 }
 
 /// Samples the states on the way. A long act is let run again in slices on a copy, for the picture alone.
 pub(super) fn picture(states: &[Session]) -> Picture {
-    let mut samples = Vec::new();
-    if let Some(first) = states.first() {
-        samples.push(sample(&first.home, first.clock));
-    }
-    for pair in states.windows(2) {
+    let Some(first) = states.first() else { return Picture::default() };
+    let mut picture = Picture { ladder: Ladder::of(&first.home.plant), samples: Vec::new() };
+    picture.take(&first.home, first.clock, 0);
+    let pairs = || states.windows(2).zip(1_u32..);
+    let waited: f64 = pairs().filter_map(|(pair, _)| waits(pair)).map(Seconds::get).sum();
+    let apart = Seconds((waited / MOST).max(APART.get()));
+    for (pair, step) in pairs() {
         let [before, after] = pair else { continue };
-        let took = after.clock - before.clock;
-        if took.0 <= 0.0 {
-            continue;
+        if let Some(took) = waits(pair) {
+            picture.between(before, took, apart, step);
         }
-        if after.log.last().is_some_and(|e| only_waits(&e.action)) {
-            between(&mut samples, before, took);
+        picture.take(&after.home, after.clock, step);
+    }
+    picture
+}
+
+/// How long nothing but time passed from one state to the next. Other acts change the house at a moment of their
+/// own.
+fn waits(pair: &[Session]) -> Option<Seconds> {
+    let [before, after] = pair else { return None };
+    let action = &after.log.last()?.action;
+    matches!(action, Action::Wait { .. } | Action::WaitForCutOut).then(|| after.clock - before.clock)
+}
+
+impl Picture {
+    fn between(&mut self, before: &Session, took: Seconds, apart: Seconds, step: u32) {
+        let slices = (took / apart).ceil().max(1.0);
+        let slice = took / slices;
+        let mut home = before.home.clone();
+        for i in 1..slices as u32 {
+            home.plant.advance(slice);
+            self.take(&home, before.clock + slice * f64::from(i), step);
         }
-        samples.push(sample(&after.home, after.clock));
     }
-    Picture { samples }
-}
 
-fn between(samples: &mut Vec<Sample>, before: &Session, took: Seconds) {
-    let slices = (took / APART).ceil().clamp(1.0, MOST);
-    let slice = took / slices;
-    let mut home = before.home.clone();
-    for i in 1..slices as u32 {
-        home.plant.advance(slice);
-        samples.push(sample(&home, before.clock + slice * f64::from(i)));
-    }
-}
-
-/// Nothing but time passes. Other acts change the house at a moment of their own.
-const fn only_waits(action: &Action) -> bool {
-    matches!(action, Action::Wait { .. } | Action::WaitForCutOut)
-}
-
-fn sample(home: &Home, at: Seconds) -> Sample {
-    let live = home.plant.energise(&[]);
-    Sample {
-        at,
-        layers: home.plant.layers(LAYERS),
-        legs: [live.amps(Wire::FeedA), live.amps(Wire::FeedB)],
-        pressure: home.plant.plumbing.pressure,
-        live: live.volts(Screw::H1.into(), Screw::G.into()).0 > 50.0
-            || live.volts(Screw::H3.into(), Screw::G.into()).0 > 50.0,
+    fn take(&mut self, home: &Home, at: Seconds, step: u32) {
+        let plant = &home.plant;
+        let live = plant.energise(&[]);
+        let running =
+            |tap: &&Tap| plant.plumbing.hot_opening(tap.index()) > 0.0 && plant.tap_flow(**tap).get() > 0.0;
+        let hottest = |a: Temperature, b: Temperature| if b > a { b } else { a };
+        let to_ground = |screw: Screw| live.volts(screw.into(), Screw::G.into()).get() > 50.0;
+        self.samples.push(Sample {
+            at,
+            step,
+            layers: plant.layers(LAYERS),
+            fill: plant.fill(),
+            controls: [0, 1].map(|i: usize| plant.thermostats.get(i).map_or(plant.room, |one| one.body)),
+            tap: Tap::ALL.iter().filter(running).map(|tap| plant.tap_temperature(*tap)).reduce(hottest),
+            watts: [Level::Upper, Level::Lower].map(|level| live.element_watts(level)),
+            legs: [live.amps(Wire::FeedA), live.amps(Wire::FeedB)],
+            pressure: plant.plumbing.pressure,
+            live: to_ground(Screw::H1) || to_ground(Screw::H3),
+            path: self.ladder.path(home, &live),
+            scale: [0, 1]
+                .map(|i: usize| plant.elements.get(i).map_or(Metres(0.0), |one| one.scale.thickness)),
+            sediment: plant.vessel.sediment,
+            dip_tube: Some(plant.vessel.dip_tube),
+        });
     }
 }
