@@ -320,7 +320,7 @@ impl Session {
     /// Looks inside.
     pub fn inside(&self) -> Inside {
         let plant = &self.home.plant;
-        let live = plant.energise(&[]);
+        let live = plant.standing();
         Inside {
             fill: plant.fill(),
             layers: senses::layers(plant, SLICES),

@@ -25,7 +25,7 @@ pub(super) struct Spark {
 
 /// Current that a wire carries now.
 pub(super) fn amps(plant: &Plant, wire: Wire) -> Amps {
-    plant.energise(&[]).amps(wire).abs()
+    plant.standing().amps(wire).abs()
 }
 
 /// A spark of a current, if it is one.

@@ -29,7 +29,7 @@ pub(super) fn clamp(turn: &mut Turn, around: Clamped, time: Seconds) -> Answered
         return Err(Refusal::NothingToReach);
     }
     turn.pass(time);
-    let amps = turn.s.home.plant.energise(&[]).clamp(&wires).get();
+    let amps = turn.s.home.plant.standing().clamp(&wires).get();
     let shown = instrument::clamp::AMPS.read(amps, turn.s.job.kit.clamp);
     // Beyond its last range the jaws only saturate: it stands at the end.
     Ok(Shown::Clamp { amps: Amps(shown.unwrap_or(instrument::clamp::END.get())) })

@@ -49,9 +49,7 @@ pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
         glove: if turn.s.me.gloves { Glove::Rated } else { Glove::Bare },
         footing: if wet { Footing::Wet } else { Footing::Dry },
     };
-    let settled = settle(&body, |resistance| {
-        plant.energise(&[Bridge::ohms(point, other, resistance)]).volts(point, other)
-    });
+    let settled = settle(&body, |resistance| plant.across(Bridge::ohms(point, other, resistance)));
     let grasps = grip == Grip::Grasps;
     let time = contact_time(settled.current, grasps, MEANT);
     let shock = Shock::of(crate::person::Who::Technician, body.path, settled, time);

@@ -83,7 +83,7 @@ pub(super) fn pull(turn: &mut Turn, leg: Stab, out: bool, time: Seconds) -> Answ
     }
     let [line, load] = beside(leg).map(Point::Screw);
     let wire = [plant::Wire::WhipA, plant::Wire::WhipB][at & 1];
-    let gap = |turn: &Turn| turn.s.home.plant.energise(&[]).volts(line, load).abs();
+    let gap = |turn: &Turn| turn.s.home.plant.standing().volts(line, load).abs();
     let (current, before) = (arc::amps(&turn.s.home.plant, wire), gap(turn));
     hands::touch(turn, load, hands::Grip::Grasps);
     hands::touch(turn, line, hands::Grip::Touches);

@@ -308,7 +308,7 @@ pub(super) fn listen(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
     let mut sights = Vec::new();
     match at {
         Place::HeaterTop | Place::JunctionBox | Place::UpperCompartment | Place::LowerCompartment => {
-            let live = plant.energise(&[]);
+            let live = plant.standing();
             let watts = [Level::Upper, Level::Lower].map(|l| live.element_watts(l).get());
             if watts.into_iter().any(|w| w > HEARD) {
                 sights.push(Sight::Simmering);

@@ -66,7 +66,7 @@ impl<'a> Meter<'a> {
         }
         let across = |input: f64, capacitance: f64| {
             let bridge = Bridge { a, b, resistance: Ohms(input), capacitance };
-            plant.energise(&[bridge]).volts(a, b).get().abs()
+            plant.across(bridge).get()
         };
         match function {
             _ if !self.passes => Self::nothing(function),

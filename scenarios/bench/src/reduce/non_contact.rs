@@ -20,7 +20,7 @@ pub(super) fn hold(turn: &mut Turn, at: Point, time: Seconds) -> Answered {
     let plant = &turn.s.home.plant;
     let floats = turn.s.me.gloves && !senses::wet_floor(plant);
     let threshold = SOUNDS.get() * if floats { FLOATING.get() } else { 1.0 };
-    let volts = plant.energise(&[]).volts(at, Point::Screw(Screw::G));
+    let volts = plant.standing().volts(at, Point::Screw(Screw::G));
     Ok(Shown::NonContact { sounds: !shielded(&turn.s, at.place()) && volts.get() >= threshold })
 }
 

@@ -208,7 +208,7 @@ const ALIVE: f64 = 0.7;
 fn receptacle(plant: &Plant) -> Volts {
     let (leg, neutral) = (Point::Screw(Screw::M1), Point::Screw(Screw::N));
     let ratio = plant::supply::LEG_120.get() / plant.service.kind.leg();
-    plant.energise(&[]).volts(leg, neutral) * ratio
+    plant.standing().volts(leg, neutral) * ratio
 }
 
 /// What the proving unit gives. Model: ours gives 240 V.

@@ -99,7 +99,7 @@ pub(crate) fn firm(plant: &Plant, a: Point, b: Point) -> Volts {
     if a == b {
         return Volts(0.0);
     }
-    plant.energise(&[Bridge::ohms(a, b, FIRM)]).volts(a, b).abs()
+    plant.across(Bridge::ohms(a, b, FIRM))
 }
 
 /// Firm voltage of a point to the ground bar of the load center.
@@ -110,10 +110,8 @@ pub(crate) fn to_ground(plant: &Plant, point: Point) -> Volts {
 /// One of two points is firmly live to ground.
 pub(crate) fn either_live(plant: &Plant, a: Point, b: Point) -> bool {
     let ground = Point::Screw(Screw::G);
-    let others = || [a, b].into_iter().filter(|p| *p != ground);
-    let bridges: Vec<Bridge> = others().map(|p| Bridge::ohms(p, ground, FIRM)).collect();
-    let live = plant.energise(&bridges);
-    others().any(|p| live.volts(p, ground).abs() >= LIVE)
+    let met = [a, b].map(|point| (point != ground).then(|| Bridge::ohms(point, ground, FIRM)));
+    plant.across_both(met).iter().any(|volts| *volts >= LIVE)
 }
 
 /// The first hot tap that stands open and gives water.

@@ -55,7 +55,7 @@ pub(super) fn try_start(turn: &mut Turn, time: Seconds) -> Answered {
         }
     }
     turn.pass(time);
-    let live = turn.s.home.plant.energise(&[]);
+    let live = turn.s.home.plant.standing();
     let started = [Level::Upper, Level::Lower].into_iter().any(|l| live.element_watts(l).get() > HEARD);
     for (thermostat, dial) in turn.s.home.plant.thermostats.iter_mut().zip(was) {
         thermostat.dial = dial;

@@ -32,8 +32,10 @@ const PATIENCE: Seconds = Seconds(120.0);
 const FALL: Kelvins = Kelvins::fahrenheit(15.0);
 /// How long a splash clings before it is wiped off. Model: no source.
 const SPLASH: Seconds = Seconds(5.0);
-/// Pieces a draw is watched in.
-const PIECES: u32 = 40;
+/// Most pieces a draw is watched in.
+const PIECES: f64 = 40.0;
+/// Least piece: a thermometer in the stream follows no faster. Model: no source.
+const PIECE: Volume = FLUSH;
 
 fn opening(value: f64) -> Result<f64, Refusal> {
     if (0.0..=1.0).contains(&value) { Ok(value) } else { Err(Refusal::OutOfRange) }
@@ -112,12 +114,13 @@ fn set_tap(turn: &mut Turn, tap: Tap, to: f64) {
 
 fn run(turn: &mut Turn, tap: Tap, volume: Volume) -> Bucket {
     let began = turn.s.clock;
-    let piece = volume / f64::from(PIECES);
+    let pieces = (volume / PIECE).floor().clamp(1.0, PIECES);
+    let piece = volume / pieces;
     let mut drawn = Volume(0.0);
     let mut first = None::<Temperature>;
     let mut fell_after = None;
     let mut spat = false;
-    for _ in 0..PIECES {
+    for _ in 0..pieces as u32 {
         let flow = turn.s.home.plant.tap_flow(tap);
         if flow.get() <= 0.0 {
             break;

@@ -37,7 +37,7 @@ pub(super) fn lift(turn: &mut Turn, end: End, time: Seconds) -> Answered {
 
 /// Voltage across the gap between a lifted end and a screw.
 fn gap(plant: &Plant, end: End, screw: Screw) -> quantity::Volts {
-    plant.energise(&[]).volts(Point::End(end), Point::Screw(screw)).abs()
+    plant.standing().volts(Point::End(end), Point::Screw(screw)).abs()
 }
 
 /// With a ground wire off, the grounds beyond it are proved no more.

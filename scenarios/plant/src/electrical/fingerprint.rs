@@ -80,7 +80,11 @@ impl Plant {
             mix.add(joint.on.map_or(u64::MAX, |screw| screw.index() as u64));
             mix.number(joint.resistance.get());
         }
-        Wire::ALL.iter().for_each(|wire| mix.number(self.conductor_ohms(*wire).get()));
+        for wire in Wire::ALL {
+            mix.number(self.conductor_ohms(*wire).get());
+            // Strays go by the metre.
+            mix.number(wiring.length(*wire).get());
+        }
         if let Some(limit) = &self.lower_limit {
             limit.poles.iter().enumerate().for_each(|(i, pole)| mix.contact(*pole, limit.closed(i)));
         }
@@ -96,6 +100,8 @@ impl Plant {
             let leak = self.conducting_leak(level);
             mix.number(element.coil().get());
             mix.add(u64::from(element.open));
+            // A fault in the coil is a node of its own, whether it conducts or not.
+            mix.add(u64::from(element.leak.is_some()));
             let leak = leak.map_or([-1.0; 2], |leak| [leak.fraction, leak.resistance.get()]);
             leak.iter().for_each(|number| mix.number(*number));
         }

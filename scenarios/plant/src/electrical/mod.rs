@@ -6,6 +6,7 @@ mod fingerprint;
 pub(crate) mod fixtures;
 mod live;
 mod lower;
+mod memo;
 mod nodes;
 mod plans;
 pub mod spice;
@@ -33,8 +34,14 @@ quantity::constants! {
 }
 
 /// The lists of this folder.
-pub(crate) const SOURCES: &[&[Listed]] =
-    &[CONSTANTS, constants::CONSTANTS, fingerprint::CONSTANTS, lower::CONSTANTS, plans::CONSTANTS];
+pub(crate) const SOURCES: &[&[Listed]] = &[
+    CONSTANTS,
+    constants::CONSTANTS,
+    fingerprint::CONSTANTS,
+    lower::CONSTANTS,
+    memo::CONSTANTS,
+    plans::CONSTANTS,
+];
 
 /// Frequency of the supply, Hz.
 pub const HERTZ: f64 = FREQUENCY.get();
@@ -68,9 +75,8 @@ impl Plant {
         Live { lowered, solution }
     }
 
-    /// Resistance between two points with every source at zero, for direct current, breakers as they
-    /// stand; `None` without a path, which is to say beyond 100 gigaohms.
-    pub fn resistance(&self, a: Point, b: Point) -> Option<Ohms> {
+    /// What [`Plant::resistance`] answers, worked out.
+    fn path(&self, a: Point, b: Point) -> Option<Ohms> {
         let lowered = lower(self, &[], Supply::Direct);
         let (a, b) = (lowered.nodes.point(a)?, lowered.nodes.point(b)?);
         let ohms = solver::network::two_terminal(&lowered.network, a, b).ok()?.ohms();

@@ -1,5 +1,7 @@
 //! The loop that moves time.
 
+use std::rc::Rc;
+
 use quantity::{Constant, Seconds, Tag};
 use solver::tank::{Filling, Inputs, Mixing, Port, Source, Tank};
 use solver::water;
@@ -66,7 +68,7 @@ pub(super) struct Run {
     /// Seconds since the call began.
     pub at: f64,
     pub happened: Vec<(Seconds, Happening)>,
-    pub live: Live,
+    pub live: Rc<Live>,
     /// Heat of the two elements, W.
     pub watts: [f64; 2],
 }
@@ -92,7 +94,7 @@ impl Plant {
         self.set_probes();
         let kept = self.keep_hours(0.0);
         let jumped = kept.into_iter().chain(self.snap()).map(|what| (Seconds(0.0), what)).collect();
-        let mut run = Run { at: 0.0, happened: jumped, live: self.energise(&[]), watts: [0.0; 2] };
+        let mut run = Run { at: 0.0, happened: jumped, live: self.standing(), watts: [0.0; 2] };
         self.energised(&mut run);
         for _ in 0..MOST_STEPS.get() {
             let left = total - run.at;
@@ -109,7 +111,7 @@ impl Plant {
     /// solved again.
     fn energised(&mut self, run: &mut Run) {
         if self.supply_board(&run.live) && self.switch(run) {
-            run.live = self.energise(&[]);
+            run.live = self.standing();
         }
         self.power(run);
     }
@@ -164,7 +166,7 @@ impl Plant {
         self.relieve(run, &plan);
         self.water_news(run, before, &mut ways, &plan);
         if again {
-            run.live = self.energise(&[]);
+            run.live = self.standing();
             self.energised(run);
         }
     }
