@@ -53,7 +53,7 @@ pub fn page(options: &Options) -> Result<PathBuf, Failure> {
         "Built in {:.1} s: {} (module {}; words of other languages {})",
         started.elapsed().as_secs_f64(),
         size::of_page(&out),
-        size::of_file(&out.join("tankwright_bg.wasm")),
+        size::of_file(&out.join(compile::MODULE)),
         size::of_page(&out.join("assets").join(statics::WORDS)),
     );
     Ok(out)

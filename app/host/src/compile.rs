@@ -1,15 +1,19 @@
 //! Compiles the page to WebAssembly and binds it to the browser.
 
+use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
 use wasm_bindgen_cli_support::Bindgen;
 
-use crate::Failure;
 use crate::house::House;
+use crate::{Failure, pack};
 
 /// The compiler's name for WebAssembly in a browser.
 const TARGET: &str = "wasm32-unknown-unknown";
+
+/// The module's name beside the page; the binder takes it from the page's.
+pub const MODULE: &str = "tankwright_bg.wasm";
 
 /// How much the compiler does for the page.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
@@ -41,7 +45,15 @@ impl Effort {
 pub fn page(house: &House, effort: Effort, out: &Path) -> Result<(), Failure> {
     ensure_target()?;
     let module = compile(house, effort)?;
-    bind(&module, effort, out)
+    bind(&module, effort, out)?;
+    if effort == Effort::Full { tighten(&out.join(MODULE)) } else { Ok(()) }
+}
+
+/// Lays the bound module out anew, in its place.
+fn tighten(path: &Path) -> Result<(), Failure> {
+    let module = fs::read(path).map_err(|source| Failure::Read { path: path.to_path_buf(), source })?;
+    let laid = pack::tighten(&module)?;
+    fs::write(path, laid).map_err(|source| Failure::Write { path: path.to_path_buf(), source })
 }
 
 /// Adds the compiler's WebAssembly target when it is not there.

@@ -31,6 +31,9 @@ pub enum Failure {
     /// The module could not be bound to the browser.
     #[error("the compiled page could not be prepared for the browser: {0}")]
     Bind(String),
+    /// The module could not be laid out anew.
+    #[error("the compiled page could not be laid out to compress well: {0}")]
+    Pack(String),
     /// A folder or file cannot be written.
     #[error("cannot write {}: {source}.\nName a folder that can be written with --out DIR", path.display())]
     Write {

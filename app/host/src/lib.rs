@@ -11,6 +11,7 @@ pub mod grade;
 pub mod house;
 pub mod notices;
 pub mod open;
+pub mod pack;
 pub mod policy;
 pub mod request;
 pub mod serve;
