@@ -1,4 +1,4 @@
-//! The drawing of a job: water in the tank from top to bottom, current in the legs, time spent, over one axis.
+//! The drawing of a job over one axis: water in the tank from top to bottom, temperatures, heat, currents.
 
 use std::rc::Rc;
 
@@ -7,11 +7,11 @@ use quantity::Seconds;
 use web_sys::HtmlElement;
 use yew::prelude::*;
 
-use super::bars::Bars;
-use super::current::Current;
 use super::markers::Markers;
+use super::plot::{Of, Plot};
 use super::scale::Axis;
 use super::sheet::Sheet;
+use super::svg::stroke;
 use super::water::Water;
 use crate::said::use_voice;
 use crate::units;
@@ -20,21 +20,25 @@ use crate::units;
 const NARROW: f64 = 600.0;
 /// Until the page has been laid out.
 const AT_FIRST: f64 = 900.0;
-/// Heights: markers, tank, gap with its caption, current, gap, bars with their title, time axis.
+/// Height of the markers, of a caption over a plot, of the time axis.
 const MARKERS: f64 = 40.0;
-const WATER: f64 = 190.0;
-const GAP: f64 = 40.0;
-const CURRENT: f64 = 60.0;
-const BARS: f64 = 62.0;
-const AXIS: f64 = 24.0;
+const CAPTION: f64 = 32.0;
+const TIME: f64 = 24.0;
+/// Height of the tank, and of each plot.
+const WATER: f64 = 170.0;
+const PLOTS: [(Of, f64); 3] = [(Of::Temperatures, 132.0), (Of::Heat, 44.0), (Of::Current, 44.0)];
+/// Room for the names at the ends of the lines.
+const NAMES: f64 = 62.0;
 
-/// The job and the step that is looked at.
+/// The job and the moment that is looked at.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The job.
     pub sheet: Rc<Sheet>,
-    /// The chosen step.
-    pub step: u32,
+    /// The chosen sample.
+    pub at: usize,
+    /// The page shows this section: where sections change places, it is laid out only then.
+    pub shown: bool,
     /// Told a step to look at.
     pub onstep: Callback<u32>,
 }
@@ -44,27 +48,38 @@ pub struct Props {
 pub fn Drawing(props: &Props) -> Html {
     let voice = use_voice();
     let frame = use_node_ref();
-    let width = use_width(&frame);
+    let width = use_width(&frame, props.shown);
     let narrow = width < NARROW;
     let axis = Axis {
-        left: if narrow { 44.0 } else { 62.0 },
-        right: width - if narrow { 6.0 } else { 18.0 },
+        left: if narrow { 50.0 } else { 62.0 },
+        right: width - NAMES,
         length: props.sheet.length(),
         starts_at: props.sheet.starts_at,
     };
-    let current = MARKERS + WATER + GAP;
-    let times = current + CURRENT + AXIS;
-    let height = times + BARS;
-    let said = voice.filled("debrief-drawing", &[("steps", (props.sheet.steps.len() as u32).into())]);
     let sheet = &props.sheet;
+    let mut bottom = MARKERS + WATER + 16.0;
+    let plots: Html = PLOTS
+        .into_iter()
+        .map(|(of, height)| {
+            let top = bottom + CAPTION;
+            bottom = top + height;
+            html! { <Plot sheet={sheet.clone()} {of} {axis} {top} {height} /> }
+        })
+        .collect();
+    let height = bottom + TIME;
+    let said = voice.filled("debrief-drawing", &[("steps", (sheet.steps.len() as u32).into())]);
+    let now = sheet.picture.samples.get(props.at);
+    let step = now.map_or(0, |one| one.step);
     html! {
         <div class="film" ref={frame}>
             <svg viewBox={format!("0 0 {width:.0} {height:.0}")} width={format!("{width:.0}")} height={format!("{height:.0}")} role="group" aria-label={said}>
                 <Water sheet={sheet.clone()} {axis} top={MARKERS} height={WATER} />
-                <Current sheet={sheet.clone()} {axis} top={current} height={CURRENT} />
-                { time_axis(&axis, current + CURRENT + 16.0) }
-                <Bars sheet={sheet.clone()} {axis} top={times} step={props.step} />
-                <Markers sheet={sheet.clone()} {axis} top={MARKERS} bottom={current + CURRENT} step={props.step} {narrow} onstep={props.onstep.clone()} />
+                <Markers sheet={sheet.clone()} {axis} top={MARKERS} {bottom} {step} {narrow} onstep={props.onstep.clone()} />
+                { plots }
+                { time_axis(&axis, bottom + 18.0) }
+                if let Some(now) = now {
+                    { stroke("cursor", format!("M{:.1} {MARKERS}V{bottom:.1}", axis.x(now.at))) }
+                }
             </svg>
         </div>
     }
@@ -81,12 +96,12 @@ fn time_axis(axis: &Axis, y: f64) -> Html {
         .collect()
 }
 
-/// The width of the frame, followed while the window changes.
+/// The width of the frame, followed while the window changes and whenever `again` does.
 #[hook]
-fn use_width(frame: &NodeRef) -> f64 {
-    let width = use_state(|| AT_FIRST);
+pub fn use_width<T: PartialEq + 'static>(frame: &NodeRef, again: T) -> f64 {
+    let width = use_state_eq(|| AT_FIRST);
     let (frame, set) = (frame.clone(), width.setter());
-    use_effect_with((), move |()| {
+    use_effect_with(again, move |_| {
         let measure = move || {
             if let Some(frame) = frame.cast::<HtmlElement>().filter(|frame| frame.client_width() > 0) {
                 set.set(f64::from(frame.client_width()));

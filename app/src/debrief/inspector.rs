@@ -28,7 +28,8 @@ pub fn Inspector(props: &Props) -> Html {
     let voice = use_voice();
     let sheet = &props.sheet;
     let Some(step) = sheet.step(props.step) else {
-        return html! { <p class="note">{ voice.text("debrief-no-acts") }</p> };
+        let said = voice.text(if sheet.steps.is_empty() { "debrief-no-acts" } else { "debrief-arrival" });
+        return html! { <p class="note">{ said }</p> };
     };
     let last = sheet.steps.len() as u32;
     html! {

@@ -1,22 +1,27 @@
 //! The debrief: what a finished drill amounted to, computed again from its acts.
 
 mod accounts;
-mod bars;
-mod current;
 mod drawing;
 mod endings;
+mod figures;
 mod hand_in;
 mod inspector;
 mod judged;
+mod ladder;
 mod markers;
 mod page;
 mod phase;
+mod plot;
 mod read;
 mod report;
 mod sayings;
 mod scale;
+mod section;
 mod sheet;
 mod steps;
+mod strip;
+mod svg;
+mod symbols;
 mod tabs;
 mod verdict;
 mod view;

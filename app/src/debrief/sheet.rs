@@ -5,6 +5,7 @@ use std::rc::Rc;
 use bench::{Action, Entry, Session, Shown};
 use drill::Attempt;
 use drill::debrief::{Moment, Picture, Told};
+use plant::Level;
 use plant::fault::FaultId;
 use quantity::Seconds;
 use words::Voice;
@@ -144,6 +145,36 @@ impl Sheet {
     /// A step by its number.
     pub fn step(&self, number: u32) -> Option<&Step> {
         self.steps.get((number as usize).checked_sub(1)?)
+    }
+
+    /// What was done at a step; of step 0, that nothing was yet.
+    pub fn what(&self, voice: &Voice, number: u32) -> String {
+        self.step(number).map_or_else(|| voice.text("debrief-arrival"), |step| step.what.clone())
+    }
+
+    /// The letter of a step; none of step 0.
+    pub fn letter(&self, number: u32) -> String {
+        self.step(number).map(|step| step.letter.clone()).unwrap_or_default()
+    }
+
+    /// Where the heater has an element.
+    pub fn levels(&self) -> &'static [Level] {
+        let all = Level::ALL;
+        let layout = self.session.home.plant.wiring.layout;
+        if layout.has(Level::Lower) { all } else { all.get(..1).unwrap_or(all) }
+    }
+
+    /// The name of a rail: leg 1, leg 2 or the neutral.
+    pub fn rail(&self, voice: &Voice, leg: usize) -> String {
+        match (leg, self.session.home.plant.wiring.hot_neutral) {
+            (1, true) => voice.text("debrief-neutral"),
+            (leg, _) => voice.filled("debrief-leg", &[("leg", (leg as u32 + 1).into())]),
+        }
+    }
+
+    /// A text without "upper" where nothing is lower.
+    pub fn fit(&self, voice: &Voice, id: &str) -> String {
+        crate::text::fit(voice.text(id), self.session.home.plant.wiring.layout)
     }
 
     /// Lines that name a step.

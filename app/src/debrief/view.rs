@@ -6,11 +6,15 @@ use yew::prelude::*;
 
 use super::accounts::Accounts;
 use super::drawing::Drawing;
+use super::figures::Figures;
 use super::inspector::Inspector;
+use super::ladder::LadderView;
 use super::report::Report;
 use super::sayings::Sayings;
+use super::section::Section;
 use super::sheet::Sheet;
 use super::steps::Steps;
+use super::strip::Strip;
 use super::tabs::{DebriefTabs, Tab};
 use super::verdict::VerdictCard;
 
@@ -28,19 +32,25 @@ pub struct Props {
 #[component]
 pub fn SheetView(props: &Props) -> Html {
     let sheet = &props.sheet;
-    let step = use_state(|| sheet.opening_step());
+    let at = use_state(|| sheet.picture.after(sheet.opening_step()));
+    let step = sheet.picture.samples.get(*at).map_or(0, |one| one.step);
     let tab = use_state(Tab::default);
+    let onat = {
+        let at = at.setter();
+        Callback::from(move |to| at.set(to))
+    };
     let onstep = {
-        let step = step.setter();
-        Callback::from(move |number| step.set(number))
+        let (at, sheet) = (at.setter(), sheet.clone());
+        Callback::from(move |number| at.set(sheet.picture.after(number)))
     };
     let to_inside = {
-        let (step, tab) = (step.setter(), tab.setter());
+        let (onstep, tab) = (onstep.clone(), tab.setter());
         Callback::from(move |number| {
-            step.set(number);
+            onstep.emit(number);
             tab.set(Tab::Inside);
         })
     };
+    let shown = *tab == Tab::Inside;
     let ontab = {
         let tab = tab.setter();
         Callback::from(move |one| tab.set(one))
@@ -53,12 +63,20 @@ pub fn SheetView(props: &Props) -> Html {
                     <Accounts sheet={sheet.clone()} onstep={to_inside.clone()} />
                     <Sayings sheet={sheet.clone()} onstep={to_inside.clone()} />
                 </div>
-                <div class="part inside-part"><Drawing sheet={sheet.clone()} step={*step} onstep={onstep.clone()} /></div>
-                <div class="part look-part"><Inspector sheet={sheet.clone()} step={*step} onstep={onstep} /></div>
+                <div class="part inside-part">
+                    <Drawing sheet={sheet.clone()} at={*at} {shown} onstep={onstep.clone()} />
+                    <Figures sheet={sheet.clone()} at={*at} />
+                </div>
+                <div class="part replay-part">
+                    <Section sheet={sheet.clone()} at={*at} />
+                    <LadderView sheet={sheet.clone()} at={*at} {shown} />
+                </div>
+                <div class="part look-part"><Inspector sheet={sheet.clone()} {step} {onstep} /></div>
                 <div class="part verdict-part"><VerdictCard sheet={sheet.clone()} /></div>
-                <div class="part steps-part"><Steps sheet={sheet.clone()} step={*step} onstep={to_inside} /></div>
+                <div class="part steps-part"><Steps sheet={sheet.clone()} {step} onstep={to_inside} /></div>
                 <div class="part report-part">{ props.children.clone() }</div>
             </div>
+            <Strip sheet={sheet.clone()} at={*at} {onat} {shown} />
             <DebriefTabs tab={*tab} {ontab} />
             <Report sheet={sheet.clone()} />
         </>

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use drill::debrief::Sample;
+use drill::debrief::{Picture, Sample};
 use plant::Level;
 use quantity::Seconds;
 use yew::prelude::*;
@@ -33,7 +33,7 @@ pub fn Water(props: &Props) -> Html {
     let voice = use_voice();
     let Props { sheet, axis, top, height } = props;
     let paths = use_memo((sheet.clone(), *axis, *top, *height), |(sheet, axis, top, height)| {
-        paths(&sheet.picture.samples, axis, *top, *height)
+        paths(&sheet.picture, axis, *top, *height)
     });
     let bottom = top + height;
     let edge = |fraction: f64| format!("{:.1}", bottom - fraction * height + 4.0);
@@ -54,20 +54,15 @@ pub fn Water(props: &Props) -> Html {
     }
 }
 
-/// The frame that shows a moment: the last one before it.
-fn shown(frames: &[Sample], at: Seconds) -> Option<&Sample> {
-    let after = frames.partition_point(|frame| frame.at <= at);
-    frames.get(after.saturating_sub(1))
-}
-
 /// One path a tone, each a row of rectangles.
-fn paths(frames: &[Sample], axis: &Axis, top: f64, height: f64) -> Vec<AttrValue> {
+fn paths(picture: &Picture, axis: &Axis, top: f64, height: f64) -> Vec<AttrValue> {
     let mut all = vec![String::new(); TONES];
     let columns = (axis.width() / COLUMN).ceil().max(1.0);
     let wide = axis.width() / columns;
     for column in 0..columns as u32 {
         let share = (f64::from(column) + 0.5) / columns;
-        let Some(frame) = shown(frames, Seconds(axis.length.get() * share)) else { continue };
+        let at = picture.shown(Seconds(axis.length.get() * share));
+        let Some(frame) = picture.samples.get(at) else { continue };
         let x = axis.left + f64::from(column) * wide;
         column_of(&mut all, frame, x, wide, top, height);
     }
@@ -106,7 +101,8 @@ mod tests {
         let hot = Some(Temperature::celsius(60.0));
         let frame = |layers| Sample { layers, ..Sample::default() };
         let axis = Axis { left: 0.0, right: 5.0, length: Seconds(60.0), starts_at: Seconds(0.0) };
-        let paths = paths(&[frame(vec![hot, hot, None, None])], &axis, 0.0, 100.0);
+        let samples = vec![frame(vec![hot, hot, None, None])];
+        let paths = paths(&Picture { samples, ..Picture::default() }, &axis, 0.0, 100.0);
         let drawn: Vec<&AttrValue> = paths.iter().filter(|path| !path.is_empty()).collect();
         assert_eq!(drawn, ["M0.0 50.0h5.4v50.0h-5.4z"]);
     }

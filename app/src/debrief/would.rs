@@ -12,8 +12,8 @@ use yew::prelude::*;
 use super::sheet::Sheet;
 use crate::said::use_voice;
 
-/// The page draws the step before it computes the other worlds.
-const AFTER_MS: u32 = 40;
+/// The page draws the step before it computes the other worlds, and computes none while a hand runs along the strip.
+const AFTER_MS: u32 = 300;
 
 /// The job and the chosen step.
 #[derive(Properties, PartialEq)]

@@ -12,7 +12,7 @@ mod notes;
 mod over;
 mod place;
 mod screen;
-mod sheet;
+pub mod sheet;
 mod tabs;
 
 pub use screen::Drill;

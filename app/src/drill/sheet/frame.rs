@@ -3,13 +3,13 @@
 use plant::Plate;
 
 /// Pixels of a meter.
-const SCALE: f64 = 255.0;
+pub const SCALE: f64 = 255.0;
 /// The middle of the heater.
 pub const MIDDLE: f64 = 248.0;
 /// The bottom of the jacket.
 pub const BOTTOM: f64 = 596.0;
 /// The bottom of the water.
-const WATER: f64 = 574.0;
+pub const WATER: f64 = 574.0;
 /// Foam and jacket at the sides, and above the water.
 const FOAM: f64 = 11.0;
 const LID: f64 = 34.0;
@@ -56,6 +56,21 @@ impl Frame {
             cover: if two && apart < COVER.0 + LINES { COVER.1 } else { COVER.0 },
             elements,
         }
+    }
+
+    /// The outline of the jacket.
+    pub fn jacket(&self) -> String {
+        let (left, half) = (self.left(), self.half);
+        format!("M{left} {}q0 -26 {half} -26t{half} 26V574q0 22 -{half} 22t-{half} -22Z", self.top + 26.0)
+    }
+
+    /// The outline of the tank in it.
+    pub fn shell(&self) -> String {
+        let (left, tank) = (MIDDLE - self.tank, self.tank);
+        format!(
+            "M{left} {}q0 -15 {tank} -15t{tank} 15V562q0 14 -{tank} 14t-{tank} -14Z",
+            self.tank_top + 12.0
+        )
     }
 
     /// Left side of the jacket.

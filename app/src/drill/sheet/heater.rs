@@ -43,19 +43,11 @@ pub fn Heater(props: &Props) -> Html {
 
 /// Jacket, tank, feet and pan.
 fn outline(frame: &Frame) -> Html {
-    let Frame { half, tank, top, tank_top, .. } = *frame;
     let (left, right) = (frame.left(), frame.right());
-    let jacket =
-        format!("M{left} {}q0 -26 {half} -26t{half} 26V574q0 22 -{half} 22t-{half} -22Z", top + 26.0,);
-    let shell = format!(
-        "M{} {}q0 -15 {tank} -15t{tank} 15V562q0 14 -{tank} 14t-{tank} -14Z",
-        MIDDLE - tank,
-        tank_top + 12.0,
-    );
     html! {
         <>
-            <path class="card" d={jacket} />
-            <path class="tank" d={shell} />
+            <path class="card" d={frame.jacket()} />
+            <path class="tank" d={frame.shell()} />
             <path class="ink" d={format!("M{} 594V613M{} 594V613", left + 16.0, right - 16.0)} />
             <path class="pan" d={format!("M{} 603V611H{}V603", left - 5.0, right + 5.0)} />
         </>

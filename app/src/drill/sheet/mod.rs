@@ -1,7 +1,7 @@
 //! The whole drawing: load center, heater in section, pipes, taps, the customer, the van.
 
 mod drawing;
-mod frame;
+pub mod frame;
 mod heater;
 pub mod hot;
 mod in_line;

@@ -47,6 +47,13 @@ pub struct Sample {
     pub dip_tube: Option<DipTube>,
 }
 
+impl Sample {
+    /// Water at the very top; none where the top is dry.
+    pub fn top(&self) -> Option<Temperature> {
+        self.layers.last().copied().flatten()
+    }
+}
+
 /// The whole job.
 #[derive(Clone, PartialEq, Debug, Default)]
 pub struct Picture {
