@@ -3,10 +3,11 @@
 use std::rc::Rc;
 
 use drill::debrief::{Part, Path, Piece, Rails, Stand};
-use plant::{Level, Screw};
+use plant::Screw;
 use yew::prelude::*;
 
 use super::drawing::{clock, use_width};
+use super::ladder_words::{in_words, name, stands};
 use super::sheet::Sheet;
 use super::svg::{px, stroke, word};
 use super::symbols::symbol;
@@ -26,7 +27,7 @@ const HEAD: f64 = 30.0;
 /// Half the length of a part in a rung.
 const HALF: f64 = 22.0;
 /// Current that is drawn.
-const RUNS: f64 = 0.3;
+pub const RUNS: f64 = 0.3;
 
 /// The job and the moment that is looked at.
 #[derive(Properties, PartialEq)]
@@ -83,41 +84,6 @@ pub fn LadderView(props: &Props) -> Html {
             <ul>{ for in_words(&voice, sheet, &now.path).into_iter().map(|one| html! { <li>{ one }</li> }) }</ul>
         </section>
     }
-}
-
-/// What each element gets, and which wires are not where they belong.
-fn in_words(voice: &words::Voice, sheet: &Sheet, path: &Path) -> Vec<String> {
-    let pieces = || sheet.picture.ladder.pieces().zip(&path.pieces);
-    let mut all = Vec::new();
-    for &level in sheet.levels() {
-        let found = pieces().find(|(piece, _)| piece.part == Part::Element(level));
-        let Some((piece, stand)) = found else { continue };
-        let element = sheet.fit(voice, &format!("debrief-element-{level}"));
-        let id = match () {
-            () if stand.amps.get() > RUNS => "debrief-ladder-heats",
-            () if piece.ends.iter().any(|screw| path.live.contains(screw)) => "debrief-ladder-waits",
-            () => "debrief-ladder-off",
-        };
-        all.push(voice.filled(
-            id,
-            &[("element", element.clone().into()), ("amps", voice.units().amps(stand.amps).into())],
-        ));
-        let leak = path.to_shell.get(level.index()).copied().unwrap_or_default();
-        if leak.get() > 0.05 {
-            let amps = voice.units().amps(leak);
-            all.push(
-                voice.filled("debrief-ladder-shell", &[("element", element.into()), ("amps", amps.into())]),
-            );
-        }
-    }
-    all.extend(path.astray.iter().map(|(end, on)| match on {
-        None => voice.filled("debrief-ladder-lifted", &[("end", voice.end(*end).into())]),
-        Some(on) => voice.filled(
-            "debrief-ladder-astray",
-            &[("end", voice.end(*end).into()), ("screw", voice.screw(*on).into())],
-        ),
-    }));
-    all
 }
 
 /// A conductor: thin, thick, or double where current flows.
@@ -207,13 +173,13 @@ impl<'a> Drawn<'a> {
             let right = side == 1;
             let x = if right { self.width - MARGIN } else { MARGIN };
             let (out, inner) = if right { ("ax screw-name", "end") } else { ("ax screw-name end", "") };
-            let (to_out, to_in) = if right { (9.0, -18.0) } else { (-9.0, 18.0) };
-            let name = self.sheet.rail(voice, side);
+            let (to_out, to_in) = if right { (9.0, -20.0) } else { (-9.0, 22.0) };
+            let leg = self.sheet.rail(voice, side);
             self.ink.push(word(
                 if right { "lab end" } else { "lab" },
                 if right { x + 30.0 } else { x - 30.0 },
                 head - 14.0,
-                name,
+                leg,
             ));
             let mut y = head;
             // The first wire makes up for what the other rail has more.
@@ -226,8 +192,18 @@ impl<'a> Drawn<'a> {
                 if !wire {
                     let middle = y + tall / 2.0;
                     let label = if inner.is_empty() { ("lab", "sub") } else { ("lab end", "sub end") };
-                    self.ink.push(word(label.0, x + to_in, middle - 1.0, self.name(voice, piece.part)));
-                    self.ink.push(word(label.1, x + to_in, middle + 13.0, standing_word(voice, *stand)));
+                    self.ink.push(word(
+                        label.0,
+                        x + to_in,
+                        middle - 1.0,
+                        name(voice, self.sheet, piece.part),
+                    ));
+                    self.ink.push(word(
+                        label.1,
+                        x + to_in,
+                        middle + 13.0,
+                        stands(voice, piece.part, *stand, false),
+                    ));
                 }
                 y += tall;
             }
@@ -269,39 +245,14 @@ impl<'a> Drawn<'a> {
             for (screw, at) in piece.ends.iter().zip([from, x]) {
                 self.ink.push(word("ax screw-name mid", at, y - 13.0, voice.screw(*screw)));
             }
-            let name = self.name(voice, piece.part);
+            let name = name(voice, self.sheet, piece.part);
             let (first, rest) = name.split_once(' ').unwrap_or((&name, ""));
             self.ink.push(word("lab mid", middle, y + 25.0, first.to_owned()));
             self.ink.push(word("lab mid", middle, y + 39.0, rest.to_owned()));
             let below = if rest.is_empty() { 39.0 } else { 53.0 };
-            let said = match piece.part {
-                Part::Element(_) if stand.amps.get() > RUNS => voice.units().amps(stand.amps),
-                Part::Element(_) if self.class(&piece.ends, 0.0) == "live" && stand.closed => {
-                    voice.text("debrief-ladder-live-short")
-                }
-                Part::Element(_) if stand.closed => voice.text("debrief-ladder-whole"),
-                Part::Element(_) => voice.text("debrief-ladder-broken"),
-                Part::Board if stand.closed => voice.text("debrief-ladder-powered"),
-                Part::Board => voice.text("debrief-ladder-dead"),
-                _ => standing_word(voice, *stand),
-            };
+            let live = self.class(&piece.ends, 0.0) == "live";
+            let said = stands(voice, piece.part, *stand, live);
             self.ink.push(word("sub mid", middle, y + below, said));
-        }
-    }
-
-    fn name(&self, voice: &words::Voice, part: Part) -> String {
-        match part {
-            Part::Breaker { slot, .. } => {
-                voice.filled("debrief-ladder-breaker", &[("slot", (slot + 1).into())])
-            }
-            Part::Blade { .. } => voice.text("debrief-ladder-box"),
-            Part::Limit(_) | Part::LowerLimit { .. } => voice.text("debrief-ladder-limit"),
-            Part::Contact(plant::ContactAt::LowerCold) => self.sheet.fit(voice, "debrief-control-lower"),
-            Part::Contact(_) => self.sheet.fit(voice, "debrief-control-upper"),
-            Part::Element(Level::Upper) => self.sheet.fit(voice, "debrief-element-upper"),
-            Part::Element(Level::Lower) => voice.text("debrief-element-lower"),
-            Part::Board => voice.text("debrief-ladder-board"),
-            Part::Wire(_) => String::new(),
         }
     }
 
@@ -339,8 +290,4 @@ impl<'a> Drawn<'a> {
     fn dot(&mut self, x: f64, y: f64) {
         self.dots.push(html! { <circle class="dot" cx={px(x)} cy={px(y)} r="3.2" /> });
     }
-}
-
-fn standing_word(voice: &words::Voice, stand: Stand) -> String {
-    voice.text(if stand.closed { "debrief-ladder-closed" } else { "debrief-ladder-open" })
 }

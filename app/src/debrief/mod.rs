@@ -8,6 +8,7 @@ mod hand_in;
 mod inspector;
 mod judged;
 mod ladder;
+mod ladder_words;
 mod markers;
 mod page;
 mod phase;

@@ -34,7 +34,7 @@ pub fn symbol(
             stroke(classes!("way", class, "box"), "M-22-11h44v22h-44ZM-12-4h24M-12 4h14".to_owned())
         }
         (_, true) => double(class, "M-22 0H22"),
-        (_, false) => html! { <>{ double(near, "M-22 0L14-17") }{ double(far, "M22 0h-2") }</> },
+        (_, false) => html! { <>{ double(near, "M-22 0L14-14") }{ double(far, "M22 0h-2") }</> },
     };
     html! {
         <g transform={place}>
