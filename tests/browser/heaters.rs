@@ -48,7 +48,7 @@ fn order(model: HeaterModel) -> Order {
     };
     (0..4000)
         .map(|seed| Order { heater: Some(model), ..Order::chance(seed, Mode::Solo) })
-        .find(|order| drill::settle(order).is_ok_and(|(setting, _)| setting.in_line == in_line))
+        .find(|order| drill::settle(order).is_ok_and(|settled| settled.setting.in_line == in_line))
         .expect("some seed draws it")
 }
 

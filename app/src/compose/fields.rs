@@ -1,7 +1,7 @@
 //! The fields of the form, in three groups.
 
 use bench::{Licence, Trap};
-use drill::{Family, Level};
+use drill::{Family, Level, Second};
 use plant::Location;
 use plant::climate::Climate;
 use plant::fault::FaultId;
@@ -99,6 +99,33 @@ fn wish_list<T: Copy + PartialEq + std::fmt::Debug + 'static>(
     }
 }
 
+/// What shall be wrong besides: nothing, as a rule.
+fn second(voice: &Voice, form: &FormHandle) -> Html {
+    let left =
+        [Second::Any, Second::Follows].into_iter().chain(FaultId::ALL.iter().copied().map(Second::One));
+    let say = |one: Second| match one {
+        Second::One(fault) => voice.fault(fault),
+        chance => voice.text(&format!("page-second-{}", String::from(chance))),
+    };
+    let choices: Vec<Choice> = left.map(|one| Choice::new(String::from(one), say(one))).collect();
+    let onchange = {
+        let form = form.clone();
+        Callback::from(move |value: String| form.dispatch(Field::Second(Second::try_from(value).ok())))
+    };
+    html! {
+        <div class="fields">
+            <Choices
+                label={voice.text("page-choose-second")}
+                {choices}
+                chosen={form.second.map(String::from).unwrap_or_default()}
+                none={AttrValue::from(voice.text("page-second-none"))}
+                {onchange}
+                hook="second"
+            />
+        </div>
+    }
+}
+
 fn licences(voice: &Voice, form: &FormHandle) -> Html {
     let choices = Licence::ALL
         .iter()
@@ -148,6 +175,7 @@ fn faults(voice: &Voice, form: &FormHandle) -> Html {
                     { chance_list(voice, form, "like", FaultId::ALL, form.like, |v, one| v.fault(one), Field::Like) }
                 </div>
             }
+            { second(voice, form) }
             if form.named {
                 <fieldset class="options" data-hook="faults">
                     <legend>{ voice.text("page-faults-named") }</legend>

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use bench::{Licence, Mode, Trap};
-use drill::{Family, Level, Order, OrderError, Wanted};
+use drill::{Family, Level, Order, OrderError, Second, Wanted};
 use plant::climate::Climate;
 use plant::fault::FaultId;
 use plant::household::HouseholdKind;
@@ -38,6 +38,8 @@ pub struct OrderForm {
     pub family: Option<Family>,
     /// What it shall look like.
     pub like: Option<FaultId>,
+    /// What shall be wrong besides.
+    pub second: Option<Second>,
     /// Traps ticked.
     pub traps: BTreeSet<Trap>,
     /// Simulated minutes, as typed.
@@ -73,6 +75,8 @@ pub enum Field {
     Family(Option<Family>),
     /// What it shall look like.
     Like(Option<FaultId>),
+    /// What shall be wrong besides.
+    Second(Option<Second>),
     /// A trap ticked or unticked.
     Trap(Trap, bool),
     /// Simulated minutes.
@@ -97,6 +101,7 @@ impl OrderForm {
             level: None,
             family: None,
             like: None,
+            second: None,
             traps: BTreeSet::new(),
             limit: String::new(),
             clock: String::new(),
@@ -120,6 +125,7 @@ impl OrderForm {
             level: self.level.filter(|_| !self.named),
             family: self.family.filter(|_| !self.named),
             like: self.like.filter(|_| !self.named),
+            second: self.second,
             traps: self.traps.iter().copied().collect(),
             limit_minutes: minutes("limit-minutes", &self.limit)?,
             clock_minutes: minutes("clock-minutes", &self.clock)?,
@@ -144,6 +150,7 @@ impl OrderForm {
             Field::Level(level) => self.level = level,
             Field::Family(family) => self.family = family,
             Field::Like(like) => self.like = like,
+            Field::Second(second) => self.second = second,
             Field::Trap(trap, true) => drop(self.traps.insert(trap)),
             Field::Trap(trap, false) => drop(self.traps.remove(&trap)),
             Field::Limit(limit) => self.limit = limit,

@@ -56,6 +56,7 @@ pub fn read(voice: &Voice, attempt: Rc<Attempt>) -> Result<Sheet, String> {
     let session = Rc::new(drill::replay(&made, &attempt.actions));
     Ok(Sheet {
         fault: made.fault.id,
+        second: made.second.clone(),
         starts_at: made.job.starts_at,
         steps: sheet::steps(voice, &session.log, &computed.moments),
         stretches: stretches(&computed.moments),
@@ -96,6 +97,7 @@ fn verdict(voice: &Voice, computed: &drill::Debrief, session: &Session, attempt:
         finding: written(voice, &attempt.actions),
         customer: customer_words(voice, session, computed),
         fault,
+        second: computed.second.as_ref().map(|case| voice.fault(case.id)),
         ending,
     }
 }

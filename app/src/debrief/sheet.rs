@@ -6,7 +6,7 @@ use bench::{Action, Entry, Session, Shown};
 use drill::Attempt;
 use drill::debrief::{Moment, Picture, Told};
 use plant::Level;
-use plant::fault::FaultId;
+use plant::fault::{FaultCase, FaultId};
 use quantity::Seconds;
 use words::Voice;
 
@@ -83,6 +83,8 @@ pub struct Verdict {
     pub headline: String,
     /// What was wrong.
     pub fault: String,
+    /// What was wrong besides.
+    pub second: Option<String>,
     /// What puts it right.
     pub remedy: String,
     /// What the learner wrote down last; empty for nothing.
@@ -127,6 +129,8 @@ pub struct Sheet {
     pub verdict: Verdict,
     /// What was wrong.
     pub fault: FaultId,
+    /// What was wrong besides.
+    pub second: Option<FaultCase>,
 }
 
 /// A sheet is made once for an attempt and never changes.

@@ -30,6 +30,9 @@ pub fn VerdictCard(props: &Props) -> Html {
         <section class="verdict" aria-label={voice.text("debrief-verdict")}>
             <dl>
                 { row("debrief-fault", verdict.fault.clone()) }
+                if let Some(second) = &verdict.second {
+                    { row("debrief-second-fault", second.clone()) }
+                }
                 { row("debrief-remedy", verdict.remedy.clone()) }
                 { row("debrief-finding", finding) }
                 { row("debrief-ending", verdict.ending.clone()) }

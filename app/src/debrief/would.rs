@@ -59,7 +59,7 @@ pub fn Would(props: &Props) -> Html {
 }
 
 fn instead(sheet: &Sheet, step: u32) -> Vec<Instead> {
-    had_it_been(&sheet.session.job, sheet.fault, &sheet.session.log, step)
+    had_it_been(&sheet.session.job, sheet.fault, sheet.second.as_ref(), &sheet.session.log, step)
 }
 
 /// Whether an act reads something off the world. The customer's words belong to the true week alone.

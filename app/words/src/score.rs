@@ -46,6 +46,7 @@ impl Voice {
                 names.join(", ")
             }
             Detail::Wrote { fault } => fault.map_or_else(|| self.text("fault-none"), |f| self.fault(f)),
+            Detail::Missed { fault } => self.fault(*fault),
             Detail::Hot { temperature } => self.units().temperature(*temperature),
             Detail::At { end } => self.end(*end),
             Detail::Point { point } => self.point(*point),

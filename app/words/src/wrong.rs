@@ -37,6 +37,7 @@ impl Voice {
             ),
             OrderError::EmptyList => self.text("wrong-order-empty"),
             OrderError::NothingFits => self.text("wrong-order-nothing-fits"),
+            OrderError::NoSecond => self.text("wrong-order-no-second"),
             OrderError::Fault(error) => self.fault_error(error),
         }
     }
@@ -149,6 +150,7 @@ mod tests {
             OrderError::OutOfRange { name: "day", low: 1.0, high: 365.0, value: 400.5 },
             OrderError::EmptyList,
             OrderError::NothingFits,
+            OrderError::NoSecond,
             OrderError::Fault(FaultError::UnknownParameter { id, name: "x".into(), known: "ohms".into() }),
             OrderError::Fault(FaultError::OutOfRange {
                 id,

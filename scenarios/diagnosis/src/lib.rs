@@ -18,7 +18,7 @@ use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use bench::{Action, Entry, Job, Session, Shown};
-use plant::fault::FaultId;
+use plant::fault::{FaultCase, FaultId};
 
 /// What one suspect would have shown at a step.
 #[derive(Clone, PartialEq, Debug)]
@@ -37,13 +37,19 @@ pub fn alive(job: &Job, truth: FaultId, log: &[Rc<Entry>], evidence: &[u32]) -> 
 }
 
 /// What every suspect would have shown at one step, the true fault left out. Of a fault's variants the one
-/// that comes closest to the true reading stands for it.
-pub fn had_it_been(job: &Job, truth: FaultId, log: &[Rc<Entry>], step: u32) -> Vec<Instead> {
+/// that comes closest to the true reading stands for it. A second fault of the house stays where it is.
+pub fn had_it_been(
+    job: &Job,
+    truth: FaultId,
+    beside: Option<&FaultCase>,
+    log: &[Rc<Entry>],
+    step: u32,
+) -> Vec<Instead> {
     let Some(entry) = (step as usize).checked_sub(1).and_then(|i| log.get(i)) else { return Vec::new() };
     let acts: Vec<&Action> = log.iter().take(step as usize).map(|e| &e.action).collect();
     let mut all: Vec<Instead> = Vec::new();
     for suspect in suspects(&job.home).into_iter().filter(|s| s.fault != truth) {
-        let mut session = Session::begin(world(job, &suspect));
+        let mut session = Session::begin(world_beside(job, &suspect, beside));
         let mut shown = Shown::Done;
         acts.iter().for_each(|act| shown = session.step(act).shown);
         let alike = reads_alike(&entry.outcome.shown, &shown);

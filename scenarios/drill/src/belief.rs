@@ -50,7 +50,7 @@ pub fn held(drill: &Drill, session: &Session, score: &Score) -> Vec<Held> {
         score.lines.iter().map(|line| (written(line), line.step)).collect();
     all()
         .into_iter()
-        .filter(|belief| belief.faults.is_empty() || belief.faults.contains(&drill.fault.id))
+        .filter(|belief| belief.faults.is_empty() || drill.has(&belief.faults))
         .filter(|belief| belief.saw.iter().all(|part| log.iter().any(|entry| has(part, entry))))
         .filter_map(|belief| {
             let (_, step) = lines.iter().find(|(line, _)| has(&belief.costs, line))?;

@@ -96,7 +96,7 @@ pub fn csv(rows: &[Row]) -> String {
             cell(&row.drill),
             (if row.seal == Seal::Sealed { "sealed" } else { "unsealed" }).to_owned(),
             ended(row).to_owned(),
-            s.truth.to_string(),
+            s.truth.to_string() + &s.second.map_or_else(String::new, |id| format!("+{id}")),
             verdict,
             yes(s.right),
             yes(s.cured),

@@ -12,6 +12,7 @@ use plant::household::HouseholdKind;
 use plant::{HeaterModel, Location};
 
 use crate::order::{Kind, Order, OrderError, RULES, Wanted};
+use crate::second::Second;
 use crate::wish::{Family, Level};
 
 const ALPHABET: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
@@ -115,7 +116,8 @@ pub fn encode(order: &Order) -> Result<String, CodeError> {
     let flags = sections.iter().fold(0, |all, on| (all << 1) | u32::from(*on));
     let mut bits = Bits(Vec::new());
     bits.put(order.rules, 1);
-    let wishes = order.level.is_some() || order.family.is_some() || order.like.is_some();
+    let wishes =
+        order.level.is_some() || order.family.is_some() || order.like.is_some() || order.second.is_some();
     let who = (index_of(&Mode::ALL, &order.mode) << 3) | (index_of(&Licence::ALL, &order.licence) << 1);
     bits.put(who | u32::from(wishes), 1);
     bits.put(flags, 1);
@@ -135,6 +137,7 @@ pub fn encode(order: &Order) -> Result<String, CodeError> {
         bits.put(order.level.map_or(0, |l| 1 + index_of(&Level::ALL, &l)), 1);
         bits.put(order.family.map_or(0, |f| 1 + index_of(&Family::ALL, &f)), 1);
         bits.put(order.like.map_or(0, number), 2);
+        bits.put(order.second.map_or(0, second_number), 2);
     }
     if !order.traps.is_empty() {
         bits.put(order.traps.iter().fold(0, |all, t| all | (1 << index_of(&Trap::ALL, t))), 2);
@@ -203,6 +206,7 @@ pub fn decode(text: &str) -> Result<Order, CodeError> {
             0 => None,
             like => Some(fault(like)?),
         };
+        order.second = second(r.take(2)?)?;
     }
     if on(2) {
         let mask = r.take(2)?;
@@ -238,6 +242,27 @@ fn fault(number_read: u32) -> Result<FaultId, CodeError> {
     FaultId::ALL.iter().copied().find(|f| number(*f) == number_read).ok_or(CodeError::Check)
 }
 
+/// Numbers of a second fault that is left to chance: above every fault's own.
+const ANY: u32 = 1022;
+const FOLLOWS: u32 = 1023;
+
+fn second_number(second: Second) -> u32 {
+    match second {
+        Second::Any => ANY,
+        Second::Follows => FOLLOWS,
+        Second::One(id) => number(id),
+    }
+}
+
+fn second(read: u32) -> Result<Option<Second>, CodeError> {
+    Ok(match read {
+        0 => None,
+        ANY => Some(Second::Any),
+        FOLLOWS => Some(Second::Follows),
+        one => Some(Second::One(fault(one)?)),
+    })
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -258,6 +283,12 @@ mod tests {
         };
         order.level = draw.chance(0.3).then(|| Level::ALL[draw.index(3)]);
         order.family = draw.chance(0.3).then(|| Family::ALL[draw.index(6)]);
+        order.second = match draw.index(6) {
+            0 => Some(Second::Any),
+            1 => Some(Second::Follows),
+            2 => Some(Second::One(all[draw.index(all.len())])),
+            _ => None,
+        };
         order.like = draw.chance(0.3).then(|| all[draw.index(all.len())]);
         order.traps = Trap::ALL.iter().copied().filter(|_| draw.chance(0.3)).collect();
         order.limit_minutes = draw.chance(0.3).then(|| 5 + draw.index(1000) as u16);

@@ -1,7 +1,7 @@
 //! Whether the house works after the job: an inspection of everything, and days lived on where that decides.
 
 use bench::{Ending, Helper, Session};
-use plant::fault::{Advice, Defect, FaultId, PartKind, Remedy};
+use plant::fault::{Advice, Defect, FaultCase, FaultId, PartKind, Remedy};
 use plant::home::Home;
 use plant::household::{self, Life, Symptom};
 use quantity::{Draw, Seconds};
@@ -69,7 +69,7 @@ pub fn judge(drill: &Drill, session: &Session) -> Cure {
     if let Some(Ending::Called { whom }) = session.ended {
         return match right {
             RightEnd::Call(needed) if needed == whom => {
-                Cure::HandedOn { whom, safe: left::safe(session, drill.fault.id) }
+                Cure::HandedOn { whom, safe: drill.wrong().all(|case| left::safe(session, case.id)) }
             }
             RightEnd::Call(needed) => Cure::CalledAmiss { whom, needed: Some(needed) },
             RightEnd::Own(_) if works(drill, session).is_empty() => Cure::Cured,
@@ -89,7 +89,7 @@ fn works(drill: &Drill, session: &Session) -> Vec<Defect> {
     let advised = |advice| session.me.advised.contains(&advice);
     let mut left = session.home.inspect();
     left.retain(|defect| match defect {
-        Defect::PowerOff => matches!(drill.fault.id, FaultId::F18 | FaultId::F63 | FaultId::F69),
+        Defect::PowerOff => drill.has(&[FaultId::F18, FaultId::F63, FaultId::F69]),
         Defect::LowSupply => !advised(Advice::LowSupplyVoltage),
         Defect::DampAir => !advised(Advice::DampAir),
         Defect::ColdMain => !advised(Advice::ColdMain),
@@ -97,7 +97,7 @@ fn works(drill: &Drill, session: &Session) -> Vec<Defect> {
         Defect::Demand => !advised(Advice::DemandExceedsCapacity) && !serves_as_is(drill, session),
         _ => true,
     });
-    if drill.fault.id == FaultId::F63 && session.home.plant.fill() < FULL {
+    if drill.has(&[FaultId::F63]) && session.home.plant.fill() < FULL {
         left.push(Defect::NotFull);
     }
     left
@@ -122,9 +122,13 @@ pub fn aftermath(drill: &Drill, session: &Session, days: u16) -> Option<Symptom>
     household::complaint(&household::week(&mut home, life, &mut draw, days))
 }
 
-/// Parts whose change is the remedy of this drill's fault.
+/// Parts whose change is the remedy of what is wrong.
 pub fn right_parts(drill: &Drill) -> Vec<PartKind> {
-    match drill.fault.id.remedy(&drill.fault.parameters) {
+    drill.wrong().flat_map(parts_of).collect()
+}
+
+fn parts_of(case: &FaultCase) -> Vec<PartKind> {
+    match case.id.remedy(&case.parameters) {
         Some(Remedy::Replace(part) | Remedy::FlushAndReplace(part) | Remedy::DryAndReplace(part)) => {
             vec![part]
         }
@@ -139,5 +143,5 @@ pub fn right_parts(drill: &Drill) -> Vec<PartKind> {
 
 /// Whether a licence covers the remedy of a drill.
 pub fn within_licence(drill: &Drill) -> bool {
-    licence::covers(drill.order.licence, drill.fault.id.fault().scope)
+    drill.wrong().all(|case| licence::covers(drill.order.licence, case.id.fault().scope))
 }

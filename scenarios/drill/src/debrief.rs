@@ -29,6 +29,8 @@ pub struct Debrief {
     pub title: Title,
     /// What was truly wrong.
     pub fault: FaultCase,
+    /// The second thing wrong, where there were two.
+    pub second: Option<FaultCase>,
     /// What the right end was for this licence.
     pub right_end: RightEnd,
     /// The score.
@@ -76,6 +78,7 @@ pub fn debrief(drill: &Drill, actions: &[bench::Action], rubric: &Rubric) -> Deb
     Debrief {
         title: drill.title,
         fault: drill.fault.clone(),
+        second: drill.second.clone(),
         right_end: cure::right_end(drill),
         beliefs: belief::held(drill, end, &score),
         score,

@@ -11,7 +11,7 @@ use crate::attempt::Attempt;
 use crate::class::Row;
 use crate::make::{Drill, make};
 use crate::order::{Order, OrderError};
-use crate::replay::{judge_among, replay};
+use crate::replay::{circles, judge_among, replay};
 use crate::rubric::Rubric;
 use crate::score::Score;
 
@@ -28,7 +28,7 @@ pub struct Grader {
 #[derive(Clone)]
 struct Kept {
     drill: Rc<Drill>,
-    circle: Rc<Circle>,
+    circles: Rc<[Circle]>,
 }
 
 /// One attempt, replayed and judged.
@@ -58,7 +58,7 @@ impl Grader {
             return Ok(kept.clone());
         }
         let drill = Rc::new(make(order)?);
-        let kept = Kept { circle: Rc::new(Circle::of(&drill.job)), drill };
+        let kept = Kept { circles: circles(&drill).into(), drill };
         if self.drills.len() >= KEPT {
             self.drills.pop_first();
         }
@@ -68,9 +68,9 @@ impl Grader {
 
     /// Replays and judges an attempt.
     pub fn grade(&mut self, attempt: &Attempt, rubric: &Rubric) -> Result<Graded, OrderError> {
-        let Kept { drill, circle } = self.kept(&attempt.order)?;
+        let Kept { drill, circles } = self.kept(&attempt.order)?;
         let session = replay(&drill, &attempt.actions);
-        let score = judge_among(&drill, &circle, &session, rubric);
+        let score = judge_among(&drill, &circles, &session, rubric);
         Ok(Graded { drill, session, score })
     }
 

@@ -1,15 +1,17 @@
 //! From an order to a drill: what is left to chance is drawn, the house is lived in, somebody calls.
 
 use bench::{Job, Trap};
+use plant::BoxKind;
 use plant::climate::Climate;
 use plant::fault::{FaultCase, FaultId, Parameters};
 use plant::home::{Home, Setting};
 use plant::household::{self, HouseholdKind, Life, Week};
-use plant::{BoxKind, Breaker, Circuit, HeaterModel, Installation, Location};
-use quantity::{Amps, Draw, Metres};
+use quantity::Draw;
 use serde::{Deserialize, Serialize};
 
+use crate::house::{house, houses, setting};
 use crate::order::{Order, OrderError, Wanted};
+use crate::second::{self, Second};
 use crate::wish::wished;
 
 /// A drill, resolved: nothing in it is left to chance any more.
@@ -23,6 +25,8 @@ pub struct Drill {
     pub setting: Setting,
     /// The fault with its numbers.
     pub fault: FaultCase,
+    /// A second one beside it, where the order asked for one.
+    pub second: Option<FaultCase>,
     /// What the people lived through before they called.
     pub week: Week,
     /// What the technician finds.
@@ -81,25 +85,15 @@ impl Title {
 
 /// Longest time a household puts up with trouble, in days.
 const LONGEST_DAYS: u16 = 7;
-/// Leg voltage of an ordinary evening, within the published service range (trade sheet 10.11: 5 %; drawn
-/// well inside it).
-const LEG_VOLTS: (f64, f64) = (118.0, 123.0);
-/// What the house has on besides, of its usual resistance (invented).
-const LOADS: (f64, f64) = (0.5, 2.0);
-/// Cold resistance of a sound element over the nominal one (trade sheet 2.2: +5/-10 % of the wattage).
-const TOLERANCE: (f64, f64) = (0.96, 1.08);
 /// Other kinds of household tried where the first would never notice: each is a week to live through.
 const OTHERS: usize = 3;
-/// A cable beside a live one for its own length: bundled with it (model).
-const GHOSTLY: Metres = Metres(10.0);
-
 /// Makes the drill of an order. The same order gives the same drill everywhere and always.
 pub fn make(order: &Order) -> Result<Drill, OrderError> {
     order.check()?;
-    let (setting, fault) = settle(order)?;
+    let Settled { setting, fault, second } = settle(order)?;
     let seed = u64::from(order.seed);
     let life = Life::drawn(&mut Draw::new(seed, "life"));
-    let (home, week) = somebody_calls(order, setting, &fault, life);
+    let (home, week) = somebody_calls(order, setting, [Some(&fault), second.as_ref()], life);
     let setting = home.setting;
     let job = Job {
         account: household::account(&week),
@@ -112,80 +106,104 @@ pub fn make(order: &Order) -> Result<Drill, OrderError> {
         limit_minutes: order.limit_minutes.map(f64::from),
     };
     let title = Title::drawn(seed, setting.climate);
-    Ok(Drill { order: order.clone(), title, setting, fault, week, job })
+    Ok(Drill { order: order.clone(), title, setting, fault, second, week, job })
+}
+
+impl Drill {
+    /// Everything that is wrong, the first fault first.
+    pub fn wrong(&self) -> impl Iterator<Item = &FaultCase> {
+        std::iter::once(&self.fault).chain(&self.second)
+    }
+
+    /// Whether one of these is what is wrong.
+    pub fn has(&self, any: &[FaultId]) -> bool {
+        self.wrong().any(|case| any.contains(&case.id))
+    }
+}
+
+/// What an order settles.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Settled {
+    /// Equipment, people, place, day.
+    pub setting: Setting,
+    /// The fault with its numbers.
+    pub fault: FaultCase,
+    /// The second one, where the order asked for one.
+    pub second: Option<FaultCase>,
 }
 
 /// What an order settles before anybody lives in the house: quick, and all that a list of drills needs.
-pub fn settle(order: &Order) -> Result<(Setting, FaultCase), OrderError> {
+pub fn settle(order: &Order) -> Result<Settled, OrderError> {
     let seed = u64::from(order.seed);
     let setting = setting(order);
     let houses = houses(order, setting);
     let takes = |id: FaultId| houses.iter().find(|home| fits(order, home, id));
-    let given = |id: FaultId, given: &Parameters| -> Result<(Setting, FaultCase), OrderError> {
+    let given = |id: FaultId, given: &Parameters| -> Result<Settled, OrderError> {
         let home = takes(id).ok_or(plant::fault::FaultError::DoesNotFit { id })?;
         let mut parameters = id.fault().complete(given, &mut numbers(seed, id))?;
         plant::fault::place_in(&mut parameters, home);
-        Ok((home.setting, FaultCase { id, parameters }))
+        let fault = FaultCase { id, parameters };
+        let second = order.second.map(|wanted| beside(order, wanted, home, &fault)).transpose()?;
+        Ok(Settled { setting: home.setting, fault, second })
     };
     let none = Parameters::new();
     match &order.fault {
         Wanted::One(id) => given(*id, &none),
         Wanted::Case(case) => given(case.id, &case.parameters),
         Wanted::List(list) => {
-            let fitting: Vec<FaultId> = list.iter().copied().filter(|id| takes(*id).is_some()).collect();
-            let index = Draw::new(seed, "fault").index(fitting.len());
-            given(*fitting.get(index).ok_or(OrderError::NothingFits)?, &none)
+            let weight = |id: FaultId| if takes(id).is_some() { 1.0 } else { 0.0 };
+            by_weight(list, weight, &mut Draw::new(seed, "fault"), |id| given(id, &none))
         }
         Wanted::Chance => {
-            let weights: Vec<f64> = FaultId::ALL
-                .iter()
-                .map(|id| if takes(*id).is_some() { id.fault().weight.get() } else { 0.0 })
-                .collect();
-            let index = Draw::new(seed, "fault").weighted(&weights);
-            given(*FaultId::ALL.get(index).ok_or(OrderError::NothingFits)?, &none)
+            let weight = |id: FaultId| if takes(id).is_some() { id.fault().weight.get() } else { 0.0 };
+            by_weight(FaultId::ALL, weight, &mut Draw::new(seed, "fault"), |id| given(id, &none))
         }
     }
 }
 
-/// Shares of houses that have a box in the line; the others have none. Invented: fused switches where the code asks for
-/// a disconnect in sight, timers and the utility's relays in some streets.
-const BOXES: [(BoxKind, f64); 3] =
-    [(BoxKind::FusedSwitch, 0.08), (BoxKind::Timer, 0.03), (BoxKind::UtilityRelay, 0.03)];
-
-/// Share of houses whose heater was changed for a bigger one on the old cable. Invented.
-const TOO_THIN: f64 = 0.03;
-/// By how many AWG numbers such a cable is too thin, and the thinnest there is (10 AWG asked for, 14 there).
-const THINNER: u8 = 4;
-const THINNEST: u8 = 14;
-
-/// Shares of the places where heaters stand. Invented.
-const LOCATIONS: [f64; Location::ALL.len()] = [0.35, 0.25, 0.25, 0.10, 0.05];
-
-/// Where chance puts the heater: nowhere it would freeze.
-fn drawn_location(seed: u64, climate: Climate) -> Location {
-    let weights: Vec<f64> = Location::ALL
-        .iter()
-        .zip(LOCATIONS)
-        .map(|(place, share)| if place.usual_in(climate) { share } else { 0.0 })
-        .collect();
-    Location::ALL.get(Draw::new(seed, "location").weighted(&weights)).copied().unwrap_or_default()
+/// One of a list by weight. One beside which no second fault of the kind asked for can be is put back, and another drawn.
+fn by_weight(
+    list: &[FaultId],
+    weight: impl Fn(FaultId) -> f64,
+    draw: &mut Draw,
+    given: impl Fn(FaultId) -> Result<Settled, OrderError>,
+) -> Result<Settled, OrderError> {
+    let mut weights: Vec<f64> = list.iter().map(|id| weight(*id)).collect();
+    let mut refused = OrderError::NothingFits;
+    while weights.iter().sum::<f64>() > 0.0 {
+        let index = draw.weighted(&weights);
+        let (Some(id), Some(left)) = (list.get(index), weights.get_mut(index)) else { break };
+        match given(*id) {
+            Err(OrderError::NoSecond) => (refused, *left) = (OrderError::NoSecond, 0.0),
+            settled => return settled,
+        }
+    }
+    Err(refused)
 }
 
-/// The box in the line that chance gives a house.
-fn drawn_box(seed: u64) -> Option<BoxKind> {
-    let none = 1.0 - BOXES.iter().map(|(_, share)| share).sum::<f64>();
-    let weights: Vec<f64> = BOXES.iter().map(|(_, share)| *share).chain([none]).collect();
-    BOXES.get(Draw::new(seed, "box in the line").weighted(&weights)).map(|(kind, _)| *kind)
-}
-
-/// The house as drawn; then the same with each other box in its line, for a fault that lives in one.
-fn houses(order: &Order, setting: Setting) -> Vec<Home> {
-    let others = [None].into_iter().chain(BoxKind::ALL.iter().copied().map(Some));
-    let others = others.filter(|one| *one != setting.in_line);
-    std::iter::once(setting.in_line)
-        .chain(others)
-        .map(|in_line| house(order, Setting { in_line, ..setting }))
-        .collect()
+/// The second fault of a house: of what the order wants, what goes with the first, by prior weight. Both are within the
+/// learner's licence: where one is somebody else's work the call ends there.
+fn beside(order: &Order, wanted: Second, home: &Home, first: &FaultCase) -> Result<FaultCase, OrderError> {
+    let seed = u64::from(order.seed);
+    let own = |id: FaultId| crate::licence::covers(order.licence, id.fault().scope);
+    let asked = |id: &FaultId| match wanted {
+        Second::Any => true,
+        Second::Follows => second::follows(first.id, *id),
+        Second::One(one) => *id == one,
+    };
+    let there = |id: FaultId| {
+        second::completed(seed, id, &Parameters::new(), home)
+            .filter(|case| own(id) && can_be(order, home, id) && second::go_together(home, first, case))
+    };
+    let cases: Vec<FaultCase> = match own(first.id) {
+        true => FaultId::ALL.iter().filter(|id| asked(id)).filter_map(|id| there(*id)).collect(),
+        false => Vec::new(),
+    };
+    let weights: Vec<f64> = cases.iter().map(|case| case.id.fault().weight.get()).collect();
+    if cases.is_empty() {
+        return Err(OrderError::NoSecond);
+    }
+    cases.get(Draw::new(seed, "second").weighted(&weights)).cloned().ok_or(OrderError::NoSecond)
 }
 
 /// The stream a fault's own numbers are drawn from; also used for what a suspect would look like.
@@ -213,105 +231,30 @@ const MELTS_A_FUSE: &[FaultId] = &[FaultId::F14, FaultId::F15, FaultId::F30];
 
 /// A fault is wished for, fits a house, and shows in it alone. A second supply carries the heater past a dead breaker or splice.
 fn fits(order: &Order, home: &Home, id: FaultId) -> bool {
+    can_be(order, home, id) && wished(order, id)
+}
+
+/// A fault can be in a house, and shows in it.
+fn can_be(order: &Order, home: &Home, id: FaultId) -> bool {
     let hidden = order.traps.contains(&Trap::SecondSource) && BEHIND_A_SECOND.contains(&id);
     let melts = home.setting.in_line == Some(BoxKind::FusedSwitch) && MELTS_A_FUSE.contains(&id);
-    (id.fault().fits)(home) && !hidden && !melts && wished(order, id)
-}
-
-/// The heaters dealt by chance and offered in the composer: all of them.
-pub const DEALT: &[HeaterModel] = HeaterModel::ALL;
-
-fn setting(order: &Order) -> Setting {
-    let seed = u64::from(order.seed);
-    let any = |purpose: &str, n: usize| Draw::new(seed, purpose).index(n);
-    let pick = |all: &[HeaterModel]| all.get(any("heater", all.len())).copied();
-    let climate = order
-        .climate
-        .or_else(|| Climate::ALL.get(any("climate", Climate::ALL.len())).copied())
-        .unwrap_or(Climate::MillValley);
-    Setting {
-        heater: order.heater.or_else(|| pick(DEALT)).unwrap_or(HeaterModel::Plain40),
-        household: order
-            .household
-            .or_else(|| HouseholdKind::ALL.get(any("household", HouseholdKind::ALL.len())).copied())
-            .unwrap_or(HouseholdKind::Couple),
-        climate,
-        day: order.day.unwrap_or(1 + any("day", 365) as u16),
-        in_line: drawn_box(seed),
-        location: order.location.unwrap_or_else(|| drawn_location(seed, climate)),
-    }
-}
-
-/// The sound house of an order, with its service, its elements' tolerances and its traps.
-fn house(order: &Order, setting: Setting) -> Home {
-    let seed = u64::from(order.seed);
-    let mut home = Home::sound(setting);
-    let drawn = Draw::new(seed, "service").between(LEG_VOLTS.0, LEG_VOLTS.1);
-    // An order speaks of 120 V legs; those of another service stand in proportion.
-    let nominal = home.plant.service.kind.leg();
-    home.plant.service.leg =
-        nominal * (order.leg_volts.unwrap_or(drawn) / plant::supply::LEG_120.get().get());
-    let mut evening = Draw::new(seed, "loads");
-    for load in home.plant.service.loads.each_mut() {
-        *load = *load * evening.between(LOADS.0, LOADS.1);
-    }
-    let mut tolerance = Draw::new(seed, "tolerance");
-    for element in &mut home.plant.elements {
-        element.tolerance = tolerance.between(TOLERANCE.0, TOLERANCE.1);
-    }
-    if Draw::new(seed, "cable too thin").chance(TOO_THIN) {
-        let thin = home.plant.wiring.conductor(home.plant.wiring.feeders()[0]).awg.saturating_add(THINNER);
-        home.plant.wiring.size(thin.min(THINNEST));
-    }
-    home.installation = Installation::drawn(&mut Draw::new(seed, "installation"), setting.location);
-    for trap in &order.traps {
-        lay(*trap, &mut home);
-    }
-    home
-}
-
-/// Lays the traps that live in the house; the others live in the kit and the people.
-fn lay(trap: Trap, home: &mut Home) {
-    let single = home.plant.wiring.hot_neutral;
-    let breakers = &mut home.plant.panel.breakers;
-    match trap {
-        Trap::MislabelledBreaker => {
-            for breaker in breakers {
-                breaker.label = match breaker.label {
-                    Circuit::Heater => Circuit::Dryer,
-                    Circuit::Dryer => Circuit::Heater,
-                    other => other,
-                };
-            }
-        }
-        // An off-peak heater's second circuit is one already: the directory calls it something else.
-        Trap::SecondSource if home.plant.plate.layout == plant::Layout::OffPeak => {
-            for breaker in breakers.iter_mut().filter(|b| b.feeds == Circuit::OffPeak) {
-                breaker.label = Circuit::Range;
-            }
-        }
-        Trap::SecondSource => {
-            home.plant.wiring.second_source = true;
-            let (feeds, rating) = (Circuit::SecondSource, Amps(30.0));
-            // On one leg and the neutral only the leg comes from elsewhere.
-            let fed = if single { Breaker::single(feeds, rating) } else { Breaker::sound(feeds, rating) };
-            if !breakers.iter().any(|b| b.feeds == feeds) {
-                // The directory never heard of it: an old circuit pressed into service.
-                breakers.push(Breaker { label: Circuit::Range, ..fed });
-            }
-        }
-        Trap::GhostVolts => home.plant.beside_live = GHOSTLY,
-        Trap::BrokenLead | Trap::SomebodyResets | Trap::WornLead | Trap::WrongJack | Trap::WeakBattery => {}
-    }
+    (id.fault().fits)(home) && !hidden && !melts
 }
 
 /// Lives in the house until somebody calls. Where these people would never notice, and the order leaves open
 /// who they are, the next kind of household lives there instead; only if none would notice do the first ones
 /// call without a complaint.
-fn somebody_calls(order: &Order, setting: Setting, fault: &FaultCase, life: Life) -> (Home, Week) {
+fn somebody_calls(
+    order: &Order,
+    setting: Setting,
+    wrong: [Option<&FaultCase>; 2],
+    life: Life,
+) -> (Home, Week) {
     let lived = |household| {
         let mut home = house(order, Setting { household, ..setting });
-        (fault.id.fault().apply)(&fault.parameters, &mut home);
+        for fault in wrong.into_iter().flatten() {
+            (fault.id.fault().apply)(&fault.parameters, &mut home);
+        }
         live(home, life, u64::from(order.seed))
     };
     let first = lived(setting.household);
@@ -342,8 +285,10 @@ mod tests {
     use std::collections::{BTreeMap, BTreeSet};
 
     use bench::Mode;
+    use plant::{Circuit, HeaterModel};
 
     use super::*;
+    use crate::house::DEALT;
 
     #[test]
     fn chance_follows_the_weights() {
@@ -358,7 +303,7 @@ mod tests {
             for id in FaultId::ALL.iter().filter(here) {
                 seen.entry(*id).or_default()[1] += weight(id) / total;
             }
-            let drawn = settle(&order).unwrap().1.id;
+            let drawn = settle(&order).unwrap().fault.id;
             assert!(here(&&drawn), "{drawn} with seed {seed}");
             seen.entry(drawn).or_default()[0] += 1.0;
         }
@@ -374,7 +319,7 @@ mod tests {
         let mut seen: BTreeMap<String, u32> = BTreeMap::new();
         for seed in 0..3000 {
             let order = Order { fault: Wanted::List(list.clone()), ..Order::chance(seed, Mode::Solo) };
-            let (setting, fault) = settle(&order).unwrap();
+            let Settled { setting, fault, .. } = settle(&order).unwrap();
             for name in
                 [fault.id.name(), setting.heater.name(), setting.household.name(), setting.climate.name()]
             {
@@ -400,17 +345,17 @@ mod tests {
         for seed in 0..300 {
             let chance = Order::chance(seed, Mode::Solo);
             for wanted in Level::ALL {
-                let id = settle(&Order { level: Some(wanted), ..chance.clone() }).unwrap().1.id;
+                let id = settle(&Order { level: Some(wanted), ..chance.clone() }).unwrap().fault.id;
                 assert_eq!(level(id), wanted);
             }
             for family in Family::ALL {
                 // A wish that nothing in this house meets is refused in words.
                 match settle(&Order { family: Some(family), ..chance.clone() }) {
-                    Ok((_, fault)) => assert_eq!(Family::of(fault.id), Some(family)),
+                    Ok(Settled { fault, .. }) => assert_eq!(Family::of(fault.id), Some(family)),
                     Err(error) => assert_eq!(error, OrderError::NothingFits),
                 }
             }
-            if let Ok((_, fault)) = settle(&Order { like: Some(FaultId::F10), ..chance }) {
+            if let Ok(Settled { fault, .. }) = settle(&Order { like: Some(FaultId::F10), ..chance }) {
                 assert!(alike(FaultId::F10).contains(&fault.id) && fault.id != FaultId::F10);
             }
         }

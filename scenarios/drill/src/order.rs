@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 
 use bench::{Licence, Mode, Trap};
 
+use crate::second::Second;
 use crate::wish::{Family, Level};
 
 /// The rules this program computes by. A change that makes an old attempt come out otherwise raises it.
@@ -55,6 +56,9 @@ pub struct Order {
     /// The fault it shall look like, without being it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub like: Option<FaultId>,
+    /// A second fault beside the first; none when absent.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub second: Option<Second>,
     /// Whose licence the learner holds.
     #[serde(default = "plumber")]
     pub licence: Licence,
@@ -145,6 +149,11 @@ pub enum OrderError {
     /// No fault of the list can be in this house.
     #[error("none of the faults asked for can be in this house: choose another heater or other faults")]
     NothingFits,
+    /// The second fault cannot be there beside the first.
+    #[error(
+        "no second fault of the kind asked for can be there beside the first: choose another, another heater or licence"
+    )]
+    NoSecond,
     /// The fault's own numbers.
     #[error(transparent)]
     Fault(#[from] plant::fault::FaultError),
@@ -167,6 +176,7 @@ impl Order {
             level: None,
             family: None,
             like: None,
+            second: None,
             licence: Licence::Plumber,
             traps: Vec::new(),
             mode,
@@ -205,6 +215,7 @@ impl Order {
             ("level", !named && self.level.is_none()),
             ("family", !named && self.family.is_none()),
             ("like", !named && self.like.is_none()),
+            ("second", matches!(self.second, Some(Second::Any | Second::Follows))),
         ];
         fields.into_iter().filter(|(_, left)| *left).map(|(name, _)| name).collect()
     }

@@ -6,7 +6,7 @@ use diagnosis::Circle;
 use crate::cure;
 use crate::make::Drill;
 use crate::rubric::Rubric;
-use crate::score::{Case, Score, score};
+use crate::score::{Case, Score, Truth, score};
 
 /// The session a list of acts leads to.
 pub fn replay(drill: &Drill, actions: &[Action]) -> Session {
@@ -26,13 +26,21 @@ pub fn states(drill: &Drill, actions: &[Action]) -> Vec<Session> {
 
 /// Judges a folded attempt under a rubric.
 pub fn judge(drill: &Drill, session: &Session, rubric: &Rubric) -> Score {
-    judge_among(drill, &Circle::of(&drill.job), session, rubric)
+    judge_among(drill, &circles(drill), session, rubric)
 }
 
-/// The same with the circle of the drill's suspects at hand.
-pub fn judge_among(drill: &Drill, circle: &Circle, session: &Session, rubric: &Rubric) -> Score {
+/// The circle of suspects of everything that is wrong; in each house of one stands the other fault.
+pub fn circles(drill: &Drill) -> Vec<Circle> {
+    let other = |at: usize| drill.wrong().enumerate().find(|(i, _)| *i != at).map(|(_, case)| case);
+    drill.wrong().enumerate().map(|(at, _)| Circle::beside(&drill.job, other(at))).collect()
+}
+
+/// The same with the circles of the drill's suspects at hand.
+pub fn judge_among(drill: &Drill, circles: &[Circle], session: &Session, rubric: &Rubric) -> Score {
     let cured = cure::judge(drill, session).is_right();
-    score(&Case { job: &drill.job, fault: drill.fault.id, circle, session, cured }, rubric)
+    let truths: Vec<Truth<'_>> =
+        drill.wrong().zip(circles).map(|(case, circle)| Truth { fault: case.id, circle }).collect();
+    score(&Case { job: &drill.job, truths: &truths, session, cured }, rubric)
 }
 
 /// An attempt's replay as bytes, for proofs that two machines agree: every step with all that came of it, the

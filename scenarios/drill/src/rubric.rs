@@ -70,6 +70,8 @@ pub enum RuleId {
     NoFinding,
     /// The finding names another repair.
     WrongFinding,
+    /// Of two things wrong one was not found.
+    SecondNotFound,
     /// The finding names the right repair for another cause.
     WrongCause,
     /// The finding names no evidence.
@@ -160,6 +162,7 @@ impl RuleId {
         Self::LeftHot,
         Self::NoFinding,
         Self::WrongFinding,
+        Self::SecondNotFound,
         Self::WrongCause,
         Self::NoEvidence,
         Self::EvidenceLeavesOthers,

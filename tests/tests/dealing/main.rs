@@ -71,7 +71,7 @@ fn chance(orders: u32) {
     let mut codes = BTreeSet::new();
     for seed in 0..orders {
         let order = Order::chance(seed, Mode::Solo);
-        let (setting, fault) = drill::settle(&order).unwrap();
+        let drill::Settled { setting, fault, .. } = drill::settle(&order).unwrap();
         let weight = |id: FaultId| id.fault().weight.get();
         enter(faults.entry(setting.heater).or_default(), fault.id, &fitting(setting), weight);
         *heaters.entry(setting.heater).or_default() += 1.0;
@@ -95,7 +95,7 @@ fn listed(orders: u32) {
     let mut counted: BTreeMap<HeaterModel, Table> = BTreeMap::new();
     for seed in 0..orders {
         let order = Order { fault: Wanted::List(list.clone()), ..Order::chance(seed, Mode::Solo) };
-        let (setting, fault) = drill::settle(&order).unwrap();
+        let drill::Settled { setting, fault, .. } = drill::settle(&order).unwrap();
         let among: Vec<FaultId> = fitting(setting).into_iter().filter(|id| list.contains(id)).collect();
         enter(counted.entry(setting.heater).or_default(), fault.id, &among, |_| 1.0);
     }

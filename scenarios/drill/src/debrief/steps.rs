@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use bench::{Action, Session, Shown};
-use plant::fault::FaultId;
+use plant::fault::{FaultCase, FaultId};
 use quantity::Seconds;
 
 use crate::make::Drill;
@@ -195,17 +195,21 @@ const fn is_reading(shown: &Shown) -> bool {
 /// else than was seen.
 fn ruled_out_by(drill: &Drill, end: &Session) -> Vec<BTreeSet<FaultId>> {
     let mut fell: std::collections::BTreeMap<FaultId, Option<usize>> = std::collections::BTreeMap::new();
-    for suspect in diagnosis::suspects(&drill.job.home) {
-        if suspect.fault == drill.fault.id {
-            continue;
+    // Of two things wrong each is told from the rest in houses that have the other.
+    for (truth, _) in drill.wrong().enumerate() {
+        let other = drill.wrong().enumerate().find(|(i, _)| *i != truth).map(|(_, case)| case);
+        for suspect in diagnosis::suspects(&drill.job.home) {
+            if drill.has(&[suspect.fault]) {
+                continue;
+            }
+            let at = first_difference(drill, end, &suspect, other);
+            let last = fell.entry(suspect.fault).or_insert(Some(0));
+            // A fault stands while one of its variants does: the last to fall decides.
+            *last = match (*last, at) {
+                (Some(a), Some(b)) => Some(a.max(b)),
+                _ => None,
+            };
         }
-        let at = first_difference(drill, end, &suspect);
-        let last = fell.entry(suspect.fault).or_insert(Some(0));
-        // A fault stands while one of its variants does: the last to fall decides.
-        *last = match (*last, at) {
-            (Some(a), Some(b)) => Some(a.max(b)),
-            _ => None,
-        };
     }
     let mut all = vec![BTreeSet::new(); end.log.len()];
     for (fault, at) in fell {
@@ -217,8 +221,13 @@ fn ruled_out_by(drill: &Drill, end: &Session) -> Vec<BTreeSet<FaultId>> {
 }
 
 /// The first step at which a suspect's world reads otherwise; none if it never does.
-fn first_difference(drill: &Drill, end: &Session, suspect: &diagnosis::Suspect) -> Option<usize> {
-    let mut session = Session::begin(diagnosis::world(&drill.job, suspect));
+fn first_difference(
+    drill: &Drill,
+    end: &Session,
+    suspect: &diagnosis::Suspect,
+    other: Option<&FaultCase>,
+) -> Option<usize> {
+    let mut session = Session::begin(diagnosis::world_beside(&drill.job, suspect, other));
     end.log.iter().position(|entry| {
         let outcome = session.step(&entry.action);
         is_reading(&entry.outcome.shown) && !diagnosis::reads_alike(&entry.outcome.shown, &outcome.shown)

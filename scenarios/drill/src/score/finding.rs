@@ -3,9 +3,10 @@
 use std::collections::BTreeSet;
 
 use bench::Fact;
+use bench::Finding;
 use plant::fault::FaultId;
 
-use super::{Case, Detail, Ledger, steps};
+use super::{Case, Detail, Ledger, Truth, steps};
 use crate::rubric::RuleId;
 
 /// What the written finding amounts to.
@@ -17,33 +18,61 @@ pub(super) struct Found {
 
 pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) -> Found {
     let early = steps::first(case.session, |e| steps::has(e, |f| matches!(f, Fact::RepairedWithoutFinding)));
-    let Some(finding) = case.session.me.findings.last() else {
+    let findings = &case.session.me.findings;
+    let Some(last) = findings.last() else {
         ledger.charge(RuleId::NoFinding, None, Detail::Plain);
         return Found { verdict: None, right: false, alive: BTreeSet::new() };
     };
     if early.is_some() {
         ledger.charge(RuleId::FindingAfterRepair, early, Detail::Plain);
     }
-    let step = Some(finding.step);
-    let right = finding.fault.is_some_and(|f| f.same_repair(case.fault));
+    let names = |finding: &Finding, truth: FaultId| finding.fault.is_some_and(|f| f.same_repair(truth));
+    // One thing wrong: what was written last is the finding. Two: each has the last that names it.
+    let of = |truth: FaultId| match case.truths {
+        [_] => Some(last).filter(|finding| names(finding, truth)),
+        _ => findings.iter().rev().find(|finding| names(finding, truth)),
+    };
+    if !case.faults().any(|truth| names(last, truth)) {
+        ledger.charge(RuleId::WrongFinding, Some(last.step), Detail::Wrote { fault: last.fault });
+        if last.evidence.is_empty() {
+            ledger.charge(RuleId::NoEvidence, Some(last.step), Detail::Plain);
+        }
+    }
     let mut alive = BTreeSet::new();
-    if !right {
-        ledger.charge(RuleId::WrongFinding, step, Detail::Wrote { fault: finding.fault });
-    } else if finding.fault != Some(case.fault) {
+    for truth in case.truths {
+        match of(truth.fault) {
+            Some(finding) => alive.extend(weigh(case, truth, finding, ledger)),
+            None if case.truths.len() > 1 => {
+                ledger.charge(RuleId::SecondNotFound, None, Detail::Missed { fault: truth.fault });
+            }
+            None => {}
+        }
+    }
+    Found { verdict: Some(last.fault), right: case.faults().all(|truth| of(truth).is_some()), alive }
+}
+
+/// What the evidence of a right finding is worth.
+fn weigh(
+    case: &Case<'_>,
+    truth: &Truth<'_>,
+    finding: &Finding,
+    ledger: &mut Ledger<'_>,
+) -> BTreeSet<FaultId> {
+    let step = Some(finding.step);
+    if finding.fault != Some(truth.fault) {
         ledger.charge(RuleId::WrongCause, step, Detail::Wrote { fault: finding.fault });
     }
     if finding.evidence.is_empty() {
         ledger.charge(RuleId::NoEvidence, step, Detail::Plain);
-    } else if right {
-        // Only what was seen before the finding can have led to it.
-        let held: Vec<u32> = finding.evidence.iter().copied().filter(|s| *s < finding.step).collect();
-        alive = case.circle.alive(case.fault, &case.session.log, &held);
-        // What nobody would have called for is no rival explanation of the call.
-        let rival = |f: &FaultId| !f.same_repair(case.fault) && !f.is_silent();
-        let others: Vec<FaultId> = alive.iter().copied().filter(rival).collect();
-        for fault in &others {
-            ledger.charge(RuleId::EvidenceLeavesOthers, step, Detail::Alive { faults: vec![*fault] });
-        }
+        return BTreeSet::new();
     }
-    Found { verdict: Some(finding.fault), right, alive }
+    // Only what was seen before the finding can have led to it.
+    let held: Vec<u32> = finding.evidence.iter().copied().filter(|s| *s < finding.step).collect();
+    let alive = truth.circle.alive(truth.fault, &case.session.log, &held);
+    // What nobody would have called for is no rival explanation of the call.
+    let rival = |f: &FaultId| !f.same_repair(truth.fault) && !f.is_silent();
+    for fault in alive.iter().copied().filter(rival) {
+        ledger.charge(RuleId::EvidenceLeavesOthers, step, Detail::Alive { faults: vec![fault] });
+    }
+    alive
 }

@@ -130,7 +130,7 @@ fn left_open(case: &Case<'_>) -> bool {
 /// Stopped and called: the house left safe, the customer told.
 fn called(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     let session = case.session;
-    if !left::safe(session, case.fault) {
+    if !case.faults().all(|id| left::safe(session, id)) {
         ledger.charge(RuleId::LeftUnsafe, None, Detail::Plain);
     }
     if !session.me.result_told {

@@ -24,14 +24,28 @@ use crate::rubric::{Account, Rubric, RuleId};
 pub struct Case<'a> {
     /// The job as handed to the bench.
     pub job: &'a Job,
-    /// What is truly wrong.
-    pub fault: FaultId,
-    /// Whom the evidence has to tell from each other.
-    pub circle: &'a diagnosis::Circle,
+    /// What is truly wrong, and whom the evidence has to tell from each: one fault, or two.
+    pub truths: &'a [Truth<'a>],
     /// The job folded to its end.
     pub session: &'a Session,
     /// The house afterwards has no complaint: found by simulating it on.
     pub cured: bool,
+}
+
+/// One thing that is truly wrong.
+#[derive(Clone, Copy)]
+pub struct Truth<'a> {
+    /// What.
+    pub fault: FaultId,
+    /// Everything else it could have been, in houses that have the other fault.
+    pub circle: &'a diagnosis::Circle,
+}
+
+impl Case<'_> {
+    /// The faults that are there.
+    fn faults(&self) -> impl Iterator<Item = FaultId> + '_ {
+        self.truths.iter().map(|truth| truth.fault)
+    }
 }
 
 /// Something that makes a line's sentence.
@@ -56,6 +70,11 @@ pub enum Detail {
     Wrote {
         /// Which; `None` for nothing wrong.
         fault: Option<FaultId>,
+    },
+    /// What was not found.
+    Missed {
+        /// Which.
+        fault: FaultId,
     },
     /// A temperature.
     Hot {
@@ -119,9 +138,12 @@ pub struct Score {
     pub failed: bool,
     /// What was truly wrong.
     pub truth: FaultId,
+    /// The second thing wrong, where there were two.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub second: Option<FaultId>,
     /// What was written, when something was.
     pub verdict: Option<Option<FaultId>>,
-    /// The verdict names the right repair.
+    /// The verdict names the right repair; of two, both findings do.
     pub right: bool,
     /// Faults that the named evidence leaves alive, the true one among them.
     pub alive: BTreeSet<FaultId>,
@@ -174,6 +196,8 @@ pub fn score(case: &Case<'_>, rubric: &Rubric) -> Score {
     repair::judge(case, &found, &mut ledger);
     finish::judge(case, &mut ledger);
     reports::judge(case, &mut ledger);
+    let mut faults = case.faults();
+    let truth = faults.next().unwrap_or(FaultId::F01);
     let mut lines = ledger.lines;
     lines.sort_by_key(|l| (l.step.unwrap_or(u32::MAX), l.account, l.rule));
     let failed = lines.iter().any(|l| l.gate);
@@ -187,7 +211,8 @@ pub fn score(case: &Case<'_>, rubric: &Rubric) -> Score {
         of: Account::ALL.map(|a| rubric.start(a)),
         lines,
         failed,
-        truth: case.fault,
+        truth,
+        second: faults.next(),
         verdict: found.verdict,
         right: found.right,
         alive: found.alive,

@@ -1,7 +1,7 @@
 //! Repair: the right part and rating, nothing changed in vain, nobody's work but one's own.
 
 use bench::person::Harm;
-use bench::{Action, Ending, Fact};
+use bench::{Action, Ending, Fact, Helper};
 use plant::End;
 use plant::fault::{Advice, Remedy};
 use plant::household::{Answer as Told, Question};
@@ -12,20 +12,21 @@ use crate::licence;
 use crate::rubric::RuleId;
 
 pub(super) fn judge(case: &Case<'_>, found: &Found, ledger: &mut Ledger<'_>) {
-    let fault = case.fault.fault();
-    let allowed = licence::covers(case.job.licence, fault.scope);
+    // Of two things wrong both are the learner's own work: the maker sees to it.
+    let Some(scope) = case.faults().next().map(|id| id.fault().scope) else { return };
+    let allowed = licence::covers(case.job.licence, scope);
     let called = match case.session.ended {
         Some(Ending::Called { whom }) => Some(whom),
         _ => None,
     };
     match called {
         Some(whom) if allowed => ledger.charge(RuleId::CalledWithoutNeed, last(case), Detail::Call { whom }),
-        Some(whom) if licence::helper_for(fault.scope) != Some(whom) => {
-            let right = licence::helper_for(fault.scope).unwrap_or(whom);
+        Some(whom) if licence::helper_for(scope) != Some(whom) => {
+            let right = licence::helper_for(scope).unwrap_or(whom);
             ledger.charge(RuleId::NotCured, last(case), Detail::Call { whom: right });
         }
         Some(_) => {}
-        None => handed_over(case, found, allowed, ledger),
+        None => handed_over(case, found, licence::helper_for(scope).filter(|_| !allowed), ledger),
     }
     parts(case, ledger);
     consent(case, ledger);
@@ -36,20 +37,22 @@ fn last(case: &Case<'_>) -> Option<u32> {
     u32::try_from(case.session.log.len()).ok().filter(|n| *n > 0)
 }
 
-fn handed_over(case: &Case<'_>, found: &Found, allowed: bool, ledger: &mut Ledger<'_>) {
-    let words: Vec<Advice> = case.fault.fault().remedies.iter().filter_map(advice).collect();
-    if !words.is_empty() {
+fn handed_over(case: &Case<'_>, found: &Found, helper: Option<Helper>, ledger: &mut Ledger<'_>) {
+    let mut by_hand = false;
+    for id in case.faults() {
+        let words: Vec<Advice> = id.fault().remedies.iter().filter_map(advice).collect();
+        by_hand |= words.is_empty();
         // Parts can serve as well as words: elements made for the supply, a heater that meets the demand.
-        let said = words.iter().any(|a| case.session.me.advised.contains(a));
+        let said = words.is_empty() || words.iter().any(|a| case.session.me.advised.contains(a));
         if !said && !case.cured {
             ledger.charge(RuleId::WrongWords, None, Detail::Plain);
         }
+    }
+    if !by_hand {
         return;
     }
     if !case.cured {
-        let detail = licence::helper_for(case.fault.fault().scope)
-            .filter(|_| !allowed)
-            .map_or(Detail::Plain, |whom| Detail::Call { whom });
+        let detail = helper.map_or(Detail::Plain, |whom| Detail::Call { whom });
         ledger.charge(RuleId::NotCured, None, detail);
     } else if !found.right {
         ledger.charge(RuleId::CuredByLuck, None, Detail::Plain);

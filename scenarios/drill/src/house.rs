@@ -1,0 +1,148 @@
+//! The sound house of an order: what nobody asked for is drawn from the seed, and the traps are laid.
+
+use bench::Trap;
+use plant::climate::Climate;
+use plant::home::{Home, Setting};
+use plant::household::HouseholdKind;
+use plant::{BoxKind, Breaker, Circuit, HeaterModel, Installation, Location};
+use quantity::{Amps, Draw, Metres};
+
+use crate::order::Order;
+
+/// Leg voltage of an ordinary evening, within the published service range (trade sheet 10.11: 5 %; drawn
+/// well inside it).
+const LEG_VOLTS: (f64, f64) = (118.0, 123.0);
+/// What the house has on besides, of its usual resistance (invented).
+const LOADS: (f64, f64) = (0.5, 2.0);
+/// Cold resistance of a sound element over the nominal one (trade sheet 2.2: +5/-10 % of the wattage).
+const TOLERANCE: (f64, f64) = (0.96, 1.08);
+/// A cable beside a live one for its own length: bundled with it (model).
+const GHOSTLY: Metres = Metres(10.0);
+
+/// Shares of houses that have a box in the line; the others have none. Invented: fused switches where the code asks for
+/// a disconnect in sight, timers and the utility's relays in some streets.
+const BOXES: [(BoxKind, f64); 3] =
+    [(BoxKind::FusedSwitch, 0.08), (BoxKind::Timer, 0.03), (BoxKind::UtilityRelay, 0.03)];
+
+/// Share of houses whose heater was changed for a bigger one on the old cable. Invented.
+const TOO_THIN: f64 = 0.03;
+/// By how many AWG numbers such a cable is too thin, and the thinnest there is (10 AWG asked for, 14 there).
+const THINNER: u8 = 4;
+const THINNEST: u8 = 14;
+
+/// Shares of the places where heaters stand. Invented.
+const LOCATIONS: [f64; Location::ALL.len()] = [0.35, 0.25, 0.25, 0.10, 0.05];
+
+/// Where chance puts the heater: nowhere it would freeze.
+fn drawn_location(seed: u64, climate: Climate) -> Location {
+    let weights: Vec<f64> = Location::ALL
+        .iter()
+        .zip(LOCATIONS)
+        .map(|(place, share)| if place.usual_in(climate) { share } else { 0.0 })
+        .collect();
+    Location::ALL.get(Draw::new(seed, "location").weighted(&weights)).copied().unwrap_or_default()
+}
+
+/// The box in the line that chance gives a house.
+fn drawn_box(seed: u64) -> Option<BoxKind> {
+    let none = 1.0 - BOXES.iter().map(|(_, share)| share).sum::<f64>();
+    let weights: Vec<f64> = BOXES.iter().map(|(_, share)| *share).chain([none]).collect();
+    BOXES.get(Draw::new(seed, "box in the line").weighted(&weights)).map(|(kind, _)| *kind)
+}
+
+/// The house as drawn; then the same with each other box in its line, for a fault that lives in one.
+pub(crate) fn houses(order: &Order, setting: Setting) -> Vec<Home> {
+    let others = [None].into_iter().chain(BoxKind::ALL.iter().copied().map(Some));
+    let others = others.filter(|one| *one != setting.in_line);
+    std::iter::once(setting.in_line)
+        .chain(others)
+        .map(|in_line| house(order, Setting { in_line, ..setting }))
+        .collect()
+}
+
+/// The heaters dealt by chance and offered in the composer: all of them.
+pub const DEALT: &[HeaterModel] = HeaterModel::ALL;
+
+pub(crate) fn setting(order: &Order) -> Setting {
+    let seed = u64::from(order.seed);
+    let any = |purpose: &str, n: usize| Draw::new(seed, purpose).index(n);
+    let pick = |all: &[HeaterModel]| all.get(any("heater", all.len())).copied();
+    let climate = order
+        .climate
+        .or_else(|| Climate::ALL.get(any("climate", Climate::ALL.len())).copied())
+        .unwrap_or(Climate::MillValley);
+    Setting {
+        heater: order.heater.or_else(|| pick(DEALT)).unwrap_or(HeaterModel::Plain40),
+        household: order
+            .household
+            .or_else(|| HouseholdKind::ALL.get(any("household", HouseholdKind::ALL.len())).copied())
+            .unwrap_or(HouseholdKind::Couple),
+        climate,
+        day: order.day.unwrap_or(1 + any("day", 365) as u16),
+        in_line: drawn_box(seed),
+        location: order.location.unwrap_or_else(|| drawn_location(seed, climate)),
+    }
+}
+
+/// The sound house of an order, with its service, its elements' tolerances and its traps.
+pub(crate) fn house(order: &Order, setting: Setting) -> Home {
+    let seed = u64::from(order.seed);
+    let mut home = Home::sound(setting);
+    let drawn = Draw::new(seed, "service").between(LEG_VOLTS.0, LEG_VOLTS.1);
+    // An order speaks of 120 V legs; those of another service stand in proportion.
+    let nominal = home.plant.service.kind.leg();
+    home.plant.service.leg =
+        nominal * (order.leg_volts.unwrap_or(drawn) / plant::supply::LEG_120.get().get());
+    let mut evening = Draw::new(seed, "loads");
+    for load in home.plant.service.loads.each_mut() {
+        *load = *load * evening.between(LOADS.0, LOADS.1);
+    }
+    let mut tolerance = Draw::new(seed, "tolerance");
+    for element in &mut home.plant.elements {
+        element.tolerance = tolerance.between(TOLERANCE.0, TOLERANCE.1);
+    }
+    if Draw::new(seed, "cable too thin").chance(TOO_THIN) {
+        let thin = home.plant.wiring.conductor(home.plant.wiring.feeders()[0]).awg.saturating_add(THINNER);
+        home.plant.wiring.size(thin.min(THINNEST));
+    }
+    home.installation = Installation::drawn(&mut Draw::new(seed, "installation"), setting.location);
+    for trap in &order.traps {
+        lay(*trap, &mut home);
+    }
+    home
+}
+
+/// Lays the traps that live in the house; the others live in the kit and the people.
+fn lay(trap: Trap, home: &mut Home) {
+    let single = home.plant.wiring.hot_neutral;
+    let breakers = &mut home.plant.panel.breakers;
+    match trap {
+        Trap::MislabelledBreaker => {
+            for breaker in breakers {
+                breaker.label = match breaker.label {
+                    Circuit::Heater => Circuit::Dryer,
+                    Circuit::Dryer => Circuit::Heater,
+                    other => other,
+                };
+            }
+        }
+        // An off-peak heater's second circuit is one already: the directory calls it something else.
+        Trap::SecondSource if home.plant.plate.layout == plant::Layout::OffPeak => {
+            for breaker in breakers.iter_mut().filter(|b| b.feeds == Circuit::OffPeak) {
+                breaker.label = Circuit::Range;
+            }
+        }
+        Trap::SecondSource => {
+            home.plant.wiring.second_source = true;
+            let (feeds, rating) = (Circuit::SecondSource, Amps(30.0));
+            // On one leg and the neutral only the leg comes from elsewhere.
+            let fed = if single { Breaker::single(feeds, rating) } else { Breaker::sound(feeds, rating) };
+            if !breakers.iter().any(|b| b.feeds == feeds) {
+                // The directory never heard of it: an old circuit pressed into service.
+                breakers.push(Breaker { label: Circuit::Range, ..fed });
+            }
+        }
+        Trap::GhostVolts => home.plant.beside_live = GHOSTLY,
+        Trap::BrokenLead | Trap::SomebodyResets | Trap::WornLead | Trap::WrongJack | Trap::WeakBattery => {}
+    }
+}
