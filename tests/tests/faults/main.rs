@@ -82,6 +82,7 @@ mod readings;
 mod rod;
 mod runaway;
 mod technician;
+mod two;
 mod wet;
 mod work;
 

@@ -117,8 +117,13 @@ impl Work {
     /// Writes the finding down.
     #[track_caller]
     pub fn finds(&mut self, evidence: &[u32]) {
-        let fault = Some(self.drill.fault.id);
-        self.act(Action::Finding { fault, evidence: evidence.to_vec() });
+        self.finds_the(self.drill.fault.id, evidence);
+    }
+
+    /// Writes a finding of this fault down.
+    #[track_caller]
+    pub fn finds_the(&mut self, fault: FaultId, evidence: &[u32]) {
+        self.act(Action::Finding { fault: Some(fault), evidence: evidence.to_vec() });
     }
 
     /// Fits the part of this kind that belongs here.
