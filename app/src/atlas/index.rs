@@ -1,5 +1,6 @@
 //! Every fault by name, with a search.
 
+use ::words::letters::small;
 use plant::fault::FaultId;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -20,8 +21,8 @@ pub fn Index() -> Html {
     };
     let named = |id: &FaultId| format!("{id} {}", voice.fault(*id));
     let has = |id: &&FaultId| {
-        let name = named(id).to_lowercase();
-        words.to_lowercase().split_whitespace().all(|word| name.contains(word))
+        let name = small(&named(id));
+        small(&words).split_whitespace().all(|word| name.contains(word))
     };
     let shown: Vec<&FaultId> = FaultId::ALL.iter().filter(has).collect();
     html! {

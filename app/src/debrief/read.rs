@@ -88,7 +88,7 @@ fn verdict(voice: &Voice, computed: &drill::Debrief, session: &Session, attempt:
             ("call", title.call.into()),
             ("street", format!("{} {}", title.house, title.street_name()).into()),
             ("fault", fault.clone().into()),
-            ("ending", ending.to_lowercase().into()),
+            ("ending", words::letters::small(&ending).into()),
         ],
     );
     Verdict {

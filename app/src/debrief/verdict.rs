@@ -25,7 +25,7 @@ pub fn VerdictCard(props: &Props) -> Html {
     let row = |name: &str, text: String| {
         html! { <><dt>{ voice.text(name) }</dt><dd>{ text }</dd></> }
     };
-    let sources = format!("{}/{}", Route::Sources.href(), props.sheet.fault.name().to_lowercase());
+    let sources = format!("{}/{}", Route::Sources.href(), props.sheet.fault.name().to_ascii_lowercase());
     html! {
         <section class="verdict" aria-label={voice.text("debrief-verdict")}>
             <dl>

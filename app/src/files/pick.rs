@@ -43,7 +43,7 @@ pub fn FilePick(props: &Props) -> Html {
                 for file in &files {
                     picked.push(read(file).await);
                 }
-                picked.sort_by(|a, b| a.name.cmp(&b.name));
+                quantity::sort::sort_by_key(&mut picked, |one| one.name.clone());
                 // The same file may be picked again after it was put right.
                 input.set_value("");
                 told.emit(picked);

@@ -54,7 +54,7 @@ pub fn Act(props: &Props) -> Html {
 
 /// An act as a short text that tests find it by: `breaker on=false slot=2`.
 pub fn act_slug(action: &Action) -> String {
-    let Ok(Value::Object(mut fields)) = serde_json::to_value(action) else { return String::new() };
+    let Value::Object(mut fields) = drill::json::value(action) else { return String::new() };
     let name = fields.remove("do").and_then(|name| name.as_str().map(str::to_owned)).unwrap_or_default();
     let mut words = vec![name];
     flatten(&Value::Object(fields), "", &mut words);
@@ -64,9 +64,8 @@ pub fn act_slug(action: &Action) -> String {
 fn flatten(value: &Value, name: &str, words: &mut Vec<String>) {
     match value {
         Value::Object(fields) => {
-            let mut keys: Vec<_> = fields.iter().collect();
-            keys.sort_by_key(|(key, _)| (*key).clone());
-            for (key, value) in keys {
+            // By name: that is how the object keeps them.
+            for (key, value) in fields {
                 let path = if name.is_empty() { key.clone() } else { format!("{name}.{key}") };
                 flatten(value, &path, words);
             }

@@ -1,6 +1,7 @@
 //! One constant as the page shows it.
 
 use quantity::{Kind, Listed};
+use words::letters::{capital, small};
 
 /// One constant, in words.
 #[derive(Clone, PartialEq, Debug)]
@@ -36,7 +37,7 @@ impl Entry {
         let usual = constant.usual().unwrap_or_default();
         let (kind, from) = (constant.tag().kind(), constant.tag().words());
         let at = format!("{module}::{ident}");
-        let text = [name.as_str(), &value, &usual, kind.name(), from, &at].join(" ").to_lowercase();
+        let text = small(&[name.as_str(), &value, &usual, kind.name(), from, &at].join(" "));
         Self { group: format!("{world}-{first}"), name, value, usual, kind, from, at, text }
     }
 }
@@ -45,11 +46,6 @@ impl Entry {
 fn fault_number(module: &str) -> Option<String> {
     let digits = module.strip_prefix('f')?;
     digits.chars().all(|c| c.is_ascii_digit()).then(|| format!("F{digits}"))
-}
-
-fn capital(name: &str) -> String {
-    let mut letters = name.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 /// Every constant, in the order of the code.

@@ -21,7 +21,7 @@ impl Filter {
 
     /// Whether a constant has the words; its kind aside.
     pub fn has_words(&self, entry: &Entry) -> bool {
-        self.words.to_lowercase().split_whitespace().all(|word| entry.text.contains(word))
+        words::letters::small(&self.words).split_whitespace().all(|word| entry.text.contains(word))
     }
 
     /// Whether a constant is shown.

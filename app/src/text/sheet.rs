@@ -109,7 +109,7 @@ pub fn taps(taps: &[TapView]) -> String {
 
 /// A detail's name.
 pub fn detail(place: Place, layout: Layout) -> String {
-    filled("sheet-detail", &[("place", super::place_of(place, layout).to_lowercase().into())])
+    filled("sheet-detail", &[("place", words::letters::small(&super::place_of(place, layout)).into())])
 }
 
 /// A cover that is on.

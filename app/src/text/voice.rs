@@ -114,8 +114,7 @@ pub fn sight(sight: &bench::Sight, units: Units) -> String {
 
 /// The same with a capital at its start.
 pub fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+    words::letters::capital(text)
 }
 
 /// A sentence after another one, which is closed first.

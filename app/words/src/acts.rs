@@ -179,9 +179,6 @@ impl Voice {
 
     /// A short kind of act, for tables: the word its file uses.
     pub fn act_kind(&self, act: &Action) -> String {
-        match serde_json::to_value(act) {
-            Ok(serde_json::Value::Object(map)) => map.get("do").map(kebab).unwrap_or_default(),
-            _ => String::new(),
-        }
+        drill::json::value(act).get("do").map(kebab).unwrap_or_default()
     }
 }

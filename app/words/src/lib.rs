@@ -11,6 +11,7 @@ mod acts;
 mod book;
 mod harms;
 mod language;
+pub mod letters;
 mod names;
 mod outcomes;
 mod people;

@@ -14,10 +14,9 @@ use crate::Voice;
 
 /// The name that serde writes for a plain variant, or the tag of one with fields.
 pub(crate) fn kebab<T: Serialize>(value: &T) -> String {
-    match serde_json::to_value(value) {
-        Ok(serde_json::Value::String(name)) => name,
-        _ => String::new(),
-    }
+    let written = drill::json::line(value);
+    let name = written.strip_prefix('"').and_then(|rest| rest.strip_suffix('"'));
+    name.unwrap_or_default().to_owned()
 }
 
 macro_rules! named {

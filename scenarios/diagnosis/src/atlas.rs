@@ -7,6 +7,7 @@ use bench::{Action, Job, Shown};
 use plant::fault::{FaultId, Parameters};
 use plant::household::{self, Life};
 use quantity::Draw;
+use quantity::sort::sort_by_key;
 
 use crate::rounds::Round;
 use crate::suspect::{Suspect, world};
@@ -114,7 +115,7 @@ impl Atlas {
                 tells: telling(&t),
             })
             .collect();
-        rows.sort_by_key(|row| std::cmp::Reverse(row.tells));
+        sort_by_key(&mut rows, |row| std::cmp::Reverse(row.tells));
         let mut twins: Vec<Twin> = others()
             .map(|(id, there)| Twin {
                 fault: *id,
@@ -125,7 +126,7 @@ impl Atlas {
                     .map(|t| (t.act.clone(), t.here.clone(), t.there.clone())),
             })
             .collect();
-        twins.sort_by_key(|twin| twin.acts);
+        sort_by_key(&mut twins, |twin| twin.acts);
         twins.truncate(TWINS);
         Some(Page { rows, twins })
     }

@@ -5,6 +5,7 @@ use quantity::{Chain, Digest};
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
 
+use crate::json;
 use crate::order::{Order, OrderError, RULES, plain};
 
 /// Largest file read, in bytes; a drill of a thousand acts has about a tenth of it.
@@ -157,11 +158,11 @@ impl Attempt {
 
     /// The digests: one for the drill with the learner's name, then one after each act.
     fn links(&self) -> Vec<Digest> {
-        let head = serde_json::to_vec(&(&self.learner, &self.order)).unwrap_or_default();
-        let mut chain = Chain::start(&head);
+        let head = json::line(&(&self.learner, &self.order));
+        let mut chain = Chain::start(head.as_bytes());
         let mut all = vec![chain.link()];
         for action in &self.actions {
-            chain = chain.then(&serde_json::to_vec(action).unwrap_or_default());
+            chain = chain.then(json::line(action).as_bytes());
             all.push(chain.link());
         }
         all
@@ -178,7 +179,7 @@ impl Attempt {
             actions: &self.actions,
             links,
         };
-        serde_json::to_string_pretty(&written).unwrap_or_default()
+        json::lines(&written)
     }
 
     /// Reads a file. Nothing in it is trusted: it is bounded, checked, and only ever folded.

@@ -61,7 +61,7 @@ pub fn held(drill: &Drill, session: &Session, score: &Score) -> Vec<Held> {
 
 /// As its JSON has it.
 fn written(of: &impl Serialize) -> Value {
-    serde_json::to_value(of).unwrap_or(Value::Null)
+    crate::json::value(of)
 }
 
 /// Whether a pattern is a part of a value. `{"from": a, "to": b}` stands for a number between them.

@@ -1,6 +1,6 @@
 //! The class table: one row an attempt, and what went wrong most.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use bench::{Ending, Session};
 
@@ -52,11 +52,12 @@ impl Row {
 pub fn commonest(rows: &[Row], account: Account) -> Vec<(RuleId, usize)> {
     let mut counts: BTreeMap<RuleId, usize> = BTreeMap::new();
     for row in rows {
-        let met: std::collections::BTreeSet<RuleId> = row.score.account(account).map(|l| l.rule).collect();
+        let mut met: BTreeSet<RuleId> = BTreeSet::new();
+        met.extend(row.score.account(account).map(|l| l.rule));
         met.into_iter().for_each(|rule| *counts.entry(rule).or_default() += 1);
     }
     let mut all: Vec<(RuleId, usize)> = counts.into_iter().collect();
-    all.sort_by_key(|(rule, n)| (std::cmp::Reverse(*n), *rule));
+    quantity::sort::sort_by_key(&mut all, |(rule, n)| (std::cmp::Reverse(*n), *rule));
     all
 }
 

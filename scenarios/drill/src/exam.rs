@@ -65,7 +65,7 @@ impl Opening {
 
     /// Writes it.
     pub fn write(&self) -> String {
-        serde_json::to_string_pretty(self).unwrap_or_default()
+        crate::json::lines(self)
     }
 
     /// Reads it.

@@ -9,6 +9,7 @@ pub mod debrief;
 pub mod exam;
 pub mod grade;
 mod house;
+pub mod json;
 mod left;
 pub mod licence;
 pub mod make;

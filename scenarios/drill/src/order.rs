@@ -198,7 +198,7 @@ impl Order {
 
     /// Writes it as a file.
     pub fn write(&self) -> String {
-        serde_json::to_string_pretty(self).unwrap_or_default()
+        crate::json::lines(self)
     }
 
     /// What nobody asked for: the fields of the file that chance fills from the seed.

@@ -89,7 +89,9 @@ fn table() -> &'static BTreeMap<FaultId, Entry> {
     static TABLE: OnceLock<BTreeMap<FaultId, Entry>> = OnceLock::new();
     TABLE.get_or_init(|| {
         let all: Vec<Entry> = serde_json::from_str(include_str!("../alike.json")).unwrap_or_default();
-        all.into_iter().map(|entry| (entry.fault, entry)).collect()
+        let mut table = BTreeMap::new();
+        table.extend(all.into_iter().map(|entry| (entry.fault, entry)));
+        table
     })
 }
 

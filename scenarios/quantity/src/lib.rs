@@ -7,6 +7,7 @@ pub mod det;
 mod digest;
 mod draw;
 mod provenance;
+pub mod sort;
 mod units;
 pub mod witness;
 

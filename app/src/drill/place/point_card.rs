@@ -134,7 +134,7 @@ fn land(end: End, screw: Screw) -> [Offer; 2] {
 fn elsewhere(end: End, wiring: &Wiring) -> Vec<(String, Action)> {
     let near = |screw: &Screw| screw.place() == end.home().place();
     let mut all: Vec<Screw> = Screw::ALL.iter().copied().filter(|one| wiring.has_screw(*one)).collect();
-    all.sort_by_key(|screw| !near(screw));
+    quantity::sort::sort_by_key(&mut all, |screw| !near(screw));
     all.into_iter()
         .flat_map(|screw| {
             [true, false]

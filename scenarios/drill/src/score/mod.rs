@@ -199,7 +199,7 @@ pub fn score(case: &Case<'_>, rubric: &Rubric) -> Score {
     let mut faults = case.faults();
     let truth = faults.next().unwrap_or(FaultId::F01);
     let mut lines = ledger.lines;
-    lines.sort_by_key(|l| (l.step.unwrap_or(u32::MAX), l.account, l.rule));
+    quantity::sort::sort_by_key(&mut lines, |l| (l.step.unwrap_or(u32::MAX), l.account, l.rule));
     let failed = lines.iter().any(|l| l.gate);
     let reached = Account::ALL.map(|account| {
         let lost: f64 = lines.iter().filter(|l| l.account == account).map(|l| l.points).sum();

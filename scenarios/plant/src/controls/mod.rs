@@ -107,7 +107,7 @@ pub fn burn(
         happened.push((at, Happening::JointBurnt { end }));
     }
     happened.extend(contact::advance(plant, time, live));
-    happened.sort_by(|(a, _), (b, _)| a.get().total_cmp(&b.get()));
+    quantity::sort::sort_by_key(&mut happened, |(at, _)| at.get());
     happened
 }
 

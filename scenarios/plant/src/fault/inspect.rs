@@ -195,7 +195,7 @@ impl Home {
         self.inspect_wiring(&mut found);
         self.inspect_water(&mut found);
         self.inspect_supply(&mut found);
-        found.sort();
+        quantity::sort::sort(&mut found);
         found.dedup();
         found
     }

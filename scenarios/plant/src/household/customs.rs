@@ -76,7 +76,7 @@ impl Figure for Habit {
             Days::Cold => "in the cold season".to_owned(),
             Days::Warm => "in the warm season".to_owned(),
         };
-        format!("at {} h {purpose:?} for {} min {days}", hour.si(), minutes.si()).to_lowercase()
+        format!("at {} h {purpose:?} for {} min {days}", hour.si(), minutes.si()).to_ascii_lowercase()
     }
 }
 

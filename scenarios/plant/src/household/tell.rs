@@ -174,7 +174,7 @@ fn how_much(week: &Week, symptom: Symptom) -> HowMuch {
         .filter(|d| d.ran_out())
         .filter_map(|d| d.until_cold.map(Seconds::to_minutes))
         .collect();
-    times.sort_by(f64::total_cmp);
+    quantity::sort::sort(&mut times);
     match times.get(times.len() / 2) {
         Some(m) => {
             let (minute, two, coarse) = STEPS.get();
