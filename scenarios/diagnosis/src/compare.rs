@@ -7,6 +7,9 @@ use quantity::{Pressure, Temperature};
 /// What two houses alike may differ by besides the instrument: absolute and relative. Supply that moves.
 /// Common practice, no source.
 const VOLTS: (f64, f64) = (2.5, 0.02);
+/// A drop across a joint or a contact moves with its current, not with the supply: contact of the probes, and a share of
+/// the drop. Common practice, no source: half a volt across a screw is told from none.
+const DROP: (f64, f64) = (0.5, 0.05);
 /// Element tolerance, and contact of the probes. Trade sheet 2.2.
 const OHMS: (f64, f64) = (0.1, 0.07);
 /// Supply and element together. Common practice, no source.
@@ -69,7 +72,9 @@ fn same_pressure(a: Pressure, b: Pressure) -> bool {
 fn displays_alike(a: &Display, b: &Display) -> bool {
     match (a, b) {
         (Display::Volts { volts: a }, Display::Volts { volts: b }) => {
-            on_scale(&multimeter::AC_VOLTS, a.get(), b.get(), VOLTS)
+            let (a, b) = (a.get(), b.get());
+            let drop = DROP.0 + DROP.1 * a.abs().max(b.abs());
+            on_scale(&multimeter::AC_VOLTS, a, b, (VOLTS.0.min(drop), VOLTS.1))
         }
         (Display::Ohms { ohms: a }, Display::Ohms { ohms: b }) => {
             on_scale(&multimeter::OHMS, a.get(), b.get(), OHMS)
@@ -137,6 +142,8 @@ mod tests {
         assert!(!reads_alike(&ohms(12.8), &Shown::Meter { display: Display::Over }));
         let volts = |v| Shown::Meter { display: Display::Volts { volts: Volts(v) } };
         assert!(reads_alike(&volts(240.0), &volts(238.5)) && !reads_alike(&volts(240.0), &volts(208.0)));
+        assert!(reads_alike(&volts(121.0), &volts(118.0)) && reads_alike(&volts(0.1), &volts(0.4)));
+        assert!(!reads_alike(&volts(0.1), &volts(1.4)));
         let amps = |a| Shown::Clamp { amps: Amps(a) };
         assert!(reads_alike(&amps(0.0), &amps(0.1)) && !reads_alike(&amps(0.0), &amps(18.75)));
         assert!(!reads_alike(&amps(0.0), &amps(1.0)) && !reads_alike(&amps(9.4), &amps(18.75)));

@@ -10,7 +10,7 @@ mod walk;
 
 pub use circle::Circle;
 pub use compare::reads_alike;
-pub use rounds::Round;
+pub use rounds::{COVERS, Round};
 pub use suspect::{Suspect, suspects, world, world_beside};
 pub use walk::{Telling, Walk};
 

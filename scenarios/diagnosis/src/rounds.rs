@@ -51,7 +51,8 @@ const FITTINGS: [Fitting; 6] = [
     Fitting::DrainValve,
     Fitting::BottomRim,
 ];
-const COVERS: [Cover; 8] = [
+/// Every cover in the way, in the order it comes off; the load center's last.
+pub const COVERS: [Cover; 9] = [
     Cover::BoxDoor,
     Cover::JunctionBox,
     Cover::Upper,
@@ -60,6 +61,7 @@ const COVERS: [Cover; 8] = [
     Cover::Lower,
     Cover::LowerInsulation,
     Cover::LowerShield,
+    Cover::PanelFront,
 ];
 /// Across every contact and every element, from the main to the last screw.
 const ACROSS: [(Screw, Screw); 28] = [
@@ -122,7 +124,8 @@ impl Round {
 
 fn arrive() -> Vec<Action> {
     let told = [Action::TellHousehold, Action::Gloves { on: true }, Action::EyeProtection { on: true }];
-    told.into_iter().chain(COVERS.map(|which| Action::Cover { which, off: true })).collect()
+    let covers = COVERS.into_iter().filter(|which| *which != Cover::PanelFront);
+    told.into_iter().chain(covers.map(|which| Action::Cover { which, off: true })).collect()
 }
 
 fn looks() -> impl Iterator<Item = Action> {

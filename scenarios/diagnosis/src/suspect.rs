@@ -66,40 +66,44 @@ pub fn world_beside(job: &Job, suspect: &Suspect, beside: Option<&FaultCase>) ->
         (also.id.fault().apply)(&also.parameters, &mut job.home);
     }
     (suspect.fault.fault().apply)(&suspect.parameters, &mut job.home);
-    let could =
-        |trips: fn(FaultId) -> bool| trips(suspect.fault) || beside.is_some_and(|also| trips(also.id));
-    if limit && could(overheats) {
+    let could = |what: Tripped| trips(suspect.fault, what) || beside.is_some_and(|also| trips(also.id, what));
+    if limit && could(Tripped::Limit) {
         job.home.plant.limit.tripped = true;
     }
-    if breaker && could(overloads) {
+    if breaker && could(Tripped::Breaker) {
         let heater = job.home.plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater);
         heater.for_each(|b| b.handle = Handle::Tripped);
     }
     job
 }
 
-/// Faults that run the tank to its limit, or warm the limit itself, before anybody calls: found by dealing thousands of
-/// drills, and kept to by `tests/tests/exhaustive`.
-const fn overheats(fault: FaultId) -> bool {
-    matches!(
-        fault,
-        FaultId::F05
-            | FaultId::F06
-            | FaultId::F07
-            | FaultId::F13
-            | FaultId::F14
-            | FaultId::F15
-            | FaultId::F30
-            | FaultId::F33
-            | FaultId::F35
-            | FaultId::F61
-            | FaultId::F68
-            | FaultId::F70
-            | FaultId::F71
-    )
+/// What weeks lived with each fault were found to end in, written by `tests/tests/dealing/trips.rs`.
+const LIVED: &str = include_str!("../trips.txt");
+
+/// What may be found tripped, in the order of the table's columns.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+enum Tripped {
+    Limit,
+    Breaker,
 }
 
-/// Faults that trip the breaker before anybody calls; found and kept to likewise.
-const fn overloads(fault: FaultId) -> bool {
-    matches!(fault, FaultId::F13 | FaultId::F14 | FaultId::F15 | FaultId::F20 | FaultId::F30)
+/// Whether a week with this fault ends with it tripped now and then.
+fn trips(fault: FaultId, what: Tripped) -> bool {
+    let name = fault.to_string();
+    let row = LIVED.lines().find_map(|line| line.strip_prefix(name.as_str()));
+    // The name, the weeks lived, then one column each.
+    let found = row.and_then(|row| row.split_whitespace().nth(1 + what as usize));
+    found.is_some_and(|found| found != "0")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_fault_has_lived() {
+        assert!(FaultId::ALL.iter().all(|id| LIVED.lines().any(|l| l.starts_with(&id.to_string()))));
+        assert!(trips(FaultId::F05, Tripped::Limit) && !trips(FaultId::F05, Tripped::Breaker));
+        assert!(trips(FaultId::F20, Tripped::Breaker) && !trips(FaultId::F41, Tripped::Limit));
+    }
 }

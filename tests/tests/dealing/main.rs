@@ -5,6 +5,8 @@
 
 mod alike;
 mod chi_square;
+mod first_look;
+mod trips;
 
 use std::collections::{BTreeMap, BTreeSet};
 

@@ -11,7 +11,7 @@ use plant::home::Home;
 use quantity::Temperature;
 
 /// Rungs of a number on a scale, as shares of its range.
-const RUNGS: &[f64] = &[0.1, 0.3, 0.5, 0.7, 0.9];
+const RUNGS: &[f64] = &[0.15, 0.5, 0.85];
 /// The same where a fault has more than one such number.
 const FEW: &[f64] = &[0.15, 0.5, 0.85];
 /// Steps by which the numbers of the likeliest are tried finer.

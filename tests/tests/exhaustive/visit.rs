@@ -4,30 +4,19 @@
 use std::rc::Rc;
 
 use bench::{
-    Action, Bucket, Clamped, Cover, Ending, Fitting, Helper, Licence, NewPart, Probe, Session, Shown, Sight,
-    Writing,
+    Action, Bucket, Clamped, Cover, Ending, Fitting, Helper, Licence, MeterFunction, NewPart, Probe, Session,
+    Shown, Sight, Writing,
 };
-use diagnosis::Round;
+use diagnosis::{COVERS, Round};
 use drill::licence;
 use plant::fault::{PartKind, Remedy, Scope};
 use plant::home::Home;
-use plant::{Circuit, End, Handle, Level, Place, Tap, Wire};
+use plant::{Circuit, End, Handle, Level, Place, Point, Tap, Wire};
 use quantity::{Amps, Pressure, Volume};
 
 use crate::suspicion::{Seen, Suspected};
 use crate::technician as by_the_book;
 
-const COVERS: [Cover; 9] = [
-    Cover::PanelFront,
-    Cover::BoxDoor,
-    Cover::JunctionBox,
-    Cover::Upper,
-    Cover::UpperInsulation,
-    Cover::UpperShield,
-    Cover::Lower,
-    Cover::LowerInsulation,
-    Cover::LowerShield,
-];
 /// Wires that carry an element's current while its thermostat calls.
 const SWITCHED: [Wire; 4] = [Wire::UpperSwitched, Wire::LowerSwitched, Wire::BoardUpper, Wire::BoardLower];
 const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
@@ -72,12 +61,13 @@ impl Visit {
         for round in [Round::Looking, Round::Running, Round::Water, Round::Dead] {
             // What was seen off or tripped is tried once, before anything is measured running.
             let before = match round {
-                Round::Looking => {
+                // Cheap looks first: whom they rule out draws no water.
+                Round::Looking => vec![Action::Ventilate],
+                Round::Running => {
                     let glasses = [true, false].map(|hot| Action::Sample { tap: Tap::Kitchen, hot });
                     let bucket = Action::Bucket { tap: Tap::Kitchen, volume: Volume::litres(4.0) };
-                    [Action::Ventilate, bucket].into_iter().chain(glasses).collect()
+                    [bucket].into_iter().chain(glasses).chain(self.try_breakers()).collect()
                 }
-                Round::Running => self.try_breakers(),
                 Round::Water => self.draw_down(),
                 Round::Dead => Vec::new(),
             };
@@ -103,12 +93,19 @@ impl Visit {
     /// Satisfied, then drawn cold by twelfths and at once: when each thermostat calls, and how warm it is there.
     fn draw_down(&self) -> Vec<Action> {
         let wiring = &self.sound.plant.wiring;
-        let mut readings: Vec<Action> = Wire::ALL
-            .iter()
-            .copied()
-            .filter(|wire| wiring.exists(*wire) && SWITCHED.contains(wire))
-            .map(|wire| Action::Clamp { around: Clamped::Wire { wire } })
+        let switched =
+            || Wire::ALL.iter().copied().filter(|wire| wiring.exists(*wire) && SWITCHED.contains(wire));
+        // A bad screw drops volts only while its element runs: before anything is satisfied again.
+        let joints = switched().chain(Some(Wire::Transfer).filter(|wire| wiring.exists(*wire)));
+        let mut readings: Vec<Action> = joints
+            .flat_map(|wire| [0, 1].map(|side| End { wire, side }))
+            .map(|end| Action::Meter {
+                function: MeterFunction::Volts,
+                red: Point::End(end),
+                black: Point::Screw(end.home()),
+            })
             .collect();
+        readings.extend(switched().map(|wire| Action::Clamp { around: Clamped::Wire { wire } }));
         readings.extend(LEVELS.map(|level| Action::Thermometer { at: Probe::Shell { level } }));
         let nominal = self.sound.plant.plate.nominal;
         let then = |volume| {
