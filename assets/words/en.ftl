@@ -275,6 +275,8 @@ fault-F72 = Thermostat that closes far too late
 fault-F73 = Service neutral loose
 fault-F74 = One fixture’s limit stop letting cold in
 fault-F75 = Soft leak of an element’s insulation
+fault-F76 = Element whose coil parts when it is warm
+fault-F77 = Thermostat contact that makes only at times
 fault-none = Nothing is wrong
 
 remedy-F01 = Change the lower element for one that matches the plate, with a new gasket.
@@ -352,6 +354,8 @@ remedy-F72 = Change the thermostat, then prove its cut-out and its cut-in.
 remedy-F73 = Nothing to change here. Call the utility or an electrician at once: voltages on both sides shift.
 remedy-F74 = Reset or change the cartridge of that fixture.
 remedy-F75 = Heat and dry it and test again; still below 1 MΩ, change the element.
+remedy-F76 = Change the element; it reads good while it is cool.
+remedy-F77 = Change the thermostat, then watch it close and open more than once.
 
 advice-demand-exceeds-capacity = The house asks for more hot water than this heater can make; a larger one, a second one or less flow would help.
 advice-low-supply-voltage = The building has 208 V; a heater rated 240 V makes three quarters of its power on it. Accept it, or fit elements rated 208 V.

@@ -276,6 +276,8 @@ fault-F72 = Termostato que cierra demasiado tarde
 fault-F73 = Neutro de la acometida flojo
 fault-F74 = El tope de un grifo deja pasar agua fría
 fault-F75 = Fuga leve en el aislamiento de un elemento
+fault-F76 = Elemento cuya bobina se abre al calentarse
+fault-F77 = Contacto del termostato que cierra sólo a veces
 fault-none = No hay nada mal
 
 remedy-F01 = Cambiar el elemento inferior por uno igual al de la placa, con empaque nuevo.
@@ -353,6 +355,8 @@ remedy-F72 = Cambiar el termostato; luego comprobar su corte y su conexión.
 remedy-F73 = Nada que cambiar aquí. Llamar enseguida a la compañía eléctrica o a un electricista: las tensiones de ambos lados se desplazan.
 remedy-F74 = Reajustar o cambiar el cartucho de ese grifo.
 remedy-F75 = Calentarlo, secarlo y probar otra vez; si sigue por debajo de 1 MΩ, cambiar el elemento.
+remedy-F76 = Cambiar el elemento; frío, mide bien.
+remedy-F77 = Cambiar el termostato; luego verlo cerrar y abrir más de una vez.
 
 advice-demand-exceeds-capacity = La casa pide más agua caliente de la que este calentador puede dar; ayudaría uno más grande, uno adicional o menos caudal.
 advice-low-supply-voltage = El edificio tiene 208 V; un calentador de 240 V da ahí tres cuartas partes de su potencia. Se acepta, o se ponen elementos de 208 V.

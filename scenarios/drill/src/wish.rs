@@ -53,10 +53,10 @@ impl Family {
     pub const fn faults(self) -> &'static [FaultId] {
         use FaultId::*;
         match self {
-            Self::Elements => &[F01, F02, F13, F14, F15, F16, F17, F29, F67, F75],
+            Self::Elements => &[F01, F02, F13, F14, F15, F16, F17, F29, F67, F75, F76],
             Self::Controls => &[
                 F05, F06, F07, F08, F09, F10, F11, F12, F33, F34, F35, F36, F48, F60, F61, F62, F68, F70,
-                F71, F72,
+                F71, F72, F77,
             ],
             Self::Supply => {
                 &[F18, F19, F20, F21, F22, F23, F24, F25, F26, F27, F28, F30, F31, F64, F65, F66, F69, F73]

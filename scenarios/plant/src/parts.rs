@@ -2,6 +2,7 @@
 
 mod contacts;
 mod element;
+mod fickle;
 mod film;
 
 use quantity::{Constant, Kelvins, Metres, Ohms, Tag};
@@ -14,10 +15,11 @@ use crate::points::{End, Screw};
 
 /// The tagged constants of the parts.
 pub(crate) const SOURCES: &[&[quantity::Listed]] =
-    &[CONSTANTS, contacts::CONSTANTS, element::CONSTANTS, film::CONSTANTS];
+    &[CONSTANTS, contacts::CONSTANTS, element::CONSTANTS, fickle::CONSTANTS, film::CONSTANTS];
 
 pub use contacts::{Contact, ContactAt, Limit, Spot, Thermostat};
 pub use element::{Density, Element, Gasket, Scale, SheathFault};
+pub use fickle::{Fickle, Parting};
 pub use film::Film;
 
 quantity::constants! {

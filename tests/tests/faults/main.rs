@@ -77,6 +77,8 @@ mod f72;
 mod f73;
 mod f74;
 mod f75;
+mod f76;
+mod f77;
 mod in_vain;
 mod readings;
 mod rod;
@@ -96,7 +98,7 @@ use plant::fault::{FaultError, FaultId};
 use tankwright_tests::tree;
 
 /// The whole proper job for each fault.
-const PERFECT: [(FaultId, fn() -> work::Work); 75] = [
+const PERFECT: [(FaultId, fn() -> work::Work); 77] = [
     (FaultId::F01, f01::perfect),
     (FaultId::F02, f02::perfect),
     (FaultId::F03, f03::perfect),
@@ -172,6 +174,8 @@ const PERFECT: [(FaultId, fn() -> work::Work); 75] = [
     (FaultId::F73, f73::perfect),
     (FaultId::F74, f74::perfect),
     (FaultId::F75, f75::perfect),
+    (FaultId::F76, f76::perfect),
+    (FaultId::F77, f77::perfect),
 ];
 
 #[test]

@@ -76,12 +76,13 @@ impl Plant {
     /// Whether a contact stands closed.
     pub fn makes(&self, at: ContactAt) -> bool {
         match at {
-            ContactAt::UpperCold => self.thermostats[0].blade_calls(),
+            ContactAt::UpperCold => self.thermostats[0].blade_calls() && !self.thermostats[0].misses(),
             ContactAt::UpperHot => !self.thermostats[0].blade_calls(),
             // A board closes one relay at a time, the upper element's first.
             ContactAt::LowerCold => {
                 let waits = self.wiring.layout == Layout::Electronic && self.thermostats[0].blade_calls();
-                self.thermostats[1].stuck.unwrap_or(self.thermostats[1].calling && !waits)
+                let lower = &self.thermostats[1];
+                lower.stuck.unwrap_or(lower.calling && !waits) && !lower.misses()
             }
             ContactAt::LimitOne => self.limit.closed(0),
             ContactAt::LimitTwo => self.limit.closed(1),

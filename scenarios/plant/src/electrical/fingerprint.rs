@@ -99,7 +99,7 @@ impl Plant {
             }
             let leak = self.conducting_leak(level);
             mix.number(element.coil().get());
-            mix.add(u64::from(element.open));
+            mix.add(u64::from(element.is_broken()));
             // A fault in the coil is a node of its own, whether it conducts or not.
             mix.add(u64::from(element.leak.is_some()));
             let leak = leak.map_or([-1.0; 2], |leak| [leak.fraction, leak.resistance.get()]);

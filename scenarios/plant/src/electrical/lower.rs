@@ -295,7 +295,7 @@ impl Lowered {
                 let x = leak.fraction.clamp(0.0, 1.0);
                 // A coil that is broken as well is broken on the far side of the fault, as seen from
                 // its nearer end: that end still reaches the sheath.
-                let (near, far) = match element.open {
+                let (near, far) = match element.is_broken() {
                     false => (sound(x), sound(1.0 - x)),
                     true if 2.0 * x <= 1.0 => (sound(x), broken),
                     true => (broken, sound(1.0 - x)),
@@ -306,7 +306,7 @@ impl Lowered {
                     self.join(tap, shell, conductance(leak.resistance)),
                 ]
             }
-            _ => [self.join(a, b, if element.open { broken } else { sound(1.0) }), None, None],
+            _ => [self.join(a, b, if element.is_broken() { broken } else { sound(1.0) }), None, None],
         };
         if a.is_some() {
             let insulation = conductance(element.insulation());

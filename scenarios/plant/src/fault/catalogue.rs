@@ -171,4 +171,8 @@ catalogue! {
     F74 f74 "F74",
     /// Insulation of an element leaks softly.
     F75 f75 "F75",
+    /// An element's coil that parts when it is warm.
+    F76 f76 "F76",
+    /// A thermostat's contact that misses.
+    F77 f77 "F77",
 }

@@ -76,6 +76,8 @@ mod f72;
 mod f73;
 mod f74;
 mod f75;
+mod f76;
+mod f77;
 mod inspect;
 mod numbers;
 mod remedy;

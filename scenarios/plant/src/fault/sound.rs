@@ -44,6 +44,7 @@ impl Home {
         plant.films = Default::default();
         for element in &mut plant.elements {
             element.open = false;
+            element.parting = None;
             element.stamp = plant.plate.element;
             if element.is_shorted() {
                 element.tolerance = 1.0;
@@ -59,6 +60,7 @@ impl Home {
             thermostat.stuck = None;
             thermostat.cold_contact = Contact::Sound;
             thermostat.hot_contact = Contact::Sound;
+            thermostat.fickle = None;
             thermostat.cold_spot = Spot::default();
             thermostat.hot_spot = Spot::default();
             thermostat.seated = true;

@@ -3,6 +3,7 @@
 use quantity::{Constant, Kelvins, Ohms, Tag, Temperature};
 use serde::{Deserialize, Serialize};
 
+use super::Fickle;
 use crate::named::named;
 
 quantity::constants! {
@@ -80,6 +81,9 @@ pub struct Thermostat {
     pub cold_contact: Contact,
     /// Contact made while satisfied (U1-U4); the lower thermostat has none.
     pub hot_contact: Contact,
+    /// The contact made while calling has a film on it, and makes only at times.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fickle: Option<Fickle>,
     /// What heat has made of the contact made while calling.
     pub cold_spot: Spot,
     /// What heat has made of the contact made while satisfied.
@@ -103,6 +107,7 @@ impl Thermostat {
             stuck: None,
             cold_contact: Contact::Sound,
             hot_contact: Contact::Sound,
+            fickle: None,
             cold_spot: Spot::default(),
             hot_spot: Spot::default(),
             seated: true,
@@ -113,6 +118,11 @@ impl Thermostat {
     /// Where the blade really is, welds considered.
     pub fn blade_calls(&self) -> bool {
         self.stuck.unwrap_or(self.calling)
+    }
+
+    /// It stands closed, and its contact does not make.
+    pub fn misses(&self) -> bool {
+        self.fickle.is_some_and(|contact| contact.misses)
     }
 }
 

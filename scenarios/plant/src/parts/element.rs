@@ -3,6 +3,7 @@
 use quantity::{Constant, Metres, Ohms, Seconds, Tag, Temperature};
 use serde::{Deserialize, Serialize};
 
+use super::Parting;
 use crate::heater::Rating;
 use crate::named::named;
 
@@ -88,6 +89,9 @@ pub struct Element {
     pub tolerance: f64,
     /// The coil is broken.
     pub open: bool,
+    /// The coil is broken where its ends touch while they are cool.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub parting: Option<Parting>,
     /// A path from coil to sheath.
     pub leak: Option<SheathFault>,
     /// That path leads through a crack which only water makes conduct.
@@ -120,6 +124,7 @@ impl Element {
             density: Density::High,
             tolerance: 1.0,
             open: false,
+            parting: None,
             leak: None,
             leak_needs_water: false,
             splits: None,
@@ -132,6 +137,11 @@ impl Element {
             scorched: false,
             gasket: Gasket::sound(),
         }
+    }
+
+    /// No current finds a way through the coil now.
+    pub fn is_broken(&self) -> bool {
+        self.open || self.parting.is_some_and(|coil| coil.apart)
     }
 
     /// Resistance from screw to screw of an unbroken coil at work: what the stamp speaks of.

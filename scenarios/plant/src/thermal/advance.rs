@@ -59,6 +59,9 @@ quantity::constants! {
     const NO_POWER: Constant = Constant::new("power that counts as none", 1e-3, "W", Tag::Model("leakage"));
     /// Step of enthalpy over which growth is taken.
     const SMALL_HEAT: Constant = Constant::new("step of enthalpy", 500.0, "J/kg", Tag::Model("0.1 K"));
+    /// Longest step while a contact or a coil may come or go.
+    const WATCHED: Constant =
+        Constant::new("longest step while a contact or coil may come or go", 60.0, "s", Tag::Model("step"));
     /// Longest step while a burst clears the drain.
     const CLEARING: Constant = Constant::new("longest step while the drain clears", 2.0, "s", Tag::Model("step"));
 }
@@ -94,6 +97,7 @@ impl Plant {
         self.set_probes();
         let kept = self.keep_hours(0.0);
         let jumped = kept.into_iter().chain(self.snap()).map(|what| (Seconds(0.0), what)).collect();
+        self.come_and_go();
         let mut run = Run { at: 0.0, happened: jumped, live: self.standing(), watts: [0.0; 2] };
         self.energised(&mut run);
         for _ in 0..MOST_STEPS.get() {
@@ -174,9 +178,10 @@ impl Plant {
     /// How long currents and flows may stand as they are, s.
     fn horizon(&self, run: &Run, wetted: [bool; 2]) -> f64 {
         let soonest = controls::horizon(self, &run.live, wetted).get();
-        let glows = (0..2).any(|i| !wetted[i] && run.watts[i] > 1.0 && !self.elements[i].open);
+        let glows = (0..2).any(|i| !wetted[i] && run.watts[i] > 1.0 && !self.elements[i].is_broken());
         // Water that rises over an element, or leaves it, is followed closely enough by the flow's own steps.
         let soonest = if glows { soonest.min(GLOWING.get()) } else { soonest };
+        let soonest = if self.comes_and_goes(run) { soonest.min(WATCHED.get()) } else { soonest };
         let hours = self.in_line.and_then(|fitted| fitted.hours);
         let change = hours.map(|hours| hours.until(Seconds(self.clock.get() + run.at)).get());
         let soonest = change.map_or(soonest, |change| soonest.min(change));

@@ -6,7 +6,7 @@ use solver::tank::{Cross, Probe};
 use super::advance::{LEVELS, Run};
 use super::vessel;
 use crate::controls::{self, thermostat};
-use crate::{Happening, Plant};
+use crate::{Happening, Level, Plant, Thermostat};
 
 /// Probes on the wall, in the order of the tank's list.
 const UPPER: u32 = 0;
@@ -140,11 +140,39 @@ impl Plant {
     pub(super) fn switch(&mut self, run: &mut Run) -> bool {
         let jumped = self.snap();
         let mut moved = !jumped.is_empty();
+        moved |= self.come_and_go();
         let kept = self.keep_hours(run.at);
         moved |= kept.is_some();
         kept.into_iter().for_each(|what| run.note(what));
         jumped.into_iter().for_each(|what| run.note(what));
         moved
+    }
+
+    /// Lets contacts that miss and coils that part follow blade and water. Returns whether one came or went.
+    pub(super) fn come_and_go(&mut self) -> bool {
+        let mut moved = false;
+        for level in LEVELS {
+            let water = self.beside_element(level);
+            let thermostat = &mut self.thermostats[level.index()];
+            let closed = thermostat.blade_calls();
+            let bent = thermostat.cut_out().above(thermostat.body);
+            moved |= thermostat.fickle.as_mut().is_some_and(|contact| contact.follow(closed, bent));
+            let coil = self.elements[level.index()].parting.as_mut();
+            moved |= coil.is_some_and(|coil| coil.follow(water));
+        }
+        moved
+    }
+
+    /// Whether one may come or go before anything else happens.
+    pub(super) fn comes_and_goes(&self, run: &Run) -> bool {
+        self.thermostats.iter().any(Thermostat::misses)
+            || LEVELS.iter().any(|l| self.elements[l.index()].parting.is_some() && run.watts[l.index()] > 0.0)
+    }
+
+    /// The water beside an element; the room's air where there is none.
+    fn beside_element(&self, level: Level) -> Temperature {
+        let height = vessel::element_height(&self.plate, level);
+        self.tank.temperature_at(height).map_or(self.room, Temperature::celsius)
     }
 
     /// Whether the relief valve's probe stands at its opening temperature.
@@ -158,10 +186,7 @@ impl Plant {
     /// Breakers, joints and elements in air. Returns whether one of them changed the circuit.
     pub(super) fn burn(&mut self, run: &mut Run, elapsed: f64, wetted: [bool; 2]) -> bool {
         let (time, start) = (Seconds(elapsed), Seconds(run.at - elapsed));
-        let beside = LEVELS.map(|level| {
-            let height = vessel::element_height(&self.plate, level);
-            self.tank.temperature_at(height).map_or(self.room, Temperature::celsius)
-        });
+        let beside = LEVELS.map(|level| self.beside_element(level));
         let burnt = controls::burn(self, time, &run.live, beside, wetted);
         // Hot screws beside the limit warm it as they go.
         if let Some(limit) = self.tank.probes.get(LIMIT as usize).map(|p| p.bias) {
