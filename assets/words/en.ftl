@@ -1907,6 +1907,20 @@ belief-draining-needs-no-air = To drain, just open the valve.
 belief-draining-needs-no-air-truth = Water leaves only as air comes in. Open a hot tap or the relief valve, and see that it has run empty.
 belief-closed-at-minimum-is-welded = It stays closed at its lowest mark, so it is welded.
 belief-closed-at-minimum-is-welded-truth = Not on a cold tank: the water is below the lowest mark and a sound one stays closed. Warm it, or judge by its cut-out.
+belief-both-trip-at-once = Both elements at once would trip the breaker on the spot.
+belief-both-trip-at-once-truth = 37.5 A on a 30 A breaker is 125 %: it may hold for minutes or hours, or for ever, and the wire heats first. The clamp says what flows.
+belief-relief-opens-at-170 = The relief valve should have opened at { $limit-heat }.
+belief-relief-opens-at-170-truth = { $limit-heat } is the limit’s. The relief valve opens at { $relief-heat } or at its pressure; a valve that stays shut below that is sound.
+belief-nothing-boils-below-212 = The water is not boiling hot, so nothing can boil in there.
+belief-nothing-boils-below-212-truth = Under scale the sheath is far hotter than the water, and boils it at its skin. That is the popping: flush it.
+belief-white-is-neutral = White is neutral, it cannot hurt.
+belief-white-is-neutral-truth = On a 240 V heater the white wire is the second leg: 120 V to the tank. It ought to be marked; measure it.
+belief-full-in-an-hour = An hour after it ran empty it is full of hot water.
+belief-full-in-an-hour-truth = One element takes about two hours for a tank of this size. Current and volts say whether it works.
+belief-any-megohms-are-bad = Any reading from element to tank is a bad element.
+belief-any-megohms-are-bad-truth = A megohm and more is sound: a little moisture in the insulation reads so. Below a megohm dry it and test again.
+belief-nothing-to-the-tank-is-dead = It hardly reads anything to the tank, so it is dead.
+belief-nothing-to-the-tank-is-dead-truth = Only if the tank is a ground. With its ground wire off it can stand at the same volts as the screw: measure to a ground that is proved, and leg to leg.
 
 ## Why a code or a file cannot be used
 

@@ -1907,6 +1907,20 @@ belief-draining-needs-no-air = Para drenar basta con abrir la válvula.
 belief-draining-needs-no-air-truth = El agua sale sólo si entra aire. Abra un grifo caliente o la válvula de alivio, y vea que se haya vaciado.
 belief-closed-at-minimum-is-welded = Sigue cerrado en su marca más baja, así que está soldado.
 belief-closed-at-minimum-is-welded-truth = No en un tanque frío: el agua está por debajo de la marca más baja y uno sano sigue cerrado. Caliéntelo, o júzguelo por su corte.
+belief-both-trip-at-once = Los dos elementos a la vez dispararían el interruptor al instante.
+belief-both-trip-at-once-truth = 37.5 A en un interruptor de 30 A son el 125 %: puede aguantar minutos u horas, o siempre, y antes se calienta el cable. La pinza dice cuánto pasa.
+belief-relief-opens-at-170 = La válvula de alivio debió abrir a { $limit-heat }.
+belief-relief-opens-at-170-truth = { $limit-heat } es del límite. La válvula de alivio abre a { $relief-heat } o a su presión; la que sigue cerrada por debajo está sana.
+belief-nothing-boils-below-212 = El agua no está hirviendo, así que ahí dentro nada puede hervir.
+belief-nothing-boils-below-212-truth = Bajo el sarro la funda está mucho más caliente que el agua y la hace hervir en su piel. Ése es el chasquido: hay que enjuagar.
+belief-white-is-neutral = El blanco es neutro, no puede hacer daño.
+belief-white-is-neutral-truth = En un calentador de 240 V el cable blanco es la segunda fase: 120 V contra el tanque. Debería llevar marca; mídalo.
+belief-full-in-an-hour = Una hora después de vaciarse está lleno de agua caliente.
+belief-full-in-an-hour-truth = Un elemento tarda unas dos horas con un tanque de este tamaño. La corriente y el voltaje dicen si trabaja.
+belief-any-megohms-are-bad = Cualquier lectura del elemento al tanque es un elemento malo.
+belief-any-megohms-are-bad-truth = Un megohmio o más está sano: un poco de humedad en el aislamiento da esa lectura. Por debajo, séquelo y pruebe otra vez.
+belief-nothing-to-the-tank-is-dead = Apenas marca contra el tanque, así que está sin tensión.
+belief-nothing-to-the-tank-is-dead-truth = Sólo si el tanque es tierra. Con el cable de tierra suelto puede estar al mismo voltaje que el tornillo: mida contra una tierra comprobada, y de fase a fase.
 
 ## Por qué un código o un archivo no sirve
 

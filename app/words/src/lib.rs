@@ -30,6 +30,10 @@ const SAFE_HEAT: f64 = 120.0;
 /// What burns through skin in about five seconds, in degrees Fahrenheit (U.S. Consumer Product Safety Commission,
 /// document 5098, from memory).
 const BURNING_HEAT: f64 = 140.0;
+/// Usual rating of a high limit, in degrees Fahrenheit (a control maker's bulletin).
+const LIMIT_HEAT: f64 = 170.0;
+/// Where a relief valve opens by heat, in degrees Fahrenheit (ANSI Z21.22/CSA 4.4).
+const RELIEF_HEAT: f64 = 210.0;
 /// The fall after which a bucket says that the hot water gave out, in degrees Fahrenheit; `bench` measures by it.
 const FALL: f64 = 15.0;
 /// The highest pressure a house is fed at, in psi (2021 International Plumbing Code, 604.8, from memory).
@@ -39,7 +43,7 @@ const STREET_LIMIT: f64 = 80.0;
 pub struct Voice {
     book: Rc<Book>,
     units: Units,
-    standing: [(&'static str, Fill); 4],
+    standing: [(&'static str, Fill); 6],
 }
 
 impl Voice {
@@ -54,6 +58,8 @@ impl Voice {
         let standing = [
             ("safe-heat", heat(SAFE_HEAT)),
             ("burning-heat", heat(BURNING_HEAT)),
+            ("limit-heat", heat(LIMIT_HEAT)),
+            ("relief-heat", heat(RELIEF_HEAT)),
             ("fall", units.rise(Kelvins::fahrenheit(FALL)).into()),
             ("street-limit", units.pressure(Pressure::psi(STREET_LIMIT)).into()),
         ];

@@ -25,6 +25,8 @@ pub fn perfect() -> Work {
     work.volts(UEb, Shell, 120.0);
     let amps = work.amps(Wire::UpperSwitched, 0.0);
     work.amps(Wire::FeedA, 0.0);
+    // Cold water beside it: a coil that parts when warm would be whole now.
+    work.draw(40.0);
     work.make_dead(&[UEa, UEb, LEa, LEb]);
     work.acts(lift_element(Level::Upper));
     let ohms = work.over(UEa, UEb);
