@@ -188,7 +188,7 @@ impl<'a> Drawn<'a> {
                 let wire = matches!(piece.part, Part::Wire(_));
                 let tall = long(piece) + if wire { std::mem::take(&mut more) } else { 0.0 };
                 self.piece(piece, *stand, [x, y], [x, y + tall]);
-                self.ink.push(word(out, x + to_out, y + 4.0, voice.screw(piece.ends[0])));
+                self.ink.push(word(out, x + to_out, y + 4.0, piece.ends[0].name()));
                 if !wire {
                     let middle = y + tall / 2.0;
                     let label = if inner.is_empty() { ("lab", "sub") } else { ("lab end", "sub end") };
@@ -208,7 +208,7 @@ impl<'a> Drawn<'a> {
                 y += tall;
             }
             if let Some((piece, _)) = rail.last() {
-                self.ink.push(word(out, x + to_out, y + 4.0, voice.screw(piece.ends[1])));
+                self.ink.push(word(out, x + to_out, y + 4.0, piece.ends[1].name()));
             }
         }
         self.y = head + longest;
@@ -243,7 +243,7 @@ impl<'a> Drawn<'a> {
             x = middle + HALF;
             self.piece(piece, *stand, [from, y], [x, y]);
             for (screw, at) in piece.ends.iter().zip([from, x]) {
-                self.ink.push(word("ax screw-name mid", at, y - 13.0, voice.screw(*screw)));
+                self.ink.push(word("ax screw-name mid", at, y - 13.0, screw.name()));
             }
             let name = name(voice, self.sheet, piece.part);
             let (first, rest) = name.split_once(' ').unwrap_or((&name, ""));

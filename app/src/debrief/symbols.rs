@@ -31,7 +31,7 @@ pub fn symbol(
             <>{ double(near, "M-22 0h4l2-7 5 14 3-9") }{ double(far, "M22 0h-4l-2 7-5-14-3 9") }</>
         },
         (Part::Board, _) => {
-            stroke(classes!("way", class, "box"), "M-22-11h44v22h-44ZM-12-4h24M-12 4h14".to_owned())
+            stroke(classes!("way", class, "box"), "M-22-9h44v18h-44ZM-13-3h26M-13 3h16".to_owned())
         }
         (_, true) => double(class, "M-22 0H22"),
         (_, false) => html! { <>{ double(near, "M-22 0L14-14") }{ double(far, "M22 0h-2") }</> },

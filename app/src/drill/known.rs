@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use bench::{Action, Entry, Fitting, Noticed, Session, Shown, Sight};
 use plant::heater::{Plate, Rating};
-use plant::{Circuit, End, Handle, Level, Place};
+use plant::{Circuit, Discharge, End, Handle, Level, Place};
 use quantity::{Amps, Seconds, Temperature};
 
 /// Everything perceived.
@@ -31,6 +31,43 @@ pub struct Known {
     pub looked: BTreeMap<Place, (Seconds, Vec<Sight>)>,
     /// An expansion tank, if one was looked for.
     pub expansion: Option<bool>,
+    /// What else a look around found.
+    pub found: Found,
+}
+
+/// What a look around finds that has no handle: how things were laid, and traces of old troubles.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Found {
+    /// A return loop, whose pump hums or rests.
+    pub pump: Option<bool>,
+    /// The relief valve's pipe.
+    pub discharge: Option<Discharge>,
+    /// Lime at its end.
+    pub lime: bool,
+    /// The unions on top are dielectric, or not.
+    pub dielectric: Option<bool>,
+    /// A pan.
+    pub pan: bool,
+    /// A streak of rust.
+    pub streak: bool,
+    /// Old soot behind a cover.
+    pub soot: Option<Level>,
+}
+
+impl Found {
+    fn see(&mut self, at: Place, sight: &Sight) {
+        match sight {
+            Sight::Loop { runs } => self.pump = Some(*runs),
+            Sight::Discharge { pipe } => self.discharge = Some(*pipe),
+            Sight::LimeCrust => self.lime = true,
+            Sight::Dielectric { there } => self.dielectric = Some(*there),
+            Sight::Pan { there } => self.pan = *there,
+            Sight::RustStreak => self.streak = true,
+            Sight::OldSoot if at == Place::LowerCompartment => self.soot = Some(Level::Lower),
+            Sight::OldSoot => self.soot = Some(Level::Upper),
+            _ => {}
+        }
+    }
 }
 
 impl Known {
@@ -57,7 +94,10 @@ impl Known {
                 if let Action::Look { .. } = entry.action {
                     self.looked.insert(*at, (entry.at, sights.clone()));
                 }
-                sights.iter().for_each(|sight| self.see(sight));
+                for sight in sights {
+                    self.see(sight);
+                    self.found.see(*at, sight);
+                }
             }
             Shown::DoneWith { sights } => sights.iter().for_each(|sight| self.see(sight)),
             _ => {}
@@ -137,6 +177,8 @@ impl Known {
                 self.dials = [None; 2];
                 self.charred.clear();
                 self.wet.clear();
+                self.found.streak = false;
+                self.found.soot = None;
             }
             _ => {}
         }
@@ -171,6 +213,16 @@ mod tests {
         let noticed = vec![Noticed::SomebodyReset { slot: 2 }];
         session.log.push(entry(Action::Wait { minutes: 5.0 }, Shown::Done, noticed));
         assert_eq!(Known::of(&session).handles[&2], Handle::On);
+    }
+
+    #[test]
+    fn old_traces_are_known_once_looked_at() {
+        let mut session = Session::begin(crate::begin::example());
+        let sights = vec![Sight::OldSoot, Sight::Dielectric { there: false }];
+        let at = Place::LowerCompartment;
+        session.log.push(entry(Action::Look { at }, Shown::Sights { at, sights }, vec![]));
+        let found = Known::of(&session).found;
+        assert_eq!((found.soot, found.dielectric, found.pan), (Some(Level::Lower), Some(false), false));
     }
 
     #[test]

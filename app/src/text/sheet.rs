@@ -13,6 +13,7 @@ labels! {
     COLD_VALVE = "sheet-cold-valve";
     RELIEF_SHORT = "sheet-relief-short";
     DRAIN_SHORT = "sheet-drain-short";
+    LOOP = "sheet-loop";
     VAN_SHORT = "sheet-van-short";
     ALL_SHUT = "sheet-all-shut";
     SENSOR = "sheet-sensor";
@@ -83,6 +84,11 @@ pub const fn drain(view: &View) -> Label {
         (true, false) => "sheet-drain-stands",
         (false, _) => "sheet-drain-shut",
     })
+}
+
+/// How the pump of a return loop was last heard.
+pub const fn pump(runs: bool) -> Label {
+    Label(if runs { "sheet-pump-hums" } else { "sheet-pump-rests" })
 }
 
 /// Whether a hose is on the drain.

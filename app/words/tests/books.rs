@@ -74,7 +74,7 @@ fn both_books_have_the_same_messages_with_the_same_places_to_fill() {
 
 /// Groups whose room on the screen is fixed, with the most letters that fit there. What stands on the drawing is
 /// measured in the browser too.
-const ROOMS: [(&str, usize); 17] = [
+const ROOMS: [(&str, usize); 19] = [
     ("tab-", 8),
     ("dial-", 14),
     ("standing-", 9),
@@ -83,6 +83,8 @@ const ROOMS: [(&str, usize); 17] = [
     ("sheet-inside-", 10),
     ("sheet-hot-pipe-", 13),
     ("sheet-cold-valve", 14),
+    ("sheet-loop", 11),
+    ("sheet-pump-", 13),
     ("sheet-drain-short", 10),
     ("sheet-relief-short", 13),
     ("sheet-insulation-in", 20),

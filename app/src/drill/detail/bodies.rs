@@ -2,7 +2,7 @@
 
 use bench::Session;
 use bench::view::BoxView;
-use plant::{BoxKind, Layout, Place};
+use plant::{BoxKind, Layout, Level, Place};
 use yew::prelude::*;
 
 use super::layout::level;
@@ -15,17 +15,20 @@ pub fn bodies(session: &Session, place: Place, known: &Known, shown: Units) -> H
     let layout = session.home.plant.wiring.layout;
     let dial = level(place).and_then(|level| known.dial(level));
     let said = dial.map(|t| shown.words().temperature(t)).unwrap_or_default();
+    let sooty = |at| crate::drill::sheet::soot(&known.found, at, 196.0, 306.0);
     match place {
         Place::UpperCompartment => html! {
             <g>
                 { limit(30.0, 92.0, known.button == Some(true)) }
                 { upper_control(layout, &said) }
+                { sooty(Level::Upper) }
             </g>
         },
         Place::LowerCompartment => html! {
             <g>
                 { lower_control(layout, &said) }
                 <circle cx="170" cy="250" r="76" class="flange" />
+                { sooty(Level::Lower) }
             </g>
         },
         Place::JunctionBox => html! { <rect x="30" y="44" width="280" height="232" class="part" /> },

@@ -3,12 +3,13 @@
 use std::rc::Rc;
 
 use bench::{Cover, Session};
-use plant::{Level, Place};
+use plant::{Layout, Level, Place};
 use yew::prelude::*;
 
 use super::Spot;
+use super::found::{pan, soot, streak};
 use super::frame::{Frame, MIDDLE};
-use crate::drill::known::Known;
+use crate::drill::known::{Found, Known};
 use crate::said::use_language;
 use crate::text;
 
@@ -30,7 +31,7 @@ pub fn Heater(props: &Props) -> Html {
     let frame = Frame::of(plate);
     html! {
         <>
-            { outline(&frame) }
+            { outline(&frame, &known.found) }
             { inside(&frame, plate.has(Level::Lower)) }
             { junction_box(session, frame.top) }
             { compartment(session, known, &frame, Level::Upper) }
@@ -41,15 +42,16 @@ pub fn Heater(props: &Props) -> Html {
     }
 }
 
-/// Jacket, tank, feet and pan.
-fn outline(frame: &Frame) -> Html {
+/// Jacket, tank, feet; pan and streak where they were seen.
+fn outline(frame: &Frame, found: &Found) -> Html {
     let (left, right) = (frame.left(), frame.right());
     html! {
         <>
             <path class="card" d={frame.jacket()} />
             <path class="tank" d={frame.shell()} />
             <path class="ink" d={format!("M{} 594V613M{} 594V613", left + 16.0, right - 16.0)} />
-            <path class="pan" d={format!("M{} 603V611H{}V603", left - 5.0, right + 5.0)} />
+            if found.pan { { pan(frame) } }
+            if found.streak { { streak(frame) } }
         </>
     }
 }
@@ -103,6 +105,10 @@ fn compartment(session: &Session, known: &Known, frame: &Frame, level: Level) ->
                 <rect x="214" y={at(0.0)} width="68" height={height.to_string()} class={classes!("card", open.then_some("open"))} />
                 if open {
                     <rect x="224" y={at(height * 0.11)} width="48" height={(height * 0.48).to_string()} class="part" />
+                    if layout == Layout::Electronic && level == Level::Upper {
+                        { board(y + height * 0.11, height * 0.48) }
+                    }
+                    { soot(&known.found, level, 250.0, y + height * 0.7) }
                     <circle cx="238" cy={element.to_string()} r="4.5" class="screw" />
                     <circle cx="258" cy={element.to_string()} r="4.5" class="screw" />
                     if button {
@@ -116,5 +122,16 @@ fn compartment(session: &Session, known: &Known, frame: &Frame, level: Level) ->
                 <text x="248" y={at(height + 26.0)} class="sub middle">{ text::compartment(session, level) }</text>
             </Spot>
         </>
+    }
+}
+
+/// The board of an electronic heater: two relays over rows of little parts.
+fn board(y: f64, height: f64) -> Html {
+    let relay = height * 0.34;
+    html! {
+        <path
+            class="card"
+            d={format!("M228 {0}h16v{relay}h-16ZM252 {0}h16v{relay}h-16ZM228 {1}h40M228 {2}h26", y + 5.0, y + height * 0.66, y + height * 0.84)}
+        />
     }
 }

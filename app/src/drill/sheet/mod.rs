@@ -1,6 +1,7 @@
 //! The whole drawing: load center, heater in section, pipes, taps, the customer, the van.
 
 mod drawing;
+mod found;
 pub mod frame;
 mod heater;
 pub mod hot;
@@ -12,4 +13,5 @@ mod spot;
 mod taps;
 
 pub use drawing::Sheet;
+pub use found::soot;
 pub use spot::Spot;

@@ -1,11 +1,15 @@
 //! The pipes with the cold valve, the relief valve and the drain.
 
+use std::rc::Rc;
+
 use bench::view::View;
-use plant::Place;
+use plant::{Place, Recirculation};
 use yew::prelude::*;
 
 use super::Spot;
+use super::found::{discharge, return_loop, unions};
 use super::frame::Frame;
+use crate::drill::known::{Found, Known};
 use crate::said::use_language;
 use crate::text;
 
@@ -16,15 +20,18 @@ pub struct Props {
     pub view: View,
     /// The heater's outline.
     pub frame: Frame,
-    /// An expansion tank was seen, or seen to be missing.
-    pub expansion: Option<bool>,
+    /// What was perceived.
+    pub known: Rc<Known>,
+    /// The return loop, drawn once it was seen.
+    pub recirculation: Option<Recirculation>,
 }
 
 /// The pipes.
 #[component]
 pub fn Pipes(props: &Props) -> Html {
     use_language();
-    let Props { view, frame, .. } = props;
+    let Props { view, frame, known, recirculation } = props;
+    let found = &known.found;
     let (lid, shoulder) = (frame.top - 24.0, frame.top + 4.0);
     html! {
         <>
@@ -32,18 +39,24 @@ pub fn Pipes(props: &Props) -> Html {
             <path class="cold" d={format!("M216 {shoulder}V56H150V10")} />
             <path class="hot" d={format!("M280 {shoulder}V56H346V10")} />
             <path class="hot branch" d="M346 56H452V484H444" />
+            if let Some(dielectric) = found.dielectric {
+                { unions(dielectric, shoulder) }
+            }
+            if let Some((runs, is)) = found.pump.zip(recirculation.as_ref()) {
+                { return_loop(runs, is, frame) }
+            }
             <text x="358" y="26" class="lab">{ text::HOT_PIPE[0] }</text>
             <text x="358" y="41" class="sub">{ text::HOT_PIPE[1] }</text>
             <Spot place={Place::HeaterTop} area={(40.0, 22.0, 170.0, 62.0)}>
                 <text x="136" y="44" class="lab end">{ text::COLD_VALVE }</text>
                 <text x="136" y="60" class="sub end">{ text::opening(view.cold_valve) }</text>
-                { valve(184.0, 56.0, view.cold_valve) }
-                if props.expansion == Some(true) {
+                { valve(184.0, 56.0, 13.0, view.cold_valve) }
+                if known.expansion == Some(true) {
                     <path class="ink" d="M150 30h-12" />
                     <rect x="112" y="16" width="26" height="14" rx="7" class="card" />
                 }
             </Spot>
-            { relief(view, frame) }
+            { relief(view, frame, found) }
             { drain(view, frame.right()) }
         </>
     }
@@ -52,7 +65,7 @@ pub fn Pipes(props: &Props) -> Html {
 /// The highest place for the relief valve's words: the taps lie below.
 const RELIEF_WORDS: f64 = 372.0;
 
-fn relief(view: &View, frame: &Frame) -> Html {
+fn relief(view: &View, frame: &Frame, found: &Found) -> Html {
     let (x, y) = (frame.right() - 4.0, frame.relief());
     let lever =
         if view.lever { format!("M{} {y}l17 -24", x + 13.0) } else { format!("M{} {y}v-14h23", x + 13.0) };
@@ -60,7 +73,7 @@ fn relief(view: &View, frame: &Frame) -> Html {
     let top = words - 26.0;
     html! {
         <Spot place={Place::Relief} area={(x - 6.0, top, 452.0 - x, y + 26.0 - top)}>
-            <path class="conduit" d={format!("M{} {}h10V604", x + 26.0, y + 12.0)} />
+            { discharge(found, x + 26.0, y + 12.0) }
             if view.relief_runs {
                 <path class="running" d={format!("M{} 590V612", x + 36.0)} />
             }
@@ -86,7 +99,7 @@ fn drain(view: &View, right: f64) -> Html {
             if view.drain_flow.get() > 0.0 && !view.hose {
                 <path class="running" d={format!("M{} 596V612", x + 14.0)} />
             }
-            { valve(x, 584.0, view.drain_valve) }
+            { valve(x, 584.0, 13.0, view.drain_valve) }
             <text x="374" y="576" class="lab">{ text::DRAIN_SHORT }</text>
             <text x="374" y="591" class="sub">{ text::drain(view) }</text>
             <text x="374" y="605" class="sub">{ text::hose(view) }</text>
@@ -95,17 +108,17 @@ fn drain(view: &View, right: f64) -> Html {
 }
 
 /// A valve with its handle: along the pipe when open, across it when shut.
-fn valve(x: f64, y: f64, opening: f64) -> Html {
+pub fn valve(x: f64, y: f64, radius: f64, opening: f64) -> Html {
     let turn = format!("rotate({:.0} {x} {y})", 90.0 * (1.0 - opening.clamp(0.0, 1.0)));
     html! {
         <g>
-            <circle cx={x.to_string()} cy={y.to_string()} r="13" class="card" />
+            <circle cx={x.to_string()} cy={y.to_string()} r={radius.to_string()} class="card" />
             <line
                 class="lever"
                 transform={turn}
-                x1={(x - 15.0).to_string()}
+                x1={(x - radius - 2.0).to_string()}
                 y1={y.to_string()}
-                x2={(x + 15.0).to_string()}
+                x2={(x + radius + 2.0).to_string()}
                 y2={y.to_string()}
             />
         </g>
