@@ -9,6 +9,8 @@ mod drill;
 mod exam;
 mod exports;
 mod files;
+#[cfg(debug_assertions)]
+mod gallery;
 mod instructor;
 mod route;
 mod said;

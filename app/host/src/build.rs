@@ -48,7 +48,7 @@ pub fn page(options: &Options) -> Result<PathBuf, Failure> {
     let house = House::find()?;
     let out = prepare(&house, options.out.as_deref())?;
     compile::page(&house, options.effort, &out)?;
-    statics::write_all(&house, &out)?;
+    statics::write_all(&house, options.effort, &out)?;
     eprintln!(
         "Built in {:.1} s: {} (module {}; words of other languages {})",
         started.elapsed().as_secs_f64(),

@@ -3,6 +3,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use crate::compile::Effort;
 use crate::house::House;
 use crate::{Failure, notices, policy};
 
@@ -22,10 +23,13 @@ const COMPILED_IN: &str = "en.ftl";
 /// The folder of the licence texts: delivered with the page, never loaded by it.
 pub const LICENCES: &str = "licences";
 
+/// The styles of the gallery, which only a quick build has.
+const GALLERY: &str = "90-gallery.css";
+
 /// Writes everything but the module into `out`.
-pub fn write_all(house: &House, out: &Path) -> Result<(), Failure> {
+pub fn write_all(house: &House, effort: Effort, out: &Path) -> Result<(), Failure> {
     write(&out.join("index.html"), shell(&read(&house.shell())?).as_bytes())?;
-    write(&out.join("style.css"), styles(&house.assets().join(STYLES))?.as_bytes())?;
+    write(&out.join("style.css"), styles(&house.assets().join(STYLES), effort)?.as_bytes())?;
     let licences = out.join(LICENCES);
     write(&licences.join("tankwright.txt"), licence(house)?.as_bytes())?;
     write(&licences.join("packages.txt"), notices::of_page(house)?.as_bytes())?;
@@ -37,9 +41,13 @@ fn shell(source: &str) -> String {
     source.replace(POLICY_MARK, &policy::content_security_element())
 }
 
-fn styles(folder: &Path) -> Result<String, Failure> {
+fn styles(folder: &Path, effort: Effort) -> Result<String, Failure> {
     let mut all = String::new();
-    for path in children(folder)?.iter().filter(|path| path.extension().is_some_and(|end| end == "css")) {
+    let wanted = |path: &&PathBuf| {
+        let gallery = path.file_name().is_some_and(|name| name == GALLERY);
+        path.extension().is_some_and(|end| end == "css") && (effort == Effort::Quick || !gallery)
+    };
+    for path in children(folder)?.iter().filter(wanted) {
         all.push_str(&read(path)?);
     }
     Ok(all)

@@ -1,26 +1,26 @@
 //! The debrief: what a finished drill amounted to, computed again from its acts.
 
 mod accounts;
-mod drawing;
+pub mod drawing;
 mod endings;
-mod figures;
+pub mod figures;
 mod hand_in;
-mod inspector;
+pub mod inspector;
 mod judged;
-mod ladder;
+pub mod ladder;
 mod ladder_words;
 mod markers;
 mod page;
-mod phase;
+pub mod phase;
 mod plot;
 mod read;
 mod report;
 mod sayings;
 mod scale;
-mod section;
-mod sheet;
-mod steps;
-mod strip;
+pub mod section;
+pub mod sheet;
+pub mod steps;
+pub mod strip;
 mod svg;
 mod symbols;
 mod tabs;

@@ -152,12 +152,16 @@ const fn caption(of: Of) -> &'static str {
 fn lines(voice: &Voice, sheet: &Sheet, of: Of) -> Vec<Line> {
     let pair = ["line-2", "line-3"];
     let level = |value: fn(Level) -> Value| {
-        let line = move |(&at, class): (&Level, _)| Line { name: voice.level(at), class, value: value(at) };
+        let line =
+            move |(&at, class): (&Level, _)| Line { name: sheet.which(voice, at), class, value: value(at) };
         sheet.levels().iter().zip(pair).map(line).collect::<Vec<_>>()
     };
     match of {
         Of::Temperatures => {
             let mut all = level(Value::Control);
+            if let [only] = all.as_mut_slice() {
+                only.name = voice.text("debrief-only-control");
+            }
             all.push(Line { name: voice.text("debrief-top"), class: "line-1", value: Value::Top });
             all.push(Line { name: voice.text("debrief-tap"), class: "line-4", value: Value::Tap });
             all

@@ -44,7 +44,7 @@ pub fn Section(props: &Props) -> Html {
             <h2>{ &said }</h2>
             <svg viewBox={area} width={format!("{:.0}", right - left)} role="img" aria-label={said.clone()}>
                 { stroke("jacket", frame.jacket()) }
-                { water(now, &frame) }
+                { water(now, &frame, plate.model.name()) }
                 { inside(now, &frame, plate.height) }
                 { for sheet.levels().iter().map(|level| element(&voice, sheet, now, &frame, *level)) }
                 { degrees(&voice, sheet, now, &frame) }
@@ -54,7 +54,7 @@ pub fn Section(props: &Props) -> Html {
 }
 
 /// The layers, cut by the tank's outline; a wave and a triangle where the water ends below the top.
-fn water(now: &Sample, frame: &Frame) -> Html {
+fn water(now: &Sample, frame: &Frame, model: &str) -> Html {
     let high = (WATER - frame.tank_top) / now.layers.len().max(1) as f64;
     let (x, wide) = (MIDDLE - frame.tank, 2.0 * frame.tank);
     let level = WATER - now.fill * (WATER - frame.tank_top);
@@ -68,8 +68,8 @@ fn water(now: &Sample, frame: &Frame) -> Html {
     };
     html! {
         <>
-            <clipPath id="tank"><path d={frame.shell()} /></clipPath>
-            <g clip-path="url(#tank)">
+            <clipPath id={format!("tank-{model}")}><path d={frame.shell()} /></clipPath>
+            <g clip-path={format!("url(#tank-{model})")}>
                 { block("air", [x, frame.tank_top - 8.0, wide, WATER - frame.tank_top + 24.0]) }
                 { for now.layers.iter().enumerate().filter_map(layer) }
             </g>

@@ -168,6 +168,11 @@ impl Sheet {
         if layout.has(Level::Lower) { all } else { all.get(..1).unwrap_or(all) }
     }
 
+    /// An element in one word: which of two, or that it is the only one.
+    pub fn which(&self, voice: &Voice, level: Level) -> String {
+        if self.levels().len() > 1 { voice.level(level) } else { voice.text("debrief-only-element") }
+    }
+
     /// The name of a rail: leg 1, leg 2 or the neutral.
     pub fn rail(&self, voice: &Voice, leg: usize) -> String {
         match (leg, self.session.home.plant.wiring.hot_neutral) {

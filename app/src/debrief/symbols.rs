@@ -40,7 +40,7 @@ pub fn symbol(
         <g transform={place}>
             { drawn }
             if leak {
-                { stroke("way live", "M30 2v12M22 14h16M25 18h10M28 22h4M30 2L8 6".to_owned()) }
+                { stroke("way live", "M0-8v-9M-9-17h18M-6-21h12M-3-25h6".to_owned()) }
             }
         </g>
     }

@@ -3,7 +3,6 @@
 use std::rc::Rc;
 
 use drill::debrief::{Picture, Sample};
-use plant::Level;
 use quantity::Seconds;
 use yew::prelude::*;
 
@@ -47,8 +46,9 @@ pub fn Water(props: &Props) -> Html {
             }) }
             <rect class="frame" x={axis.left.to_string()} y={top.to_string()} width={axis.width().to_string()} height={height.to_string()} />
             <text class="ax end" x={left.clone()} y={format!("{:.1}", top + 9.0)}>{ voice.text("debrief-top") }</text>
-            <text class="ax end" x={left.clone()} y={edge(levels[Level::Upper.index()])}>{ voice.level(Level::Upper) }</text>
-            <text class="ax end" x={left} y={edge(levels[Level::Lower.index()])}>{ voice.level(Level::Lower) }</text>
+            { for sheet.levels().iter().zip(levels).map(|(level, at)| html! {
+                <text class="ax end" x={left.clone()} y={edge(at)}>{ sheet.which(&voice, *level) }</text>
+            }) }
             <text class="ax end" x={axis.right.to_string()} y={format!("{:.1}", bottom + 15.0)}>{ voice.text("debrief-water") }</text>
         </g>
     }

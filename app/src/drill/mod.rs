@@ -1,16 +1,16 @@
 //! The drill: the customer, the drawing, the meter, the kit, the log, on one sheet.
 
-mod call;
-mod detail;
+pub mod call;
+pub mod detail;
 mod focus;
 mod head;
 pub mod hint;
-mod kit;
+pub mod kit;
 pub mod known;
-mod meter;
-mod notes;
+pub mod meter;
+pub mod notes;
 mod over;
-mod place;
+pub mod place;
 mod screen;
 pub mod sheet;
 mod tabs;

@@ -18,6 +18,10 @@ use crate::text;
 #[component]
 pub fn App() -> Html {
     let address = use_address();
+    #[cfg(debug_assertions)]
+    if let Some(group) = crate::gallery::asked() {
+        return html! { <WorkProvider><Title route={address.route} /><crate::gallery::Gallery {group} /></WorkProvider> };
+    }
     let page = match address.route {
         Route::Doors => html! { <Doors /> },
         Route::Drill if !address.rest.is_empty() => html! { <Invited code={address.rest.clone()} /> },

@@ -5,7 +5,7 @@ mod picture;
 mod steps;
 
 pub use ladder::{Ladder, Part, Path, Piece, Rails, Stand};
-pub use picture::{LAYERS, Picture, Sample};
+pub use picture::{LAYERS, Picture, Sample, picture};
 pub use steps::{Moment, Phase, Told, letter};
 
 use bench::Session;
@@ -86,7 +86,7 @@ pub fn debrief(drill: &Drill, actions: &[bench::Action], rubric: &Rubric) -> Deb
         afterwards,
         moments,
         phases,
-        picture: picture::picture(&states),
+        picture: picture(&states),
         minutes: end.clock.to_minutes(),
     }
 }

@@ -47,7 +47,7 @@ pub fn discharge(found: &Found, x: f64, y: f64) -> Html {
         <>
             { pipe }
             if found.lime {
-                { ink("lime", format!("M{} 607q2-7 6-4q2-4 5 0q4-2 5 4Z", end - 8.0)) }
+                { ink("lime", format!("M{} 607q2-7 6-4q2-4 5 0q4-2 5 4Z", end - 9.0)) }
             }
         </>
     }
@@ -85,17 +85,8 @@ pub fn pan(frame: &Frame) -> Html {
 
 /// A dry streak of rust down the jacket.
 pub fn streak(frame: &Frame) -> Html {
-    let x = frame.left() + 14.0;
-    let (top, bottom) = (frame.top + 40.0, BOTTOM - 18.0);
-    ink(
-        "streak",
-        format!(
-            "M{x} {top}c4 60-4 90 0 {}V{bottom}M{} {}V{bottom}",
-            (bottom - top) / 2.0,
-            x + 5.0,
-            bottom - 60.0
-        ),
-    )
+    let x = frame.left() + 5.5;
+    ink("streak", format!("M{x} {}V{}", frame.top + 44.0, BOTTOM - 26.0))
 }
 
 /// Old soot behind a cover whose left top is given.

@@ -1,13 +1,16 @@
 //! The heater's circuit as a ladder: two rails with what stands in them, a rung for each element, made from the
 //! wiring as the factory and the installer left it; and how each piece stands at a moment.
 
-use plant::electrical::Live;
+use plant::electrical::{Bridge, Live};
 use plant::home::Home;
 use plant::{Circuit, Contact, ContactAt, End, Layout, Level, Plant, Screw, Wire};
 use quantity::{Amps, Ohms, Volts};
 
 /// A point counts as live from here on (from memory: NFPA 70E, 50 V and more).
 const LIVE: Volts = Volts(50.0);
+/// What every screw is tried with, so that what only stands near a live wire is not taken for live (model: a hundred
+/// times less than the strays of a cable beside another).
+const TRIED: Ohms = Ohms(5e4);
 /// A joint of more is drawn open: it lets a milliampere or two through at 240 V (model).
 const OPEN: Ohms = Ohms(1e5);
 
@@ -156,16 +159,18 @@ impl Ladder {
                 piece.amps = amps;
             }
         }
-        let hot = |screw: &Screw| {
-            plant.wiring.has_screw(*screw) && live.volts((*screw).into(), Screw::G.into()) >= LIVE
-        };
+        let screws = || Screw::ALL.iter().copied().filter(|screw| plant.wiring.has_screw(*screw));
+        let tried: Vec<Bridge> =
+            screws().map(|screw| Bridge::ohms(screw.into(), Screw::G.into(), TRIED)).collect();
+        let tried = plant.energise(&tried);
+        let hot = |screw: &Screw| tried.volts((*screw).into(), Screw::G.into()) >= LIVE;
         let astray = |end: End| {
             let on = plant.wiring.joint(end).on;
             (plant.wiring.exists(end.wire) && on != Some(end.home())).then_some((end, on))
         };
         Path {
             pieces,
-            live: Screw::ALL.iter().copied().filter(|screw| hot(screw)).collect(),
+            live: screws().filter(hot).collect(),
             astray: End::all().filter_map(astray).collect(),
             to_shell: [Level::Upper, Level::Lower].map(|level| live.sheath_amps(level)),
         }

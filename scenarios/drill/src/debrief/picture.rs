@@ -76,7 +76,7 @@ impl Picture {
 }
 
 /// Samples the states on the way. A long act is let run again in slices on a copy, for the picture alone.
-pub(super) fn picture(states: &[Session]) -> Picture {
+pub fn picture(states: &[Session]) -> Picture {
     let Some(first) = states.first() else { return Picture::default() };
     let mut picture = Picture { ladder: Ladder::of(&first.home.plant), samples: Vec::new() };
     picture.take(&first.home, first.clock, 0);

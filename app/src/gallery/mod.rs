@@ -1,0 +1,11 @@
+//! The gallery: every drawing and every part of a screen in each of its states, to be looked at while one works on
+//! them. It is in builds with debug assertions only; `#/gallery` opens its list.
+
+mod circuits;
+mod drawings;
+mod page;
+mod panels;
+mod stand;
+mod tanks;
+
+pub use page::{Gallery, asked};
