@@ -12,7 +12,6 @@ pub const NAME: &str = "Tankwright";
 labels! {
     CAUTION = "shell-caution";
     CUSTOMER_SAYS = "job-customer-says";
-    ASK = "job-ask";
     GO_TO = "job-go-to";
     PLATE = "job-plate";
     LOG = "job-log";
@@ -64,6 +63,9 @@ labels! {
     TELL_HOUSEHOLD = "job-tell-household";
     TELL_RESULT = "job-tell-result";
     AGREE_COST = "job-agree-cost";
+    ASK = "job-ask";
+    IS_SO = "job-is-so";
+    IS_NOT_SO = "job-is-not-so";
     ADVISE = "job-advise";
     REPORT = "job-report";
 }

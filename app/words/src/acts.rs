@@ -123,6 +123,7 @@ impl Voice {
             Action::StopAndCall { whom } => say("act-stop-and-call", &[("whom", self.helper(*whom).into())]),
             Action::TellResult => self.text("act-tell-result"),
             Action::AgreeCost => self.text("act-agree-cost"),
+            Action::Answer { so } => self.text(if *so { "act-answer-so" } else { "act-answer-not-so" }),
             Action::HandOver => self.text("act-hand-over"),
             Action::TimeUp { allowed } => say("act-time-up", &[("minutes", (*allowed).into())]),
         }

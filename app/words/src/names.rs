@@ -1,7 +1,8 @@
 //! Names of things from the closed lists.
 
 use bench::{
-    Cover, Fitting, Helper, KnownSource, Licence, MeterFunction, Mode, NewPart, Observation, Trap, Writing,
+    Cover, Fitting, Hearsay, Helper, KnownSource, Licence, MeterFunction, Mode, NewPart, Observation, Trap,
+    Writing,
 };
 use plant::climate::Climate;
 use plant::fault::{Advice, FaultId, PartKind};
@@ -48,6 +49,8 @@ named! {
     advice(Advice) = "advice";
     /// An observation to report.
     observation(Observation) = "observation";
+    /// What people have heard, as they say it.
+    hearsay(Hearsay) = "hearsay";
     /// Somebody to call.
     helper(Helper) = "helper";
     /// A licence.
@@ -181,6 +184,7 @@ mod tests {
         plant::BoxKind::ALL.iter().for_each(|x| drop(v.text(&format!("box-{x}"))));
         plant::Stab::ALL.iter().for_each(|x| drop(v.text(&format!("stab-{x}"))));
         Advice::ALL.iter().for_each(|x| drop(v.advice(*x)));
+        Hearsay::ALL.iter().for_each(|x| drop(v.hearsay(*x)));
         Circuit::ALL.iter().for_each(|x| drop(v.circuit(*x)));
         Handle::ALL.iter().for_each(|x| drop(v.handle(*x)));
         Tap::ALL.iter().for_each(|x| drop(v.tap(*x)));

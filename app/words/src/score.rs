@@ -52,6 +52,7 @@ impl Voice {
             Detail::Point { point } => self.point(*point),
             Detail::Element { level } => self.level(*level),
             Detail::Observed { what } => self.observation(*what),
+            Detail::Heard { what } => self.hearsay(*what),
             Detail::Call { whom } if rule == RuleId::NotCured => {
                 format!(" {}", self.filled("detail-call-first", &[("whom", self.helper(*whom).into())]))
             }

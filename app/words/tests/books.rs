@@ -203,7 +203,7 @@ const AREAS: [&str; 12] = [
 ];
 
 /// Families of names whose prefix alone stands in the code.
-const NAMED: [&str; 27] = [
+const NAMED: [&str; 28] = [
     "place",
     "household",
     "location",
@@ -213,6 +213,7 @@ const NAMED: [&str; 27] = [
     "part",
     "advice",
     "observation",
+    "hearsay",
     "helper",
     "licence",
     "mode",

@@ -20,6 +20,11 @@ pub enum Action {
     },
     /// Tell the household that power and hot water will be off, and to touch nothing.
     TellHousehold,
+    /// Answer what the people have heard and ask about: it is so, or it is not.
+    Answer {
+        /// It is so.
+        so: bool,
+    },
     /// Name what the work will cost, and get the customer's consent.
     AgreeCost,
     /// Read something written.

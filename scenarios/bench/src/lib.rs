@@ -2,6 +2,7 @@
 
 pub mod action;
 mod fact;
+mod hearsay;
 pub mod instrument;
 pub mod minutes;
 pub mod person;
@@ -14,6 +15,7 @@ mod things;
 pub mod view;
 
 pub use action::*;
+pub use hearsay::Hearsay;
 pub use instrument::Kit;
 pub use plant::household::Question;
 pub use reduce::reduce;

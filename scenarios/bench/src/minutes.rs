@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 93] = [
+pub const TABLE: [Constant; 94] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -102,6 +102,7 @@ pub const TABLE: [Constant; 93] = [
     usual("pump-timer", 20.0),
     usual("return-valve", 1.0),
     usual("agree-cost", 3.0),
+    usual("answer", 1.0),
     usual("ventilate", 3.0),
     usual("thaw", 30.0),
     usual("heater", 150.0),
@@ -216,6 +217,7 @@ pub fn name(action: &Action) -> &'static str {
         Action::Report { .. } => "report",
         Action::TellResult => "tell-result",
         Action::AgreeCost => "agree-cost",
+        Action::Answer { .. } => "answer",
         Action::StopAndCall { .. } | Action::HandOver | Action::TimeUp { .. } => "at-once",
     }
 }

@@ -9,6 +9,7 @@ use plant::{Happening, Point, Screw};
 use quantity::{Draw, Pressure, Seconds, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
+use crate::Hearsay;
 use crate::action::{Action, Cover, Fitting, Jack, Observation};
 use crate::instrument::{Kit, multimeter};
 use crate::shown::{Ending, Outcome};
@@ -26,6 +27,8 @@ pub struct Job {
     pub mode: Mode,
     /// Traps laid.
     pub traps: Vec<Trap>,
+    /// What the people have heard, and ask.
+    pub hearsay: Hearsay,
     /// The instruments in the kit, each with its own error.
     pub kit: Kit,
     /// Time of day at the start.
@@ -168,6 +171,9 @@ pub struct Technician {
     pub ventilated: bool,
     /// The customer knows what it will cost, and agreed.
     pub cost_agreed: bool,
+    /// What was answered to what they had heard.
+    #[serde(default)]
+    pub answered: Option<bool>,
     /// Advice given.
     pub advised: BTreeSet<Advice>,
     /// Things reported beyond the fault.
@@ -217,6 +223,7 @@ impl Technician {
             findings: Vec::new(),
             ventilated: false,
             cost_agreed: false,
+            answered: None,
             advised: BTreeSet::new(),
             reported: BTreeSet::new(),
             spilled: Volume(0.0),

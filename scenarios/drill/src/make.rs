@@ -1,6 +1,6 @@
 //! From an order to a drill: what is left to chance is drawn, the house is lived in, somebody calls.
 
-use bench::{Job, Trap};
+use bench::{Hearsay, Job, Trap};
 use plant::BoxKind;
 use plant::climate::Climate;
 use plant::fault::{FaultCase, FaultId, Parameters};
@@ -101,6 +101,7 @@ pub fn make(order: &Order) -> Result<Drill, OrderError> {
         licence: order.licence,
         mode: order.mode,
         traps: order.traps.clone(),
+        hearsay: Hearsay::ALL[Draw::new(seed, "hearsay").index(Hearsay::ALL.len())],
         kit: bench::Kit::drawn(seed),
         starts_at: life.rings_at,
         limit_minutes: order.limit_minutes.map(f64::from),

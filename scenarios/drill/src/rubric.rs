@@ -136,6 +136,8 @@ pub enum RuleId {
     HazardUnreported,
     /// Something was reported that is not so.
     ReportedAmiss,
+    /// The customer was answered wrongly.
+    ToldAmiss,
 }
 
 impl RuleId {
@@ -195,6 +197,7 @@ impl RuleId {
         Self::CostNotAgreed,
         Self::HazardUnreported,
         Self::ReportedAmiss,
+        Self::ToldAmiss,
     ];
 }
 

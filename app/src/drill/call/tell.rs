@@ -6,7 +6,7 @@ use bench::{Action, Helper, Observation, Session};
 use plant::fault::Advice;
 use yew::prelude::*;
 
-use crate::said::use_language;
+use crate::said::use_voice;
 use crate::shell::{Act, Dialog, use_dialog};
 use crate::text;
 
@@ -35,7 +35,7 @@ const HELPERS: [Helper; 4] = [Helper::Electrician, Helper::Plumber, Helper::Util
 /// The lists.
 #[component]
 pub fn Tell(props: &Props) -> Html {
-    use_language();
+    let voice = use_voice();
     let me = &props.session.me;
     let calling = use_dialog();
     let advise = Advice::ALL.iter().map(|&advice| {
@@ -54,6 +54,13 @@ pub fn Tell(props: &Props) -> Html {
                 <Act action={Action::TellHousehold} label={text::TELL_HOUSEHOLD} pressed={Some(me.household_told)} />
                 <Act action={Action::AgreeCost} label={text::AGREE_COST} pressed={Some(me.cost_agreed)} />
                 <Act action={Action::TellResult} label={text::TELL_RESULT} pressed={Some(me.result_told)} />
+            </div>
+            <div role="group" aria-label={voice.text("job-they-ask")}>
+                <p>{ voice.hearsay(props.session.job.hearsay) }</p>
+                <div class="acts">
+                    <Act action={Action::Answer { so: true }} label={text::IS_SO} pressed={Some(me.answered == Some(true))} />
+                    <Act action={Action::Answer { so: false }} label={text::IS_NOT_SO} pressed={Some(me.answered == Some(false))} />
+                </div>
             </div>
             <details>
                 <summary>{ text::ADVISE }</summary>

@@ -191,6 +191,7 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::Report { what } => closing::report(turn, *what, time),
         Action::StopAndCall { whom } => closing::call(turn, *whom),
         Action::AgreeCost => people::agree_cost(turn, time),
+        Action::Answer { so } => people::answer(turn, *so, time),
         Action::TellResult => closing::tell_result(turn, time),
         Action::HandOver => closing::hand_over(turn),
         Action::TimeUp { allowed } => closing::time_up(turn, *allowed),

@@ -36,6 +36,16 @@ pub(super) fn agree_cost(turn: &mut Turn, time: Seconds) -> Answered {
     Ok(Shown::Done)
 }
 
+/// Says whether what they have heard is so. What has been said stays said.
+pub(super) fn answer(turn: &mut Turn, so: bool, time: Seconds) -> Answered {
+    if turn.s.me.answered.is_some() {
+        return Err(Refusal::AlreadySo);
+    }
+    turn.pass(time);
+    turn.s.me.answered = Some(so);
+    Ok(Shown::Done)
+}
+
 /// Insulating gloves.
 pub(super) fn gloves(turn: &mut Turn, on: bool, time: Seconds) -> Answered {
     if turn.s.me.gloves == on {

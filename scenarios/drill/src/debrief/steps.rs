@@ -44,6 +44,7 @@ impl Phase {
             | Action::StopAndCall { .. }
             | Action::TellResult
             | Action::AgreeCost
+            | Action::Answer { .. }
             | Action::HandOver => Self::Talk,
             Action::Read { .. }
             | Action::Look { .. }

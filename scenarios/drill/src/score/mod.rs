@@ -11,7 +11,7 @@ mod steps;
 
 use std::collections::BTreeSet;
 
-use bench::{Helper, Job, Observation, Session};
+use bench::{Hearsay, Helper, Job, Observation, Session};
 use plant::fault::{FaultId, PartKind};
 use plant::{End, Level};
 use quantity::{Digest, Temperature};
@@ -100,6 +100,11 @@ pub enum Detail {
     Observed {
         /// What.
         what: Observation,
+    },
+    /// What the people had heard.
+    Heard {
+        /// What.
+        what: Hearsay,
     },
     /// Somebody to call.
     Call {

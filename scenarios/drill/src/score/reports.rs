@@ -16,6 +16,11 @@ const HAZARDS: [Observation; 5] = [
 ];
 
 pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    let what = case.job.hearsay;
+    let wrong = |entry: &bench::Entry| matches!(entry.action, Action::Answer { so } if so != what.is_so());
+    if let Some(step) = steps::first(case.session, wrong) {
+        ledger.charge(RuleId::ToldAmiss, Some(step), Detail::Heard { what });
+    }
     let reported = &case.session.me.reported;
     // Only what this technician had before the eyes: nobody is charged for a cover that stayed on.
     for what in HAZARDS.iter().filter(|what| !reported.contains(what)) {

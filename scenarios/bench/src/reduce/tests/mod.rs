@@ -80,6 +80,7 @@ fn job(home: Home, mode: Mode, traps: &[Trap]) -> Job {
         licence: Licence::Electrician,
         mode,
         traps: traps.to_vec(),
+        hearsay: crate::Hearsay::HotBurns,
         kit: Kit::EXACT,
         starts_at: Seconds::hours(9.0),
         limit_minutes: None,
