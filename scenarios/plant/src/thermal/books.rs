@@ -58,19 +58,21 @@ impl Plant {
     }
 
     /// Mean enthalpy of what the cold side gives away during a stretch: stirred, filled from the house, the loop
-    /// and the tank while it empties. The mean, since a long stretch turns it over many times.
+    /// and the tank while it empties, and warmed by the room. The mean, since a long stretch turns it over many times.
     pub(super) fn given_enthalpy(&self, plan: &Plan, headers: &Headers) -> f64 {
         let here = self.cold_enthalpy();
         let (fresh, round) = (plan.flows.heater.max(0.0), plan.flows.circuit.max(0.0));
         let expelled = (-plan.flows.fill()).max(0.0);
-        let all = fresh + round + expelled;
-        let turns = all * plan.time * f::DENSITY.get() / self.plumbing.cold_side.mass.get().max(TRACE.get());
+        let brought = (fresh + round + expelled) * f::DENSITY.get();
+        let (walls, room) = self.cold_pipe_walls();
+        let held = self.plumbing.cold_side.mass.get().max(TRACE.get());
+        let turns = (brought + walls) * plan.time / held;
         if turns < NO_TURN.get() {
             return here;
         }
         let tank = self.inlet_water();
-        let come =
-            (fresh * headers.house + round * self.returned(headers.hot, round) + expelled * tank) / all;
+        let streams = fresh * headers.house + round * self.returned(headers.hot, round) + expelled * tank;
+        let come = (streams * f::DENSITY.get() + walls * room) / (brought + walls);
         come + (here - come) * (1.0 - det::exp(-turns)) / turns
     }
 
@@ -133,7 +135,7 @@ impl Plant {
             report.expelled - report.filled + back.mass.get() - pushed.mass,
             report.expelled_energy - report.filled_energy + back.heat.get() - pushed.energy,
         );
-        self.book_cold_pipe(flows.heater.abs() * time, time);
+        self.book_cold_pipe(cold, time);
         self.spill(spilt / f::DENSITY.get());
     }
 
@@ -185,14 +187,16 @@ impl Plant {
         hot.part(flows.pushed_back())
     }
 
-    /// The bare cold pipe and the room: what stands in it comes to the room's temperature.
-    fn book_cold_pipe(&mut self, through: f64, time: f64) {
-        let cold = &self.plumbing.cold_side;
-        let mass = cold.mass.get().max(TRACE.get()) + through * f::DENSITY.get();
-        let room = water::enthalpy(self.room.to_celsius());
-        let held = mass * water::heat_capacity(self.room.to_celsius());
-        let reached = 1.0 - det::exp(-f::COLD_PIPE_GAIN.get() * time / held);
-        let heat = cold.mass.get() * (room - self.cold_enthalpy()) * reached;
+    /// The bare cold pipe's walls as a stream of water of the room's temperature: kg/s and J/kg.
+    fn cold_pipe_walls(&self) -> (f64, f64) {
+        let room = self.room.to_celsius();
+        (f::COLD_PIPE_GAIN.get() / water::heat_capacity(room), water::enthalpy(room))
+    }
+
+    /// What the bare cold pipe takes up from the room while its content has this enthalpy in the mean.
+    fn book_cold_pipe(&mut self, mean: f64, time: f64) {
+        let (walls, room) = self.cold_pipe_walls();
+        let heat = walls * (room - mean) * time;
         self.plumbing.cold_side.heat.0 += heat;
         self.plumbing.ledger.pipes -= Joules(heat);
     }

@@ -3,6 +3,10 @@
 use super::step::Work;
 use super::{Cross, Error, Inputs, Report, State, Stop, Tank, check};
 
+/// How far past a crossing the next attempt aims, as a share of the resolution: a heater that runs on late heats for
+/// nothing.
+const AIM: f64 = 0.1;
+
 impl Tank {
     /// Advances a state of this tank by up to `duration` seconds under constant inputs.
     ///
@@ -44,7 +48,7 @@ impl Tank {
                 state.clone_from(&kept);
                 work.waters.clear();
                 report = before;
-                hint = (dt * share + 0.5 * self.resolution()).min(dt - 0.25 * self.resolution());
+                hint = (dt * share + AIM * self.resolution()).min(dt - 0.5 * AIM * self.resolution());
             }
         }
         Ok(report)

@@ -7,39 +7,36 @@ impl State {
     ///
     /// Slugs of a run keep their places and share one enthalpy. Judged by temperature: the density maximum
     /// at 4 °C is not modelled.
-    pub(super) fn overturn(&mut self, scratch: &mut Vec<(f64, f64, u32)>) {
-        let stable = self.slugs.windows(2).all(|pair| match pair {
-            [low, high] => low.enthalpy <= high.enthalpy,
-            _ => true,
-        });
-        if stable {
-            return;
-        }
-        scratch.clear();
-        for slug in &self.slugs {
-            let mut run = (slug.mass, slug.mass * slug.enthalpy, 1);
-            while let Some(&(mass, energy, count)) = scratch.last() {
-                // Compared by cross-multiplying: energy/mass of the lower run above that of the upper.
-                if energy * run.0 <= run.1 * mass {
+    pub(super) fn overturn(&mut self) {
+        let mut i = 0;
+        while let (Some(&low), Some(&high)) = (self.slugs.get(i), self.slugs.get(i + 1)) {
+            if low.enthalpy <= high.enthalpy {
+                i += 1;
+                continue;
+            }
+            // From here outwards, as long as it is warmer below or colder above than the blend.
+            let (mut from, mut to) = (i, i + 2);
+            let mut mass = low.mass + high.mass;
+            let mut energy = low.mass * low.enthalpy + high.mass * high.enthalpy;
+            loop {
+                let below = from.checked_sub(1).and_then(|k| self.slugs.get(k));
+                if let Some(slug) = below.filter(|slug| slug.enthalpy * mass > energy) {
+                    (mass, energy) = (mass + slug.mass, energy + slug.mass * slug.enthalpy);
+                    from -= 1;
+                } else if let Some(slug) = self.slugs.get(to).filter(|slug| slug.enthalpy * mass < energy) {
+                    (mass, energy) = (mass + slug.mass, energy + slug.mass * slug.enthalpy);
+                    to += 1;
+                } else {
                     break;
                 }
-                run = (run.0 + mass, run.1 + energy, run.2 + count);
-                scratch.pop();
             }
-            scratch.push(run);
-        }
-        let mut slugs = self.slugs.iter_mut();
-        for &(mass, energy, count) in scratch.iter() {
-            if count > 1 && mass > 0.0 {
+            if mass > 0.0 {
                 let stirred = Slug::new(0.0, energy / mass);
-                for slug in slugs.by_ref().take(count as usize) {
+                for slug in self.slugs.iter_mut().take(to).skip(from) {
                     *slug = stirred.of(slug.mass);
                 }
-            } else {
-                for _ in 0..count {
-                    slugs.next();
-                }
             }
+            i = to - 1;
         }
     }
 

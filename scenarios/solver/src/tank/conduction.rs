@@ -1,15 +1,17 @@
 //! Conduction between slugs, the eddy at the inlet, and loss to the surroundings, in one implicit step.
 
 use super::flow::Plume;
-use super::{Inputs, State};
+use super::{Inputs, Slug, State};
 
 /// Work arrays, kept between steps so that nothing is allocated.
 #[derive(Clone, Default, Debug)]
 pub(super) struct Scratch {
-    /// Slugs over a source: stirred, so that their lower edge is as warm as they are.
-    pub(super) stirred: Vec<usize>,
+    /// Slugs that sources lie in: what rises from them stirs the pool above.
+    pub(super) stirred: Vec<Stirred>,
     /// Slugs that what comes in keeps stirred: nothing resists the heat between them or on their side of the eddy.
     pub(super) plume: Option<Plume>,
+    /// Slugs of each node.
+    count: Vec<u32>,
     now: Vec<f64>,
     mid: Vec<f64>,
     new: Vec<f64>,
@@ -20,6 +22,15 @@ pub(super) struct Scratch {
     pivot: Vec<f64>,
 }
 
+/// A source's slugs.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Stirred {
+    /// The lowest, and the first one above them all.
+    pub(super) slugs: (usize, usize),
+    /// The lowest begins where the source does: down to its lower edge it is as warm as it is.
+    pub(super) cut: bool,
+}
+
 /// TR-BDF2 with both stages on one matrix: γ = 2 − √2 (Bank et al. 1985; Hosea and Shampine 1996).
 const GAMMA: f64 = 2.0 - core::f64::consts::SQRT_2;
 const STAGE: f64 = 0.5 * GAMMA;
@@ -27,6 +38,9 @@ const WEIGHT: f64 = 0.25 * core::f64::consts::SQRT_2;
 
 /// Below this haste the explicit rule is as good as the implicit ones.
 const EXPLICIT: f64 = 0.2;
+
+/// Shortest way of heat between two nodes, m: between pools that touch.
+const LEAST_PATH: f64 = 1e-4;
 
 /// Share of its resistance that is left in stirred water.
 const STIRRED: f64 = 0.01;
@@ -58,62 +72,130 @@ impl State {
         // From here `now` holds the mean over the step: exact books whatever the solution's error.
         let (mut lost, mut below) = (0.0, 0.0);
         let next = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
-        for ((((slug, &t), t_above), &link), &leak) in
-            self.slugs.iter_mut().zip(&w.now).zip(next).zip(&w.link).zip(&w.leak)
+        let mut slugs = self.slugs.as_mut_slice();
+        for ((((&count, &t), t_above), &link), &leak) in
+            w.count.iter().zip(&w.now).zip(next).zip(&w.link).zip(&w.leak)
         {
             let leak = leak * (t - inputs.ambient);
             // The topmost link is zero.
             let above = link * (t - t_above);
             lost += leak * dt;
-            slug.set(slug.enthalpy + (below - above - leak) * dt / slug.mass);
+            let gain = (below - above - leak) * dt;
             below = above;
+            let Some((node, rest)) = slugs.split_at_mut_checked(count as usize) else { break };
+            match node {
+                [slug] => slug.set(slug.enthalpy + gain / slug.mass),
+                [first, ..] => {
+                    let enthalpy = first.enthalpy;
+                    let mass: f64 = node.iter().map(|slug| slug.mass).sum();
+                    let pool = Slug::new(0.0, enthalpy + gain / mass);
+                    node.iter_mut().for_each(|slug| *slug = pool.of(slug.mass));
+                }
+                [] => {}
+            }
+            slugs = rest;
         }
         lost
     }
 
-    /// Temperatures, heat capacities, conductances.
+    /// Temperatures, heat capacities, conductances of the nodes: slugs, and pools that are stirred and so one.
     fn prepare(&self, w: &mut Scratch, inputs: &Inputs, height: f64, flow: f64) {
-        let n = self.slugs.len();
         for list in [&mut w.now, &mut w.heat, &mut w.link, &mut w.leak] {
-            list.resize(n, 0.0);
+            list.clear();
         }
+        w.count.clear();
         let eddy = 4.17e6 * inputs.mixing.strength * flow;
-        let fade = -1.0 / inputs.mixing.decay;
+        let mut eddies = Fade::new(inputs.inlet_height, inputs.mixing.decay);
         let (per_metre, per_area) = (inputs.loss / height, 1.0 / self.area);
+        // Where the last node ends, and half its thickness: what resists the heat on its side of the next edge.
         let (mut base, mut last) = (0.0, 0.0);
-        // A link belongs to the slug below it: it is written one slug late.
-        let mut link = w.link.iter_mut();
-        let lists = w.now.iter_mut().zip(&mut w.heat).zip(&mut w.leak);
-        for (i, (slug, ((now, heat), leak))) in self.slugs.iter().zip(lists).enumerate() {
-            let celsius = slug.celsius();
-            let thick = slug.volume() * per_area;
-            *now = celsius;
-            *heat = slug.mass * rough_heat_capacity(celsius);
-            *leak = per_metre * thick;
+        let mut slugs = self.slugs.as_slice();
+        let mut i = 0;
+        while let [slug, above @ ..] = slugs {
+            let source = w.stirred.iter().find(|s| s.cut && s.slugs.0 <= i && i < s.slugs.1);
+            let mut count = 1;
+            if source.is_some() {
+                let alike = above.iter().take_while(|other| other.enthalpy == slug.enthalpy).count();
+                // What is warmer above warms the topmost slug of a pool that rises from a source: it stays there.
+                let capped = alike < above.len();
+                count += if capped { alike.saturating_sub(1) } else { alike };
+            }
+            let (node, rest) = slugs.split_at(count.min(slugs.len()));
+            let (celsius, mut thick, mut mass) = (slug.celsius(), 0.0, 0.0);
+            for slug in node {
+                thick += slug.volume();
+                mass += slug.mass;
+            }
+            thick *= per_area;
+            let pool = source.is_some_and(|s| count > 1 || s.slugs.0 == i);
+            let half = if pool { 0.0 } else { 0.5 * slug.volume() * per_area };
             if i > 0 {
                 let mut k = inputs.conductivity;
-                let far = f64::abs(base - inputs.inlet_height) * fade;
-                // Past ten decay lengths the eddy is a ten-thousandth of itself: not worth an exponential.
-                if eddy > 0.0 && far > -10.0 {
-                    k += eddy * quantity::det::exp(far);
+                if eddy > 0.0 {
+                    k += eddy * eddies.at(base);
                 }
                 let path = match w.plume {
-                    Some((_, first)) if i == first => thick,
-                    Some((lowest, first)) if lowest < i && i < first => STIRRED * (thick + last),
-                    _ if w.stirred.contains(&i) => last,
-                    _ => thick + last,
+                    Some((_, first)) if i == first => 0.5 * thick,
+                    Some((lowest, first)) if lowest < i && i < first => STIRRED * (half + last),
+                    _ => half + last,
                 };
-                if let Some(link) = link.next() {
-                    *link = k * self.area / (0.5 * path);
-                }
+                // Two pools that touch are one as soon as they are equally warm.
+                w.link.push(k * self.area / path.max(LEAST_PATH));
             }
+            w.now.push(celsius);
+            w.heat.push(mass * rough_heat_capacity(celsius));
+            w.leak.push(per_metre * thick);
+            w.count.push(count as u32);
             base += thick;
-            last = thick;
+            last = node.last().map_or(half, |top| 0.5 * top.volume() * per_area);
+            slugs = rest;
+            i += count;
         }
-        if let Some(link) = link.next() {
-            *link = 0.0;
-        }
+        w.link.push(0.0);
     }
+}
+
+/// The eddy's share of its strength at heights asked for from the bottom up: 1 at the inlet, 1/e a decay length away.
+struct Fade {
+    inlet: f64,
+    per_decay: f64,
+    /// Height and share of the last answer.
+    last: Option<(f64, f64)>,
+}
+
+/// The largest exponent of the short series.
+const SHORT: f64 = 0.5;
+
+impl Fade {
+    fn new(inlet: f64, decay: f64) -> Self {
+        Self { inlet, per_decay: 1.0 / decay, last: None }
+    }
+
+    fn at(&mut self, height: f64) -> f64 {
+        let share = match self.last {
+            // From one edge of a slug to the next it is a short way.
+            Some((from, share)) if (from < self.inlet) == (height < self.inlet) => {
+                let way = (height - from) * self.per_decay;
+                // Past ten decay lengths it is a ten-thousandth of itself.
+                if share < 5e-5 && height > self.inlet {
+                    return 0.0;
+                }
+                share * exp_near_zero(if height < self.inlet { way } else { -way })
+            }
+            _ => quantity::det::exp(-f64::abs(height - self.inlet) * self.per_decay),
+        };
+        self.last = Some((height, share));
+        share
+    }
+}
+
+/// Exponential, within 2e-6 by its series where that is short.
+fn exp_near_zero(x: f64) -> f64 {
+    if x.abs() > SHORT {
+        return quantity::det::exp(x);
+    }
+    let (one, half, third) = (1.0 + x, x * x * 0.5, x * (1.0 / 3.0));
+    one + half * (1.0 + third * (1.0 + x * 0.25 * (1.0 + x * 0.2 * (1.0 + x * (1.0 / 6.0)))))
 }
 
 /// Heat capacity within 0.3 %, J/(kg·K). Only steers the implicit prediction; the books are kept in enthalpy.

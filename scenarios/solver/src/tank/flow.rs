@@ -180,22 +180,30 @@ impl State {
         (mass > 0.0).then_some((low, boundary))
     }
 
-    /// Adds what comes up at a boundary: to the slug that is still growing there, or as a new one.
-    fn emerge(&mut self, boundary: usize, parcel: Parcel, layer: f64) {
-        if parcel.mass <= 0.0 {
-            return;
-        }
-        match self.slugs.get_mut(boundary) {
-            Some(slug) if self.growing.is_some() && slug.mass < 500.0 * layer => {
-                let mass = slug.mass + parcel.mass;
-                *slug = Slug::new(mass, (slug.mass * slug.enthalpy + parcel.energy) / mass);
+    /// Adds what comes up at a boundary: to the slug that is still growing there until it is half a layer, then as new
+    /// ones, so that how large they are does not hang on the step.
+    fn emerge(&mut self, boundary: usize, mut parcel: Parcel, layer: f64) {
+        let whole = 500.0 * layer;
+        while parcel.mass > 0.0 {
+            let growing =
+                self.slugs.get_mut(boundary).filter(|slug| self.growing.is_some() && slug.mass < whole);
+            let enthalpy = parcel.energy / parcel.mass;
+            let room = whole - growing.as_ref().map_or(0.0, |slug| slug.mass);
+            // A rest too small to be a slug of its own goes along.
+            let part = if parcel.mass < 1.05 * room { parcel.mass } else { room };
+            match growing {
+                Some(slug) => {
+                    let mass = slug.mass + part;
+                    *slug = Slug::new(mass, (slug.mass * slug.enthalpy + part * enthalpy) / mass);
+                }
+                None => {
+                    self.slugs.insert(boundary.min(self.slugs.len()), Slug::new(part, enthalpy));
+                }
             }
-            _ => {
-                let slug = Slug::new(parcel.mass, parcel.energy / parcel.mass);
-                self.slugs.insert(boundary.min(self.slugs.len()), slug);
-            }
+            parcel.mass -= part;
+            parcel.energy -= part * enthalpy;
+            self.growing = Some(boundary as u32);
         }
-        self.growing = Some(boundary as u32);
     }
 
     /// Whether the slugs below a boundary still reach about up to a height.

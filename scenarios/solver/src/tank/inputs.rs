@@ -153,6 +153,11 @@ impl Inputs {
         self.ports.iter().map(|p| p.flow.abs()).filter(|flow| *flow <= SEEP).fold(0.0, f64::max)
     }
 
+    /// Heat of all sources, W.
+    pub(super) fn watts(&self) -> f64 {
+        self.sources.iter().map(|s| s.watts).sum()
+    }
+
     pub(super) fn heated(&self) -> bool {
         self.sources.iter().any(|s| s.watts > 0.0)
     }

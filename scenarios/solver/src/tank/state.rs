@@ -145,7 +145,17 @@ impl State {
     /// Can pass the volume of the tank when water is pushed in or heated with no way out: by how much sets
     /// the pressure.
     pub fn water_volume(&self) -> f64 {
-        self.slugs.iter().map(Slug::volume).sum()
+        // Four sums side by side: one would wait for each addition.
+        let mut sums = [0.0; 4];
+        let fours = self.slugs.chunks_exact(4);
+        let rest: f64 = fours.remainder().iter().map(Slug::volume).sum();
+        for four in fours {
+            for (sum, slug) in sums.iter_mut().zip(four) {
+                *sum += slug.volume();
+            }
+        }
+        let [a, b, c, d] = sums;
+        (a + b) + (c + d) + rest
     }
 
     /// Height of the surface, m.
@@ -167,7 +177,12 @@ impl State {
 
     /// Share of a stretch around `centre` that is under water, 0 to 1.
     pub fn wetted_share(&self, centre: f64, spread: f64) -> f64 {
-        let level = self.level() * 1.002;
+        Self::share_below(self.level(), centre, spread)
+    }
+
+    /// Share of a stretch that is under water of a level.
+    pub(super) fn share_below(level: f64, centre: f64, spread: f64) -> f64 {
+        let level = level * 1.002;
         if spread <= 0.0 {
             return if level > 0.0 && centre <= level { 1.0 } else { 0.0 };
         }
@@ -187,15 +202,43 @@ impl State {
             let thick = slug.volume();
             let (middle, here) = (base + 0.5 * thick, slug.celsius());
             if height <= middle {
-                return Some(match before {
-                    Some((low, t)) if middle > low => t + (here - t) * (height - low) / (middle - low),
-                    _ => here,
-                });
+                return Some(between(before, (middle, here), height));
             }
             before = Some((middle, here));
             base += thick;
         }
         before.map(|(_, t)| t)
+    }
+
+    /// Temperatures at many heights, as [`Self::temperature_at`] gives them, in one walk through the water.
+    pub(super) fn temperatures_at(
+        &self,
+        heights: impl Iterator<Item = f64>,
+        middles: &mut Vec<(f64, f64)>,
+        found: &mut Vec<Option<f64>>,
+    ) {
+        middles.clear();
+        found.clear();
+        let mut base = 0.0;
+        for slug in &self.slugs {
+            let thick = slug.volume();
+            middles.push((base + 0.5 * thick, slug.celsius()));
+            base += thick;
+        }
+        let level = base / self.area;
+        for height in heights {
+            if !height.is_finite() || level <= 0.0 || height > level * 1.002 {
+                found.push(None);
+                continue;
+            }
+            let height = height * self.area;
+            let above = middles.partition_point(|(middle, _)| *middle < height);
+            let before = above.checked_sub(1).and_then(|i| middles.get(i)).copied();
+            found.push(match middles.get(above) {
+                Some(&there) => Some(between(before, there, height)),
+                None => before.map(|(_, t)| t),
+            });
+        }
     }
 
     /// Mean temperature of each of `count` equal layers of a tank of this height, bottom first; nothing where
@@ -221,5 +264,13 @@ impl State {
             out.push((have > 1e-9 * share).then(|| sum / have));
         }
         out
+    }
+}
+
+/// Temperature at a height between the middles of two slugs, each with its temperature.
+fn between(before: Option<(f64, f64)>, (middle, here): (f64, f64), height: f64) -> f64 {
+    match before {
+        Some((low, t)) if middle > low => t + (here - t) * (height - low) / (middle - low),
+        _ => here,
     }
 }

@@ -1,6 +1,6 @@
 //! One step of fixed length, and how long it may be.
 
-use super::conduction::Scratch;
+use super::conduction::{Scratch, Stirred};
 use super::flow::{Parcel, Plume};
 use super::{Filling, Inputs, Report, Slug, State, Tank};
 use crate::water;
@@ -9,51 +9,62 @@ use crate::water;
 const TRICKLE: f64 = 4e-5;
 
 /// Longest step of a draw, s.
-const BRISK: f64 = 2.2;
+const BRISK: f64 = 3.0;
+/// Longest step of a trickle that has just begun while heat comes in and while none does, s.
+const SLOW: [f64; 2] = [20.0, 60.0];
+/// Longest step of any flow while heat comes in and while none does, s.
+const LONGEST: [f64; 2] = [30.0, 60.0];
 /// How long a flow lasts before its steps grow, s.
-const SETTLED: f64 = 300.0;
+const SETTLED: f64 = 150.0;
+/// Most of a layer, of the ordinary number of them, that comes in during a step.
+const FRONT: f64 = 0.6;
 /// Change of a flow that makes it another, as a share of it.
 const ANOTHER: f64 = 0.2;
-/// Strength of the eddy up to which that holds, m²/s per m³/s; beside a stub's 1.5 it is 0.6 s.
+/// Strength of the eddy up to which that holds, m²/s per m³/s; beside a stub's 1.5 it is 0.8 s.
 const EDDY: f64 = 0.4;
+/// Heat of one step at rest, J: from the first moments after a change to when nothing has happened for long, growing
+/// by so much a second. Less than 0.3 K of the water over an element.
+const DOSE: (f64, f64, f64) = (40e3, 180e3, 135.0);
+/// A source weaker than this stirs nothing, W: no more than what the tank loses anyway.
+const STIRS: f64 = 50.0;
 
 /// Work space of a run of steps; holds no state.
 #[derive(Default)]
 pub(super) struct Work {
     conduction: Scratch,
-    runs: Vec<(f64, f64, u32)>,
+    middles: Vec<(f64, f64)>,
+    beside: Vec<Option<f64>>,
     pub(super) waters: Vec<f64>,
     slugs: Vec<Slug>,
 }
 
 /// Boundaries at the lower edge of a source, in layers below it. Both sides are fine: what is stirred while it is
 /// heated meets the cold at that edge afterwards.
-const EDGE: [f64; 3] = [0.0, 0.5, -0.5];
+const EDGE: [f64; 3] = [0.0, 0.8, -0.8];
 
 impl Tank {
     /// Longest step that keeps the splitting error small, s: short while water moves or heat comes in,
     /// growing with the time that nothing has happened.
     pub(super) fn step_length(&self, state: &State, inputs: &Inputs) -> f64 {
         let fastest = inputs.fastest();
+        let watts = inputs.watts();
+        let either = |[heated, cold]: [f64; 2]| if watts > STIRS { heated } else { cold };
         let full = if fastest > 0.0 {
             let most = if fastest < TRICKLE {
-                f64::min(
-                    if inputs.heated() { 8.0 } else { 60.0 },
-                    3.5 * (TRICKLE / fastest) * (TRICKLE / fastest),
-                )
+                let slower = TRICKLE / fastest;
+                f64::min(either(SLOW), SLOW[0] * slower * slower)
             } else {
                 // What a strong eddy spreads over has to be fed in small parts.
                 BRISK * f64::min(1.0, EDDY / inputs.mixing.strength.max(EDDY))
             };
             // What flows on and on has settled around the inlet.
             let settled = f64::max(1.0, state.quiet / SETTLED);
-            let longest = if inputs.heated() { 20.0 } else { 60.0 };
-            let front = 0.3 * self.layer() * f64::from(self.layers) / 48.0;
-            f64::min(f64::min(most * settled, longest), front / fastest)
-        } else if inputs.heated() {
-            (0.03 * state.quiet).clamp(9.0, 20.0)
+            let front = FRONT * self.layer() * f64::from(self.layers) / 48.0;
+            f64::min(f64::min(most * settled, either(LONGEST)), front / fastest)
         } else {
-            (0.5 * state.quiet).clamp(20.0, 300.0)
+            let idle = (0.5 * state.quiet).clamp(20.0, 300.0);
+            let (least, most, growth) = DOSE;
+            if watts > 0.0 { f64::min(idle, (growth * state.quiet).clamp(least, most) / watts) } else { idle }
         };
         let seep = inputs.seep();
         let full = if seep > 0.0 { f64::min(full, 0.5 * self.layer() / seep) } else { full };
@@ -102,32 +113,25 @@ impl Tank {
         state.slugs.retain(|slug| slug.mass > 1e-9);
         work.conduction.plume = plume.filter(|_| moving && count == state.slugs.len());
         work.conduction.stirred.clear();
-        // While water moves the heat goes in first: halved it came out worse against fine steps (0.1 K for 0.03).
-        let first = if moving { 1.0 } else { 0.5 };
         if heated {
-            self.heat(state, inputs, first * dt, &mut work.conduction.stirred, report);
+            self.heat(state, inputs, 0.5 * dt, &mut work.conduction.stirred, report);
         }
-        state.overturn(&mut work.runs);
+        state.overturn();
         report.lost += state.conduct(&mut work.conduction, inputs, self.height, flow, dt);
-        if heated && !moving {
+        if heated {
             self.heat(state, inputs, 0.5 * dt, &mut work.conduction.stirred, report);
         }
         if moving {
             self.move_water(state, inputs, half, report);
         }
-        state.overturn(&mut work.runs);
+        state.overturn();
         state.tidy(self.layer(), self.layers);
-        for i in 0..state.probes.len() {
-            let Some(mut probe) = state.probes.get(i).copied() else { break };
-            let to = probe.target(state.temperature_at(probe.height), inputs.ambient);
-            let from = work.waters.get(i).copied().unwrap_or(to);
-            probe.celsius = super::lag(probe.celsius, from, to, probe.lag, dt);
-            if let Some(water) = work.waters.get_mut(i) {
-                *water = to;
-            }
-            if let Some(slot) = state.probes.get_mut(i) {
-                *slot = probe;
-            }
+        let heights = state.probes.iter().map(|probe| probe.height);
+        state.temperatures_at(heights, &mut work.middles, &mut work.beside);
+        for ((probe, water), from) in state.probes.iter_mut().zip(&work.beside).zip(&mut work.waters) {
+            let to = probe.target(*water, inputs.ambient);
+            probe.celsius = super::lag(probe.celsius, *from, to, probe.lag, dt);
+            *from = to;
         }
         state.quiet += dt;
         report.elapsed += dt;
@@ -222,9 +226,10 @@ impl Tank {
         state: &mut State,
         inputs: &Inputs,
         dt: f64,
-        stirred: &mut Vec<usize>,
+        stirred: &mut Vec<Stirred>,
         report: &mut Report,
     ) {
+        let level = state.level();
         for source in &inputs.sources {
             let heat = source.watts * dt;
             if heat <= 0.0 {
@@ -233,20 +238,21 @@ impl Tank {
             // A point is given the thickness of a coil.
             let spread = source.spread.max(0.01);
             let low = source.centre - 0.5 * spread;
-            let wet = heat * state.wetted_share(source.centre, spread);
+            let wet = heat * State::share_below(level, source.centre, spread);
             report.dry += heat - wet;
             // The water under a source stays cold: at rest that edge is kept sharp whatever the layers are, and
             // fine enough for what is conducted through it.
-            if !state.moving {
+            let mut lowest = 0;
+            let stirs = source.watts > STIRS;
+            if stirs && !state.moving {
                 for below in EDGE {
                     state.cut(low - below * self.height / f64::from(self.layers), self.layer());
                 }
-                stirred.push(state.cut(low, self.layer()));
+                lowest = state.cut(low, self.layer());
             }
             let area = state.area;
-            let top = state.level();
             // The covered stretch; below a full tank's last thousandth all of it.
-            let end = (low + spread).min(top);
+            let end = (low + spread).min(level);
             let length = end - low;
             if wet <= 0.0 || length <= 0.0 {
                 report.dry += wet;
@@ -256,18 +262,23 @@ impl Tank {
             let (from, to, share) = (low * area, end * area, wet / (length * area));
             let mut base = 0.0;
             let mut given = 0.0;
-            for slug in &mut state.slugs {
+            let mut slugs = (usize::MAX, 0);
+            for (i, slug) in state.slugs.iter_mut().enumerate() {
                 if base >= to {
                     break;
                 }
                 let above = base + slug.volume();
                 let over = above.min(to) - base.max(from);
                 if over > 0.0 {
+                    slugs = (slugs.0.min(i), i + 1);
                     let part = share * over;
                     slug.set(slug.enthalpy + part / slug.mass);
                     given += part;
                 }
                 base = above;
+            }
+            if stirs {
+                stirred.push(Stirred { slugs: (slugs.0.max(lowest), slugs.1), cut: !state.moving });
             }
             report.heated += given;
             report.dry += wet - given;
