@@ -28,10 +28,12 @@ pub fn stopped(fault: FaultId, numbers: &[(&str, f64)], shows: &[Sight]) -> Work
     work.fits(PartKind::UpperThermostat);
     work.fits(PartKind::Limit);
     assert!(!work.look(Place::UpperCompartment).contains(&Sight::LimitOffTheShell { level: Level::Upper }));
-    // The new limit lies on metal above its trip: it does its work, and latches once the water is cool.
+    // Where the new limit lies on metal above its trip it does its work, and latches once the water is cool; where the
+    // relief valve has just let the cold in, it has nothing to do.
     work.draw(45.0);
-    assert!(work.look(Place::UpperCompartment).contains(&Sight::Button { proud: true }));
-    work.reset_limit();
+    if work.look(Place::UpperCompartment).contains(&Sight::Button { proud: true }) {
+        work.reset_limit();
+    }
     work.proves(18.75);
     work.acts(hand_over());
     work

@@ -103,6 +103,9 @@ impl Ways {
             };
             let share = (of_rest * self.water).clamp(always, of_all * self.capacity);
             let through = coming(self, &moment) - moment.flows.out();
+            // No further than to the drain's lip.
+            let over = self.water - f::EMPTY.get() * self.area();
+            let share = if through < 0.0 && over > 0.0 { share.min(over) } else { share };
             if through.abs() * time > share && time > shortest {
                 let shorter = (share / through.abs()).max(shortest);
                 if shorter < NEARLY.get() * time {
