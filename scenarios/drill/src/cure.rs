@@ -109,8 +109,8 @@ fn serves_as_is(drill: &Drill, session: &Session) -> bool {
     bigger && aftermath(drill, session, 4).is_none()
 }
 
-/// What the same people would complain of after some more days in the house as it was left; `None` if
-/// nothing. Slow: for a debrief, not for a class of thousands.
+/// What the same people would complain of after some more days in the house as it was left; `None` if nothing, or if
+/// they would say the same of the heater they were sold, with nothing wrong. Slow: for a debrief, not for a class of thousands.
 pub fn aftermath(drill: &Drill, session: &Session, days: u16) -> Option<Symptom> {
     let mut home: Home = session.home.clone();
     // On to the next midnight, where a week begins.
@@ -118,8 +118,14 @@ pub fn aftermath(drill: &Drill, session: &Session, days: u16) -> Option<Symptom>
     home.plant.plumbing.taps = [0.0; 4];
     home.plant.advance(Seconds(86_400.0 - time_of_day));
     let life = Life { patience: u16::MAX, ..drill.week.life.hands_off() };
-    let mut draw = Draw::new(u64::from(drill.order.seed), "aftermath");
-    household::complaint(&household::week(&mut home, life, &mut draw, days))
+    let lived = |mut home: Home| {
+        let mut draw = Draw::new(u64::from(drill.order.seed), "aftermath");
+        household::complaint(&household::week(&mut home, life, &mut draw, days))
+    };
+    let mut sound = home.clone();
+    let complaint = lived(home)?;
+    sound.make_sound();
+    (lived(sound) != Some(complaint)).then_some(complaint)
 }
 
 /// Parts whose change is the remedy of what is wrong.

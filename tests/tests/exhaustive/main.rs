@@ -12,6 +12,7 @@
 )]
 #![allow(clippy::disallowed_methods, reason = "logarithms of a ladder of numbers, not of the world")]
 
+mod aftermath;
 mod suspicion;
 #[path = "../faults/technician.rs"]
 #[allow(dead_code, reason = "shared with the proper jobs, which do more")]
@@ -25,6 +26,7 @@ use std::thread;
 
 use bench::{Licence, Mode, Session};
 use drill::{Drill, Order, cure};
+use plant::fault::FaultCase;
 use plant::home::Home;
 
 use suspicion::Suspected;
@@ -65,7 +67,7 @@ fn work(drill: &Drill) -> Worked {
     let found = left[0].clone();
     let right = found.repairs(drill);
     let why = if right { String::new() } else { suspicion::why(visit.job(), &visit.seen, &drill.fault) };
-    visit.put_right(&found);
+    visit.put_right(&FaultCase { id: found.fault, parameters: found.parameters.clone() });
     let proof = visit.proves();
     visit.hands_over();
     let cure = cure::judge(drill, &visit.end());

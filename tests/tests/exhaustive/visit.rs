@@ -9,12 +9,12 @@ use bench::{
 };
 use diagnosis::{COVERS, Round};
 use drill::licence;
-use plant::fault::{PartKind, Remedy, Scope};
+use plant::fault::{FaultCase, FaultId, PartKind, Remedy, Scope};
 use plant::home::Home;
 use plant::{Circuit, End, Handle, Level, Place, Point, Tap, Wire};
 use quantity::{Amps, Pressure, Volume};
 
-use crate::suspicion::{Seen, Suspected};
+use crate::suspicion::Seen;
 use crate::technician as by_the_book;
 
 /// Wires that carry an element's current while its thermostat calls.
@@ -165,9 +165,9 @@ impl Visit {
     }
 
     /// Writes the finding down, does what it asks for, or calls whose work it is.
-    pub fn put_right(&mut self, found: &Suspected) {
-        self.act(Action::Finding { fault: Some(found.fault), evidence: Vec::new() });
-        let scope = found.fault.fault().scope;
+    pub fn put_right(&mut self, found: &FaultCase) {
+        self.act(Action::Finding { fault: Some(found.id), evidence: Vec::new() });
+        let scope = found.id.fault().scope;
         if !licence::covers(self.licence, scope) {
             let whom = licence::helper_for(scope).unwrap_or(Helper::Electrician);
             self.act(Action::ColdValve { opening: 0.0 });
@@ -176,14 +176,20 @@ impl Visit {
         }
         self.as_found();
         self.seen_amiss();
-        let Some(remedy) = found.fault.remedy(&found.parameters) else { return };
+        let Some(remedy) = found.id.remedy(&found.parameters) else { return };
         match remedy {
             Remedy::Replace(PartKind::Cartridge) => {
                 let at = found.parameters.get("tap").map_or(Tap::Shower.index(), |tap| *tap as usize);
                 let tap = Tap::ALL.iter().copied().find(|tap| tap.index() == at).unwrap_or(Tap::Shower);
                 self.act(Action::Replace { part: NewPart::Cartridge { tap } });
             }
-            Remedy::Replace(part) => self.change(&[part]),
+            Remedy::Replace(part) => {
+                self.change(&[part]);
+                if found.id == FaultId::F31 {
+                    // The ohmmeter found the tank off its ground wire.
+                    self.act(Action::Remake { end: End { wire: Wire::CableG, side: 1 }, torqued: true });
+                }
+            }
             Remedy::ReplaceAll(parts) => self.change(parts),
             Remedy::Remake(ends) => {
                 self.acts(ends.iter().map(|end| Action::Remake { end: *end, torqued: true }))

@@ -55,11 +55,12 @@ pub(super) fn note(week: &mut Week, home: &Home, calling: Seconds) {
     week.strong = if sound > 0.0 { now / sound } else { 1.0 };
 }
 
-/// A joint or contact that is charred and not burnt off gives itself away by smell whenever it carries current.
+/// A joint that is charred and not burnt off, or a browned contact that is worn, gives itself away by smell whenever it
+/// carries current. A contact once browned by another's current and sound runs cool.
 pub(super) fn charred_and_carrying(home: &Home) -> bool {
     let contact = |at: &crate::ContactAt| {
         let (contact, spot) = home.plant.contact(*at);
-        spot.charred && contact != crate::Contact::Open
+        spot.charred && matches!(contact, crate::Contact::Worn(_))
     };
     let joint = |end| {
         let joint = home.plant.wiring.joint(end);
