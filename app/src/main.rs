@@ -1,6 +1,7 @@
 //! The page: starts the Yew application in the shell's element `app`.
 
 mod atlas;
+mod away;
 mod begin;
 mod compose;
 mod debrief;
@@ -21,6 +22,11 @@ mod text;
 mod units;
 
 fn main() {
+    // In the worker there is no window, and nothing to draw.
+    if web_sys::window().is_none() {
+        return;
+    }
+    away::prepare();
     let Some(root) = gloo::utils::document().get_element_by_id("app") else { return };
     let show = |root: web_sys::Element| {
         root.set_inner_html("");

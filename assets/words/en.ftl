@@ -888,6 +888,7 @@ job-whole-drawing = Whole drawing
 job-nothing-yet = Nothing done yet.
 job-seen = Seen
 job-debrief = To the debrief
+job-opening = Opening the job that this device keeps …
 job-no-job = No job is under way.
 job-licence = Your licence
 job-not-looked = not looked at yet
@@ -1380,6 +1381,10 @@ page-attempt-text = Attempt as text
 ## Debrief
 
 debrief-title = Debrief
+page-dealing = Dealing the drill: the household lives its week …
+page-stop = Stop
+page-stopped = Stopped.
+page-go-on = Go on
 debrief-folding = Working your acts through again …
 debrief-folding-would = Working it through with each other fault …
 debrief-not-ended = The job has not ended yet. Hand it over, or stop and call, to read the debrief.

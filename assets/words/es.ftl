@@ -888,6 +888,7 @@ job-whole-drawing = Dibujo completo
 job-nothing-yet = Todavía no se ha hecho nada.
 job-seen = Visto
 job-debrief = Al repaso
+job-opening = Abriendo el trabajo que guarda este dispositivo …
 job-no-job = No hay ningún trabajo en curso.
 job-licence = Su licencia
 job-not-looked = aún sin mirar
@@ -1380,6 +1381,10 @@ page-attempt-text = Intento como texto
 ## Repaso
 
 debrief-title = Repaso
+page-dealing = Preparando el ejercicio: la familia vive su semana …
+page-stop = Detener
+page-stopped = Detenido.
+page-go-on = Continuar
 debrief-folding = Repitiendo sus acciones …
 debrief-folding-would = Repitiéndolo con cada una de las otras fallas …
 debrief-not-ended = El trabajo todavía no terminó. Entréguelo, o pare y llame, para leer el repaso.

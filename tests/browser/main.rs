@@ -3,6 +3,7 @@
 
 mod calls;
 mod class;
+mod frames;
 mod heaters;
 mod identity;
 mod opening;

@@ -6,6 +6,7 @@ use plant::Location;
 use plant::climate::Climate;
 use plant::fault::FaultId;
 use plant::household::HouseholdKind;
+use serde::Serialize;
 use web_sys::HtmlInputElement;
 use words::Voice;
 use yew::prelude::*;
@@ -41,7 +42,7 @@ pub fn HouseFields(props: &Props) -> Html {
 }
 
 /// A list whose first entry leaves it to chance.
-fn chance_list<T: Copy + PartialEq + ToString + 'static>(
+fn chance_list<T: Copy + PartialEq + Serialize + 'static>(
     voice: &Voice,
     form: &FormHandle,
     name: &'static str,
@@ -50,18 +51,18 @@ fn chance_list<T: Copy + PartialEq + ToString + 'static>(
     say: impl Fn(&Voice, T) -> String,
     field: fn(Option<T>) -> Field,
 ) -> Html {
-    let choices: Vec<Choice> = all.iter().map(|one| Choice::new(one.to_string(), say(voice, *one))).collect();
+    let choices: Vec<Choice> = all.iter().map(|one| Choice::new(written(one), say(voice, *one))).collect();
     let onchange = {
         let form = form.clone();
         Callback::from(move |value: String| {
-            form.dispatch(field(all.iter().copied().find(|one| one.to_string() == value)));
+            form.dispatch(field(all.iter().copied().find(|one| written(one) == value)));
         })
     };
     html! {
         <Choices
             label={voice.text(&format!("page-choose-{name}"))}
             {choices}
-            chosen={chosen.map(|one| one.to_string()).unwrap_or_default()}
+            chosen={chosen.map(|one| written(&one)).unwrap_or_default()}
             none={AttrValue::from(voice.text("page-chance"))}
             {onchange}
             hook={name}
@@ -69,34 +70,9 @@ fn chance_list<T: Copy + PartialEq + ToString + 'static>(
     }
 }
 
-/// The same of wishes, which have no name on a drawing.
-fn wish_list<T: Copy + PartialEq + std::fmt::Debug + 'static>(
-    voice: &Voice,
-    form: &FormHandle,
-    name: &'static str,
-    all: &'static [T],
-    chosen: Option<T>,
-    say: impl Fn(&Voice, T) -> String,
-    field: fn(Option<T>) -> Field,
-) -> Html {
-    let choices: Vec<Choice> =
-        all.iter().map(|one| Choice::new(format!("{one:?}"), say(voice, *one))).collect();
-    let onchange = {
-        let form = form.clone();
-        Callback::from(move |value: String| {
-            form.dispatch(field(all.iter().copied().find(|one| format!("{one:?}") == value)));
-        })
-    };
-    html! {
-        <Choices
-            label={voice.text(&format!("page-choose-{name}"))}
-            {choices}
-            chosen={chosen.map(|one| format!("{one:?}")).unwrap_or_default()}
-            none={AttrValue::from(voice.text("page-chance"))}
-            {onchange}
-            hook={name}
-        />
-    }
+/// As a drill's file has it.
+fn written(one: &impl Serialize) -> String {
+    drill::json::line(one).trim_matches('"').to_owned()
 }
 
 /// What shall be wrong besides: nothing, as a rule.
@@ -170,8 +146,8 @@ fn faults(voice: &Voice, form: &FormHandle) -> Html {
             />
             if !form.named {
                 <div class="fields">
-                    { wish_list(voice, form, "level", &Level::ALL, form.level, |v, one| v.wish_level(one), Field::Level) }
-                    { wish_list(voice, form, "family", &Family::ALL, form.family, |v, one| v.family(one), Field::Family) }
+                    { chance_list(voice, form, "level", &Level::ALL, form.level, |v, one| v.wish_level(one), Field::Level) }
+                    { chance_list(voice, form, "family", &Family::ALL, form.family, |v, one| v.family(one), Field::Family) }
                     { chance_list(voice, form, "like", FaultId::ALL, form.like, |v, one| v.fault(one), Field::Like) }
                 </div>
             }

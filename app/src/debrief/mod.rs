@@ -33,5 +33,5 @@ pub use accounts::points;
 pub use endings::ending_words;
 pub use hand_in::HandIn;
 pub use page::Debrief;
-pub use read::{Reading, use_sheet};
+pub use read::use_sheet;
 pub use view::SheetView;

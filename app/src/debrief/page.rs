@@ -1,5 +1,6 @@
 //! The debrief's page: the job on this device, once it has ended and may be looked at.
 
+use std::cell::RefCell;
 use std::rc::Rc;
 
 use bench::Mode;
@@ -8,14 +9,15 @@ use gloo::utils::window;
 use yew::prelude::*;
 
 use super::hand_in::HandIn;
-use super::read::{Reading, use_sheet};
+use super::read::use_sheet;
 use super::view::SheetView;
+use crate::away::Asked;
 use crate::begin;
 use crate::compose::{fresh_seed, name_drill, read_drill};
 use crate::exam::Locked;
 use crate::route::Route;
 use crate::said::use_voice;
-use crate::shell::{Footer, Top};
+use crate::shell::{Busy, Footer, Top};
 use crate::store::{Running, WorkHandle, use_work};
 
 /// The page.
@@ -32,6 +34,7 @@ pub fn Debrief() -> Html {
     };
     let attempt = (*attempt).clone().filter(|_| ended);
     let body = match attempt.clone() {
+        None if work.opening => html! { <p class="lead" role="status">{ crate::text::OPENING }</p> },
         None => html! { <Empty under_way={work.running.is_some()} /> },
         Some(attempt) if attempt.order.mode == Mode::Exam && !*opened => {
             html! { <Locked {attempt} {onopen} /> }
@@ -92,18 +95,16 @@ struct JudgedProps {
 #[component]
 fn Judged(props: &JudgedProps) -> Html {
     let voice = use_voice();
-    match use_sheet(props.attempt.clone()) {
-        Reading::Folding => html! { <p class="lead" role="status">{ voice.text("debrief-folding") }</p> },
-        Reading::Failed(why) => html! { <p class="warn" role="alert">{ why }</p> },
-        Reading::Ready(sheet) => html! {
+    use_sheet(props.attempt.clone()).show(&voice, |sheet| {
+        html! {
             <>
                 <h1 class="unseen">{ voice.text("debrief-title") }</h1>
                 <SheetView {sheet}>
                     <HandIn attempt={props.attempt.clone()} />
                 </SheetView>
             </>
-        },
-    }
+        }
+    })
 }
 
 /// Work it again, print, next.
@@ -111,8 +112,17 @@ fn Judged(props: &JudgedProps) -> Html {
 fn Buttons() -> Html {
     let voice = use_voice();
     let work = use_work();
-    let again = restart(&work, |order| order);
-    let next = restart(&work, |order| drill::Order { seed: fresh_seed(), ..order });
+    let asked = use_mut_ref(|| None::<Asked>);
+    let dealing = use_state(|| false);
+    let again = restart(&work, &asked, &dealing, |order| order);
+    let next = restart(&work, &asked, &dealing, |order| drill::Order { seed: fresh_seed(), ..order });
+    let onstop = {
+        let dealing = dealing.setter();
+        Callback::from(move |()| dealing.set(false))
+    };
+    if *dealing {
+        return html! { <Busy said={voice.text("page-dealing")} {onstop} /> };
+    }
     let print = Callback::from(|_: MouseEvent| drop(window().print()));
     html! {
         <div class="top-buttons">
@@ -124,13 +134,24 @@ fn Buttons() -> Html {
 }
 
 /// Begins the same drill, changed, for the same learner.
-fn restart(work: &WorkHandle, change: fn(drill::Order) -> drill::Order) -> Callback<MouseEvent> {
-    let work = work.clone();
+fn restart(
+    work: &WorkHandle,
+    asked: &Rc<RefCell<Option<Asked>>>,
+    dealing: &UseStateHandle<bool>,
+    change: fn(drill::Order) -> drill::Order,
+) -> Callback<MouseEvent> {
+    let (work, asked, dealing) = (work.clone(), asked.clone(), dealing.setter());
     Callback::from(move |_| {
         let Some(head) = work.running.as_ref().map(|running| running.head.clone()) else { return };
         let Ok(order) = read_drill(&head.drill) else { return };
-        if begin::begin(&work, &name_drill(&change(order)), &head.learner).is_ok() {
-            Route::Drill.open();
-        }
+        dealing.set(true);
+        let dealing = dealing.clone();
+        let told = Callback::from(move |result: Result<(), String>| {
+            dealing.set(false);
+            if result.is_ok() {
+                Route::Drill.open();
+            }
+        });
+        *asked.borrow_mut() = Some(begin::begin(&work, &name_drill(&change(order)), &head.learner, told));
     })
 }

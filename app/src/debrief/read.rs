@@ -1,10 +1,10 @@
 //! From an attempt to its debrief: make the drill again, fold the acts, judge them, put it into words.
 
+use std::cell::RefCell;
 use std::rc::Rc;
 
 use bench::{Action, Session};
-use drill::{Attempt, Rubric};
-use gloo::timers::callback::Timeout;
+use drill::{Attempt, Debrief, Drill};
 use words::Voice;
 use yew::prelude::*;
 
@@ -12,61 +12,138 @@ use super::endings::{customer_words, ending_words, right_end_words};
 use super::judged::accounts;
 use super::phase::stretches;
 use super::sheet::{self, Saying, Sheet, Verdict};
+use crate::away::{self, Answer, Folding, Task};
+use crate::shell::Busy;
 use crate::store::use_work;
 use crate::text::voice;
-
-/// The page says that it is at work before it is.
-const AFTER_MS: u32 = 40;
 
 /// How far the debrief is.
 #[derive(Clone, PartialEq, Debug)]
 pub enum Reading {
-    /// Being computed.
-    Folding,
+    /// Being computed; emits to stop.
+    Folding(Callback<()>),
+    /// Stopped; emits to go on.
+    Stopped(Callback<MouseEvent>),
     /// The drill cannot be made.
     Failed(String),
     /// There.
     Ready(Rc<Sheet>),
 }
 
-/// The debrief of an attempt, in the units chosen on the page.
+impl Reading {
+    /// Shows how far it is, and the debrief once it is there.
+    pub fn show(self, voice: &Voice, ready: impl FnOnce(Rc<Sheet>) -> Html) -> Html {
+        match self {
+            Self::Folding(onstop) => html! { <Busy said={voice.text("debrief-folding")} {onstop} /> },
+            Self::Stopped(onagain) => html! {
+                <div class="busy">
+                    <p role="status">{ voice.text("page-stopped") }</p>
+                    <button type="button" data-act="go-on" onclick={onagain}>{ voice.text("page-go-on") }</button>
+                </div>
+            },
+            Self::Failed(why) => html! { <p class="warn" role="alert">{ why }</p> },
+            Self::Ready(sheet) => ready(sheet),
+        }
+    }
+}
+
+/// A drill with the end of a job and its debrief.
+#[derive(Clone)]
+struct Judged {
+    drill: Rc<Drill>,
+    session: Rc<Session>,
+    debrief: Rc<Debrief>,
+}
+
+/// Nothing changes behind the pointers, so one of them tells whether it is another job.
+impl PartialEq for Judged {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.session, &other.session)
+    }
+}
+
+/// The debrief of an attempt, in the units chosen on the page. It is computed once, and put into words for each units.
 #[hook]
 pub fn use_sheet(attempt: Rc<Attempt>) -> Reading {
     let work = use_work();
     let (units, language) = (work.desk.units, work.language);
-    let reading = use_state(|| Reading::Folding);
-    let set = reading.setter();
-    use_effect_with((attempt, units, language), move |(attempt, units, _)| {
-        let (attempt, units) = (attempt.clone(), *units);
-        let timer = Timeout::new(AFTER_MS, move || {
-            set.set(match read(&voice(units), attempt) {
-                Ok(sheet) => Reading::Ready(Rc::new(sheet)),
-                Err(why) => Reading::Failed(why),
-            });
+    let judged = use_state(|| None::<Result<Judged, String>>);
+    let stopped = use_state(|| false);
+    {
+        let set = judged.setter();
+        use_effect_with((attempt.clone(), *stopped), move |(attempt, stopped)| {
+            let folding = Rc::new(RefCell::new(None));
+            let told = judge(attempt.clone(), set, folding.clone());
+            let asked = (!stopped).then(|| away::ask(Task::Debrief(attempt.write()), told));
+            move || drop((asked, folding.take()))
         });
-        move || drop(timer)
+    }
+    let sheet = use_memo(((*judged).clone(), units, language, attempt), |(judged, units, _, attempt)| {
+        let judged = judged.as_ref()?;
+        Some(judged.clone().map(|judged| Rc::new(sheet_of(&voice(*units), &judged, attempt.clone()))))
     });
-    (*reading).clone()
+    let set = |to: bool| {
+        let stopped = stopped.setter();
+        move || stopped.set(to)
+    };
+    match (&*sheet, *stopped) {
+        (Some(Ok(sheet)), _) => Reading::Ready(sheet.clone()),
+        (Some(Err(why)), _) => Reading::Failed(why.clone()),
+        (None, true) => {
+            let go_on = set(false);
+            Reading::Stopped(Callback::from(move |_| go_on()))
+        }
+        (None, false) => {
+            let stop = set(true);
+            Reading::Folding(Callback::from(move |()| stop()))
+        }
+    }
 }
 
-/// Computes it.
-pub fn read(voice: &Voice, attempt: Rc<Attempt>) -> Result<Sheet, String> {
-    let made = drill::make(&attempt.order).map_err(|error| voice.order_error(&error))?;
-    let computed = drill::debrief(&made, &attempt.actions, &Rubric::plain());
-    let session = Rc::new(drill::replay(&made, &attempt.actions));
-    Ok(Sheet {
+/// Takes what was found, and folds the job on the page for its end.
+fn judge(
+    attempt: Rc<Attempt>,
+    set: UseStateSetter<Option<Result<Judged, String>>>,
+    folding: Rc<RefCell<Option<Folding>>>,
+) -> Callback<Answer> {
+    Callback::from(move |answer| {
+        let (lived, found) = match answer {
+            Answer::Debriefed(found) => *found,
+            Answer::Failed(why) => return set.set(Some(Err(why))),
+            // Only a debrief answers this question.
+            _ => return,
+        };
+        let drill = match Drill::after(&attempt.order, lived) {
+            Ok(drill) => Rc::new(drill),
+            Err(error) => return set.set(Some(Err(crate::text::order_error(&error)))),
+        };
+        let debrief = Rc::new(Debrief::of(&drill, found));
+        let (set, made) = (set.clone(), drill.clone());
+        let ended = move |session| {
+            let (drill, session, debrief) = (made.clone(), Rc::new(session), debrief.clone());
+            set.set(Some(Ok(Judged { drill, session, debrief })));
+        };
+        *folding.borrow_mut() = Some(away::fold(&drill, attempt.actions.clone(), Callback::from(ended)));
+    })
+}
+
+/// Puts what was computed into words.
+fn sheet_of(voice: &Voice, judged: &Judged, attempt: Rc<Attempt>) -> Sheet {
+    let (made, computed) = (&judged.drill, &judged.debrief);
+    let session = judged.session.clone();
+    Sheet {
         fault: made.fault.id,
         second: made.second.clone(),
         starts_at: made.job.starts_at,
         steps: sheet::steps(voice, &session.log, &computed.moments),
         stretches: stretches(&computed.moments),
         accounts: accounts(voice, &computed.score),
-        sayings: sayings(voice, &computed),
-        verdict: verdict(voice, &computed, &session, &attempt),
-        picture: computed.picture,
+        sayings: sayings(voice, computed),
+        verdict: verdict(voice, computed, &session, &attempt),
+        picture: computed.picture.clone(),
         session,
         attempt,
-    })
+    }
 }
 
 fn sayings(voice: &Voice, computed: &drill::Debrief) -> Vec<Saying> {

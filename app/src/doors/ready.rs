@@ -6,12 +6,14 @@ use web_sys::HtmlInputElement;
 use words::Voice;
 use yew::prelude::*;
 
+use crate::away::Asked;
 use crate::begin;
 use crate::compose::name_drill;
 use crate::exam::Expect;
 use crate::route::Route;
 use crate::said::use_voice;
-use crate::store::{WorkHandle, use_work};
+use crate::shell::Busy;
+use crate::store::use_work;
 
 /// The drill.
 #[derive(Properties, PartialEq)]
@@ -36,7 +38,23 @@ pub fn Ready(props: &Props) -> Html {
             learner.set(event.target_unchecked_into::<HtmlInputElement>().value());
         })
     };
-    let onsubmit = starter(&work, &props.order, (*learner).clone(), problem.setter());
+    let asked = use_mut_ref(|| None::<Asked>);
+    let dealing = use_state(|| false);
+    let onsubmit = {
+        let (work, drill, learner) = (work.clone(), name_drill(&props.order), learner.clone());
+        let (asked, dealing, problem) = (asked.clone(), dealing.setter(), problem.setter());
+        Callback::from(move |event: SubmitEvent| {
+            event.prevent_default();
+            dealing.set(true);
+            let told = begun(dealing.clone(), problem.clone());
+            *asked.borrow_mut() =
+                Some(begin::begin(&work, &drill, &drill::attempt::clean_name(&learner), told));
+        })
+    };
+    let onstop = {
+        let dealing = dealing.setter();
+        Callback::from(move |()| dealing.set(false))
+    };
     let back = props.onback.reform(|_: MouseEvent| ());
     html! {
         <section class="card narrow ready" data-door="ready">
@@ -54,12 +72,16 @@ pub fn Ready(props: &Props) -> Html {
                 if !problem.is_empty() {
                     <p class="warn" role="alert">{ &*problem }</p>
                 }
-                <div class="row">
-                    <button type="submit" class="go" data-act="start">
-                        { voice.text(if under_way { "page-start-anyway" } else { "page-start" }) }
-                    </button>
-                    <button type="button" onclick={back} data-act="back">{ voice.text("page-back") }</button>
-                </div>
+                if *dealing {
+                    <Busy said={voice.text("page-dealing")} {onstop} />
+                } else {
+                    <div class="row">
+                        <button type="submit" class="go" data-act="start">
+                            { voice.text(if under_way { "page-start-anyway" } else { "page-start" }) }
+                        </button>
+                        <button type="button" onclick={back} data-act="back">{ voice.text("page-back") }</button>
+                    </div>
+                }
             </form>
         </section>
     }
@@ -90,16 +112,11 @@ fn terms(voice: &Voice, order: &Order) -> Html {
     }
 }
 
-fn starter(
-    work: &WorkHandle,
-    order: &Order,
-    learner: String,
-    problem: UseStateSetter<String>,
-) -> Callback<SubmitEvent> {
-    let (work, drill) = (work.clone(), name_drill(order));
-    Callback::from(move |event: SubmitEvent| {
-        event.prevent_default();
-        match begin::begin(&work, &drill, &drill::attempt::clean_name(&learner)) {
+/// Goes to the job once it is dealt, or says why it cannot be.
+fn begun(dealing: UseStateSetter<bool>, problem: UseStateSetter<String>) -> Callback<Result<(), String>> {
+    Callback::from(move |result| {
+        dealing.set(false);
+        match result {
             Ok(()) => Route::Drill.open(),
             Err(why) => problem.set(why),
         }

@@ -5,13 +5,22 @@ use yew::prelude::*;
 use crate::route::Route;
 use crate::said::use_voice;
 use crate::store::use_work;
-use crate::units;
+use crate::{text, units};
 
 /// A strip above the doors; nothing when there is no drill.
 #[component]
 pub fn Resume() -> Html {
     let voice = use_voice();
     let work = use_work();
+    if work.opening {
+        // As large as what comes in its place.
+        return html! {
+            <section class="card resume">
+                <p role="status">{ text::OPENING }</p>
+                <span class="button" aria-hidden="true">{ "…" }</span>
+            </section>
+        };
+    }
     let Some(session) = work.session() else { return html! {} };
     let ended = session.ended.is_some();
     let (to, label) =

@@ -107,7 +107,11 @@ fn NoJob() -> Html {
         <div class="page">
             <Top />
             <main class="doors" id="main">
-                <h1>{ text::NO_JOB }</h1>
+                if work.opening {
+                    <p class="lead" role="status">{ text::OPENING }</p>
+                } else {
+                    <h1>{ text::NO_JOB }</h1>
+                }
                 if let Some(why) = &work.unopened {
                     <p class="warn" role="alert">{ text::unopened(why) }</p>
                 }

@@ -9,7 +9,7 @@ use plant::household::HouseholdKind;
 use plant::{BoxKind, HeaterModel, Home, Location, Setting};
 use yew::prelude::*;
 
-use crate::begin;
+use crate::compose::read_drill;
 use crate::drill::known::Known;
 use crate::store::{Desk, Head, Running, Work, WorkHandle, use_work};
 
@@ -17,7 +17,7 @@ use crate::store::{Desk, Head, Running, Work, WorkHandle, use_work};
 const EXAMPLE: &str = r#"{"seed": 7, "fault": "F01", "heater": "plain-40", "mode": "solo"}"#;
 
 thread_local! {
-    static DRILL: Option<Rc<Drill>> = begin::deal(EXAMPLE).ok();
+    static DRILL: Option<Rc<Drill>> = read_drill(EXAMPLE).ok().and_then(|order| ::drill::make(&order).ok()).map(Rc::new);
 }
 
 /// The drill.
@@ -79,6 +79,7 @@ pub fn Stand(props: &Props) -> Html {
         drill,
         session: props.session.clone(),
         restored: 0,
+        found: true,
     });
     let desk = props.desk.clone();
     let language = page.language;

@@ -2,20 +2,17 @@
 
 use std::rc::Rc;
 
-use drill::Grader;
-use gloo::timers::callback::Timeout;
 use web_sys::HtmlTextAreaElement;
 use yew::prelude::*;
 
 use super::collected::{Collected, Msg};
 use super::desk::Review;
-use super::row::judge;
+use super::row::Row;
 use super::table::Table;
+use crate::away::{self, Answer, Task};
 use crate::files::{FilePick, Picked};
 use crate::said::use_voice;
-
-/// Time between two attempts, in which the page draws and answers.
-const BREATH_MS: u32 = 4;
+use crate::shell::Busy;
 
 /// The half that reads in.
 #[component]
@@ -23,7 +20,17 @@ pub fn Collect() -> Html {
     let voice = use_voice();
     let all = use_reducer(Collected::default);
     let open = use_state(|| None::<usize>);
-    use_judge(&all);
+    let stopped = use_state(|| false);
+    use_judge(&all, *stopped);
+    let working = !*stopped && all.waiting().is_some();
+    let onstop = {
+        let stopped = stopped.setter();
+        Callback::from(move |()| stopped.set(true))
+    };
+    let ongo = {
+        let stopped = stopped.setter();
+        Callback::from(move |_: MouseEvent| stopped.set(false))
+    };
     let onpicked = {
         let (all, unreadable) = (all.dispatcher(), voice.text("page-file-unreadable"));
         Callback::from(move |files: Vec<Picked>| all.dispatch(Msg::Picked(files, unreadable.clone())))
@@ -47,7 +54,14 @@ pub fn Collect() -> Html {
                 <FilePick label={voice.text("instructor-pick")} multiple=true {onpicked} hook="attempts" />
             </div>
             <Paste onpasted={pasted(&all, voice.text("instructor-pasted"))} />
-            <p role="status" class="quiet-note">{ progress(&voice, &all) }</p>
+            if working {
+                <Busy said={progress(&voice, &all)} done={done(&all)} {onstop} />
+            } else {
+                <p role="status" class="quiet-note">{ progress(&voice, &all) }</p>
+            }
+            if *stopped && all.waiting().is_some() {
+                <button type="button" data-act="go-on" onclick={ongo}>{ voice.text("page-go-on") }</button>
+            }
             <Table all={Rc::new((*all).clone())} {onopen} onclear={emptier(&all)} />
         </section>
     }
@@ -75,21 +89,33 @@ fn progress(voice: &words::Voice, all: &Collected) -> String {
     voice.filled(if judged < total { "instructor-judging" } else { "instructor-judged" }, &fills)
 }
 
+/// The judged share.
+fn done(all: &Collected) -> f64 {
+    let (judged, total) = all.progress();
+    judged as f64 / (total as f64).max(1.0)
+}
+
 /// Judges what waits, one attempt at a time. Drills that several learners worked are made once.
 #[hook]
-fn use_judge(all: &UseReducerHandle<Collected>) {
-    let grader = use_mut_ref(Grader::new);
-    let (next, dispatcher) = (all.waiting(), all.dispatcher());
+fn use_judge(all: &UseReducerHandle<Collected>, stopped: bool) {
+    let (next, dispatcher) = (all.waiting().filter(|_| !stopped), all.dispatcher());
     let attempt = next.and_then(|row| all.attempt(row));
     let name = next.and_then(|row| all.items.get(row)).map(|item| item.name.clone()).unwrap_or_default();
     use_effect_with((next, attempt), move |(next, attempt)| {
-        let timer = next.zip(attempt.clone()).map(|(row, attempt)| {
-            Timeout::new(BREATH_MS, move || {
-                let judged = judge(&mut grader.borrow_mut(), &name, &attempt);
+        let asked = next.zip(attempt.clone()).map(|(row, attempt)| {
+            let mode = attempt.order.mode;
+            let told = Callback::from(move |answer| {
+                let judged = match answer {
+                    Answer::Graded(class) => Ok(Row { class: *class, mode }),
+                    Answer::Failed(why) => Err(why),
+                    // Only a row answers this question.
+                    _ => return,
+                };
                 dispatcher.dispatch(Msg::Judged(row, judged));
-            })
+            });
+            away::ask(Task::Grade(name, attempt.write(), attempt.seal), told)
         });
-        move || drop(timer)
+        move || drop(asked)
     });
 }
 

@@ -5,7 +5,7 @@ use std::rc::Rc;
 use drill::Attempt;
 use yew::prelude::*;
 
-use crate::debrief::{Reading, SheetView, use_sheet};
+use crate::debrief::{SheetView, use_sheet};
 use crate::said::use_voice;
 
 /// The attempt.
@@ -26,11 +26,8 @@ pub fn Review(props: &Props) -> Html {
         name => name.to_owned(),
     };
     let back = props.onback.reform(|_: MouseEvent| ());
-    let body = match use_sheet(props.attempt.clone()) {
-        Reading::Folding => html! { <p class="lead" role="status">{ voice.text("debrief-folding") }</p> },
-        Reading::Failed(why) => html! { <p class="warn" role="alert">{ why }</p> },
-        Reading::Ready(sheet) => html! { <SheetView {sheet} /> },
-    };
+    let reading = use_sheet(props.attempt.clone());
+    let body = reading.show(&voice, |sheet| html! { <SheetView {sheet} /> });
     html! {
         <div class="review">
             <div class="row review-head">

@@ -2,6 +2,7 @@
 
 mod act;
 mod app;
+mod busy;
 mod choice;
 mod clear;
 mod dialog;
@@ -12,6 +13,7 @@ mod top;
 
 pub use act::{Act, act_slug};
 pub use app::App;
+pub use busy::Busy;
 pub use choice::{Choice, Choices};
 pub use clear::ClearDevice;
 pub use dialog::{Dialog, use_dialog};

@@ -1,11 +1,15 @@
 //! Hands the work to every component, restores it when the page opens, keeps it after every act.
 
+use std::cell::RefCell;
 use std::rc::Rc;
 
+use ::drill::Drill;
+use bench::Session;
 use yew::prelude::*;
 
 use super::work::Running;
-use super::{Msg, Saved, Work, journal};
+use super::{Desk, Head, Msg, Saved, Work, journal};
+use crate::away::{self, Answer, Task};
 use crate::begin;
 
 /// What components hold to read the work and to change it.
@@ -21,7 +25,8 @@ pub struct Props {
 /// Holds the work for the page.
 #[component]
 pub fn WorkProvider(props: &Props) -> Html {
-    let work = use_reducer(restore);
+    let work = use_reducer(first);
+    use_restored(&work);
     use_journal(&work);
     html! {
         <ContextProvider<WorkHandle> context={work}>{ props.children.clone() }</ContextProvider<WorkHandle>>
@@ -38,19 +43,60 @@ pub fn use_work() -> WorkHandle {
     }
 }
 
-/// The work as the device has it: the journal folded again.
-fn restore() -> Work {
-    let blank = Work { language: crate::text::language(), ..Work::default() };
-    let Some(saved) = journal::load() else { return blank };
-    let Saved { head, actions, desk, broken } = saved;
-    let drill = match begin::deal(&head.drill) {
-        Ok(drill) => drill,
-        Err(why) => return Work { unopened: Some(why), ..blank },
-    };
-    let session = Rc::new(::drill::replay(&drill, &actions));
-    let restored = session.log.len();
-    let running = Running { head, drill, session, restored };
-    Rc::new(blank).reduce(Msg::Restored(running, desk, broken)).as_ref().clone()
+/// The work before anything is folded: whether the device keeps a job, and in which units it is read.
+fn first() -> Work {
+    let units = journal::load().map(|saved| saved.desk.units);
+    Work {
+        opening: units.is_some(),
+        desk: Desk { units: units.unwrap_or_default(), ..Desk::default() },
+        language: crate::text::language(),
+        ..Work::default()
+    }
+}
+
+/// Asks for the drill that the device keeps, and folds what was done.
+#[hook]
+fn use_restored(work: &WorkHandle) {
+    let work = work.dispatcher();
+    use_effect_with((), move |()| {
+        let folding = Rc::new(RefCell::new(None));
+        let slot = folding.clone();
+        let asked = journal::load().map(|Saved { head, actions, desk, broken }| {
+            let task = Task::Live(head.drill.clone());
+            let told = move |answer| {
+                let made = match answer {
+                    Answer::Lived(lived) => begin::dealt(&head.drill, *lived),
+                    Answer::Failed(why) => Err(why),
+                    // Only days answer this question.
+                    _ => return,
+                };
+                match made {
+                    Ok(drill) => {
+                        let restored = restored(&work, (&head, &drill), &desk, broken);
+                        *slot.borrow_mut() = Some(away::fold(&drill, actions.clone(), restored));
+                    }
+                    Err(why) => work.dispatch(Msg::Unopened(why)),
+                }
+            };
+            away::ask(task, Callback::from(told))
+        });
+        move || drop((asked, folding.take()))
+    });
+}
+
+/// Puts the job on the page once it is folded.
+fn restored(
+    work: &UseReducerDispatcher<Work>,
+    (head, drill): (&Head, &Rc<Drill>),
+    desk: &Desk,
+    broken: Option<u32>,
+) -> Callback<Session> {
+    let (work, head, drill, desk) = (work.clone(), head.clone(), drill.clone(), desk.clone());
+    Callback::from(move |session: Session| {
+        let (restored, session) = (session.log.len(), Rc::new(session));
+        let running = Running { head: head.clone(), drill: drill.clone(), session, restored, found: true };
+        work.dispatch(Msg::Restored(running, desk.clone(), broken));
+    })
 }
 
 /// Appends what was done since the last time, and keeps the desk.
@@ -79,16 +125,15 @@ fn use_journal(work: &WorkHandle) {
 }
 
 /// Writes the steps that are not yet written; `None` when there was nothing to write.
-fn write(
-    running: &Running,
-    written: &mut usize,
-    attempt: &mut Option<super::Head>,
-) -> Option<super::Keeping> {
+fn write(running: &Running, written: &mut usize, attempt: &mut Option<Head>) -> Option<super::Keeping> {
     let mut keeping = None;
     if attempt.as_ref() != Some(&running.head) {
-        keeping = Some(journal::begin(&running.head));
         *attempt = Some(running.head.clone());
-        *written = 0;
+        *written = running.restored;
+        // What was found on the device stays as it is.
+        if !running.found {
+            keeping = Some(journal::begin(&running.head));
+        }
     }
     for (at, entry) in running.session.log.iter().enumerate().skip(*written) {
         let answer = journal::append(&running.head, at + 1, &entry.action);

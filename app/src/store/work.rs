@@ -21,6 +21,8 @@ pub struct Running {
     pub session: Rc<Session>,
     /// Steps that were already there when the page was opened: not announced again.
     pub restored: usize,
+    /// It was found on the device.
+    pub found: bool,
 }
 
 /// A world never changes behind its pointer, so the pointer tells whether it is another one.
@@ -45,6 +47,8 @@ pub struct Work {
     pub unopened: Option<String>,
     /// The language on the screen; its words are in `text`.
     pub language: Language,
+    /// A job that the device keeps is being opened.
+    pub opening: bool,
 }
 
 /// What changes it.
@@ -52,7 +56,9 @@ pub struct Work {
 pub enum Msg {
     /// A new job was taken.
     Begun(Head, Rc<Drill>),
-    /// A job was found on the device and folded again.
+    /// The job that the device keeps could not be opened.
+    Unopened(String),
+    /// It was folded again.
     Restored(Running, Desk, Option<u32>),
     /// The learner did something.
     Do(Action),
@@ -123,8 +129,13 @@ impl Work {
             }
             Msg::Suspect(fault, standing) => desk.suspect(fault, standing, now),
             Msg::OtherUnits => desk.units = desk.units.other(),
-            Msg::Begun(..) | Msg::Restored(..) | Msg::Do(_) | Msg::Kept(_) | Msg::Speak(_) | Msg::Cleared => {
-            }
+            Msg::Begun(..)
+            | Msg::Unopened(_)
+            | Msg::Restored(..)
+            | Msg::Do(_)
+            | Msg::Kept(_)
+            | Msg::Speak(_)
+            | Msg::Cleared => {}
         }
     }
 }
@@ -137,12 +148,20 @@ impl Reducible for Work {
         match msg {
             Msg::Begun(head, drill) => {
                 let session = Rc::new(Session::begin(drill.job.clone()));
-                next.running = Some(Running { head, drill, session, restored: 0 });
+                next.running = Some(Running { head, drill, session, restored: 0, found: false });
+                next.opening = false;
                 next.desk = Desk { units: next.desk.units, ..Desk::default() };
                 next.broken = None;
                 next.unopened = None;
             }
+            Msg::Unopened(why) => {
+                next.opening = false;
+                next.unopened = Some(why);
+            }
+            // Another job was taken meanwhile.
+            Msg::Restored(..) if next.running.is_some() => {}
             Msg::Restored(running, desk, broken) => {
+                next.opening = false;
                 next.running = Some(running);
                 next.desk = desk;
                 next.broken = broken;

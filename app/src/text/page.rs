@@ -34,6 +34,7 @@ labels! {
     DEBRIEF = "job-debrief";
     CLEAR = "shell-clear";
     CLEAR_ASKED = "shell-clear-asked";
+    OPENING = "job-opening";
     NO_JOB = "job-no-job";
     TO_DOORS = "shell-to-doors";
     LICENCE = "job-licence";

@@ -29,7 +29,7 @@ pub struct Attempt {
 }
 
 /// What the digests of a file say.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
 pub enum Seal {
     /// No digests: written by hand, or stripped.
     Unsealed,

@@ -30,7 +30,7 @@ pub struct Belief {
 }
 
 /// A statement somebody acted on, and the step that cost for it.
-#[derive(Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
 pub struct Held {
     /// The statement's name.
     pub belief: String,

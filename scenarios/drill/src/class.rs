@@ -3,13 +3,14 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use bench::{Ending, Session};
+use serde::{Deserialize, Serialize};
 
 use crate::attempt::Seal;
 use crate::rubric::{Account, RuleId};
 use crate::score::Score;
 
 /// One attempt in the table.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Row {
     /// The file it came from.
     pub file: String,

@@ -13,7 +13,6 @@ use crate::make::Drill;
 
 /// What became of the house.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case", tag = "cure")]
 pub enum Cure {
     /// It works, or the right words were said.
     Cured,

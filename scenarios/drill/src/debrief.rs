@@ -9,13 +9,15 @@ pub use picture::{LAYERS, Picture, Sample, picture};
 pub use steps::{Moment, Phase, Told, letter};
 
 use bench::Session;
+use diagnosis::Circle;
 use plant::fault::FaultCase;
 use plant::household::Symptom;
+use serde::{Deserialize, Serialize};
 
 use crate::belief::{self, Held};
 use crate::cure::{self, Cure, RightEnd};
 use crate::make::{Drill, Title};
-use crate::replay::{judge, states};
+use crate::replay::{circles, judge_among, states};
 use crate::rubric::Rubric;
 use crate::score::Score;
 
@@ -51,43 +53,85 @@ pub struct Debrief {
     pub minutes: f64,
 }
 
+/// What folding and judging a list of acts finds: the long part of a debrief, which another thread may compute.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+pub struct Findings {
+    /// The score.
+    pub score: Score,
+    /// What became of the house.
+    pub cure: Cure,
+    /// What the people would complain of in the days after, when the job was not cured.
+    pub afterwards: Option<Symptom>,
+    /// Sloppy statements of the trade that the job acted on.
+    pub beliefs: Vec<Held>,
+    /// The acts in order.
+    pub moments: Vec<Moment>,
+    /// Layers and currents over time.
+    pub picture: Picture,
+    /// Simulated minutes in all.
+    pub minutes: f64,
+}
+
 /// Makes the debrief of a list of acts.
 pub fn debrief(drill: &Drill, actions: &[bench::Action], rubric: &Rubric) -> Debrief {
-    let states = states(drill, actions);
-    let fallback;
-    let end: &Session = match states.last() {
-        Some(end) => end,
-        None => {
-            fallback = Session::begin(drill.job.clone());
-            &fallback
-        }
-    };
-    let score = judge(drill, end, rubric);
-    let cure = cure::judge(drill, end);
-    let afterwards = match cure {
-        Cure::NotCured { .. } => cure::aftermath(drill, end, DAYS_AFTER),
-        _ => None,
-    };
-    let moments = steps::moments(drill, end, &score);
-    let mut phases = [0.0; Phase::ALL.len()];
-    for moment in &moments {
-        if let Some(sum) = phases.get_mut(moment.phase as usize) {
-            *sum += moment.took.to_minutes();
+    Debrief::of(drill, Findings::of(drill, &circles(drill), actions, rubric))
+}
+
+impl Findings {
+    /// Folds the acts and judges them among the drill's suspects.
+    pub fn of(drill: &Drill, circles: &[Circle], actions: &[bench::Action], rubric: &Rubric) -> Self {
+        let states = states(drill, actions);
+        let fallback;
+        let end: &Session = match states.last() {
+            Some(end) => end,
+            None => {
+                fallback = Session::begin(drill.job.clone());
+                &fallback
+            }
+        };
+        let score = judge_among(drill, circles, end, rubric);
+        let cure = cure::judge(drill, end);
+        let afterwards = match cure {
+            Cure::NotCured { .. } => cure::aftermath(drill, end, DAYS_AFTER),
+            _ => None,
+        };
+        let moments = steps::moments(drill, end, &score);
+        Self {
+            beliefs: belief::held(drill, end, &score),
+            score,
+            cure,
+            afterwards,
+            moments,
+            picture: picture(&states),
+            minutes: end.clock.to_minutes(),
         }
     }
-    Debrief {
-        title: drill.title,
-        fault: drill.fault.clone(),
-        second: drill.second.clone(),
-        right_end: cure::right_end(drill),
-        beliefs: belief::held(drill, end, &score),
-        score,
-        cure,
-        afterwards,
-        moments,
-        phases,
-        picture: picture(&states),
-        minutes: end.clock.to_minutes(),
+}
+
+impl Debrief {
+    /// The debrief of a drill in which this was found.
+    pub fn of(drill: &Drill, found: Findings) -> Self {
+        let Findings { score, cure, afterwards, beliefs, moments, picture, minutes } = found;
+        let mut phases = [0.0; Phase::ALL.len()];
+        for moment in &moments {
+            if let Some(sum) = phases.get_mut(moment.phase as usize) {
+                *sum += moment.took.to_minutes();
+            }
+        }
+        Self {
+            title: drill.title,
+            fault: drill.fault.clone(),
+            second: drill.second.clone(),
+            right_end: cure::right_end(drill),
+            score,
+            cure,
+            afterwards,
+            beliefs,
+            moments,
+            phases,
+            picture,
+            minutes,
+        }
     }
 }
 

@@ -9,6 +9,7 @@ use diagnosis::Circle;
 
 use crate::attempt::Attempt;
 use crate::class::Row;
+use crate::debrief::Findings;
 use crate::make::{Drill, make};
 use crate::order::{Order, OrderError};
 use crate::replay::{circles, judge_among, replay};
@@ -72,6 +73,17 @@ impl Grader {
         let session = replay(&drill, &attempt.actions);
         let score = judge_among(&drill, &circles, &session, rubric);
         Ok(Graded { drill, session, score })
+    }
+
+    /// What folding and judging an attempt finds for its debrief, and its drill.
+    pub fn findings(
+        &mut self,
+        attempt: &Attempt,
+        rubric: &Rubric,
+    ) -> Result<(Rc<Drill>, Findings), OrderError> {
+        let Kept { drill, circles } = self.kept(&attempt.order)?;
+        let found = Findings::of(&drill, &circles, &attempt.actions, rubric);
+        Ok((drill, found))
     }
 
     /// The same as a row of the class table.

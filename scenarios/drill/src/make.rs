@@ -89,28 +89,51 @@ const LONGEST_DAYS: u16 = 7;
 const OTHERS: usize = 3;
 /// Makes the drill of an order. The same order gives the same drill everywhere and always.
 pub fn make(order: &Order) -> Result<Drill, OrderError> {
-    order.check()?;
-    let Settled { setting, fault, second } = settle(order)?;
-    let seed = u64::from(order.seed);
-    let life = Life::drawn(&mut Draw::new(seed, "life"));
-    let (home, week) = somebody_calls(order, setting, [Some(&fault), second.as_ref()], life);
-    let setting = home.setting;
-    let job = Job {
-        account: household::account(&week),
-        home,
-        licence: order.licence,
-        mode: order.mode,
-        traps: order.traps.clone(),
-        hearsay: Hearsay::ALL[Draw::new(seed, "hearsay").index(Hearsay::ALL.len())],
-        kit: bench::Kit::drawn(seed),
-        starts_at: life.rings_at,
-        limit_minutes: order.limit_minutes.map(f64::from),
-    };
-    let title = Title::drawn(seed, setting.climate);
-    Ok(Drill { order: order.clone(), title, setting, fault, second, week, job })
+    let lived = Lived::through(order)?;
+    Drill::after(order, lived)
+}
+
+/// The household's days until it calls: the long part of making a drill, which another thread may compute.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+pub struct Lived {
+    /// The house as the technician finds it.
+    pub home: Home,
+    /// What the people lived through.
+    pub week: Week,
+}
+
+impl Lived {
+    /// Lives through them.
+    pub fn through(order: &Order) -> Result<Self, OrderError> {
+        order.check()?;
+        let Settled { setting, fault, second } = settle(order)?;
+        let life = Life::drawn(&mut Draw::new(u64::from(order.seed), "life"));
+        let (home, week) = somebody_calls(order, setting, [Some(&fault), second.as_ref()], life);
+        Ok(Self { home, week })
+    }
 }
 
 impl Drill {
+    /// The drill of an order after the days that its household lived through.
+    pub fn after(order: &Order, Lived { home, week }: Lived) -> Result<Self, OrderError> {
+        let Settled { fault, second, .. } = settle(order)?;
+        let seed = u64::from(order.seed);
+        let setting = home.setting;
+        let job = Job {
+            account: household::account(&week),
+            home,
+            licence: order.licence,
+            mode: order.mode,
+            traps: order.traps.clone(),
+            hearsay: Hearsay::ALL[Draw::new(seed, "hearsay").index(Hearsay::ALL.len())],
+            kit: bench::Kit::drawn(seed),
+            starts_at: Life::drawn(&mut Draw::new(seed, "life")).rings_at,
+            limit_minutes: order.limit_minutes.map(f64::from),
+        };
+        let title = Title::drawn(seed, setting.climate);
+        Ok(Self { order: order.clone(), title, setting, fault, second, week, job })
+    }
+
     /// Everything that is wrong, the first fault first.
     pub fn wrong(&self) -> impl Iterator<Item = &FaultCase> {
         std::iter::once(&self.fault).chain(&self.second)

@@ -41,6 +41,13 @@ impl serde::Serialize for Digest {
     }
 }
 
+impl<'de> serde::Deserialize<'de> for Digest {
+    fn deserialize<D: serde::Deserializer<'de>>(d: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(d)?;
+        Self::parse(&text).ok_or_else(|| serde::de::Error::custom("no digest: 32 hexadecimal characters"))
+    }
+}
+
 /// A running chain: each link is the digest of the link before it and the next bytes.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub struct Chain(Digest);

@@ -14,8 +14,8 @@ macro_rules! quantity {
         impl<'de> serde::Deserialize<'de> for $name {
             /// A bare number in the SI unit, or text with a unit such as `"120 F"`.
             fn deserialize<D: serde::Deserializer<'de>>(d: D) -> Result<Self, D::Error> {
-                d.deserialize_any(written::Written { what: stringify!($name), units: &[$(($unit, $scale, $offset)),*] })
-                    .map(Self)
+                let written = written::Written { what: stringify!($name), units: &[$(($unit, $scale, $offset)),*] };
+                written.read(d).map(Self)
             }
         }
 

@@ -5,6 +5,7 @@ use plant::electrical::{Bridge, Live};
 use plant::home::Home;
 use plant::{Circuit, Contact, ContactAt, End, Layout, Level, Plant, Screw, Wire};
 use quantity::{Amps, Ohms, Volts};
+use serde::{Deserialize, Serialize};
 
 /// A point counts as live from here on (from memory: NFPA 70E, 50 V and more).
 const LIVE: Volts = Volts(50.0);
@@ -15,7 +16,7 @@ const TRIED: Ohms = Ohms(5e4);
 const OPEN: Ohms = Ohms(1e5);
 
 /// What a piece of the ladder is.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
 pub enum Part {
     /// A wire.
     Wire(Wire),
@@ -47,7 +48,7 @@ pub enum Part {
 }
 
 /// A piece between two screws.
-#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
 pub struct Piece {
     /// What it is.
     pub part: Part,
@@ -56,7 +57,7 @@ pub struct Piece {
 }
 
 /// Two rails and the rungs between them.
-#[derive(Clone, PartialEq, Eq, Debug, Default)]
+#[derive(Clone, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
 pub struct Rails {
     /// From each bus down to the limit's load screw.
     pub rails: [Vec<Piece>; 2],
@@ -67,14 +68,14 @@ pub struct Rails {
 }
 
 /// The whole circuit: one pair of rails, two for an off-peak heater.
-#[derive(Clone, PartialEq, Eq, Debug, Default)]
+#[derive(Clone, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
 pub struct Ladder {
     /// Each pair of rails.
     pub circuits: Vec<Rails>,
 }
 
 /// How a piece stands.
-#[derive(Clone, Copy, PartialEq, Debug)]
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Stand {
     /// A way for current: closed, whole, landed at both ends where it belongs.
     pub closed: bool,
@@ -83,7 +84,7 @@ pub struct Stand {
 }
 
 /// The ladder at a moment.
-#[derive(Clone, PartialEq, Debug, Default)]
+#[derive(Clone, PartialEq, Debug, Default, Serialize, Deserialize)]
 pub struct Path {
     /// Each piece, in the order of [`Ladder::pieces`].
     pub pieces: Vec<Stand>,

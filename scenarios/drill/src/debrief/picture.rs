@@ -4,6 +4,7 @@ use bench::{Action, Session};
 use plant::home::Home;
 use plant::{DipTube, Level, Screw, Tap, Wire};
 use quantity::{Amps, Metres, Pressure, Seconds, Temperature, Volume, Watts};
+use serde::{Deserialize, Serialize};
 
 use super::ladder::{Ladder, Path};
 
@@ -15,7 +16,7 @@ const APART: Seconds = Seconds(120.0);
 const MOST: f64 = 360.0;
 
 /// The house at one moment.
-#[derive(Clone, PartialEq, Debug, Default)]
+#[derive(Clone, PartialEq, Debug, Default, Serialize, Deserialize)]
 pub struct Sample {
     /// Time into the job.
     pub at: Seconds,
@@ -55,7 +56,7 @@ impl Sample {
 }
 
 /// The whole job.
-#[derive(Clone, PartialEq, Debug, Default)]
+#[derive(Clone, PartialEq, Debug, Default, Serialize, Deserialize)]
 pub struct Picture {
     /// The circuit.
     pub ladder: Ladder,

@@ -5,12 +5,13 @@ use std::collections::BTreeSet;
 use bench::{Action, Session, Shown};
 use plant::fault::{FaultCase, FaultId};
 use quantity::Seconds;
+use serde::{Deserialize, Serialize};
 
 use crate::make::Drill;
 use crate::score::Score;
 
 /// What an act was for.
-#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug)]
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
 pub enum Phase {
     /// Talking with people.
     Talk,
@@ -105,7 +106,7 @@ impl Phase {
 }
 
 /// What a step told about the fault.
-#[derive(Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize)]
 pub enum Told {
     /// It is no reading, or was refused.
     NoReading,
@@ -119,7 +120,7 @@ pub enum Told {
 }
 
 /// One act of the timeline.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Moment {
     /// Its number, 1 the first.
     pub step: u32,

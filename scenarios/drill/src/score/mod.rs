@@ -8,6 +8,7 @@ mod repair;
 mod reports;
 mod safety;
 mod steps;
+mod verdict;
 
 use std::collections::BTreeSet;
 
@@ -15,7 +16,7 @@ use bench::{Hearsay, Helper, Job, Observation, Session};
 use plant::fault::{FaultId, PartKind};
 use plant::{End, Level};
 use quantity::{Digest, Temperature};
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 use crate::rubric::{Account, Rubric, RuleId};
 
@@ -49,7 +50,7 @@ impl Case<'_> {
 }
 
 /// Something that makes a line's sentence.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Detail {
     /// Nothing more to say.
@@ -114,7 +115,7 @@ pub enum Detail {
 }
 
 /// One line of an account.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 pub struct ScoreLine {
     /// The rule.
     pub rule: RuleId,
@@ -131,7 +132,7 @@ pub struct ScoreLine {
 }
 
 /// A judged attempt.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Score {
     /// Points reached in each account, in the order of `Account::ALL`.
     pub reached: [f64; 4],
@@ -147,6 +148,7 @@ pub struct Score {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub second: Option<FaultId>,
     /// What was written, when something was.
+    #[serde(with = "verdict")]
     pub verdict: Option<Option<FaultId>>,
     /// The verdict names the right repair; of two, both findings do.
     pub right: bool,

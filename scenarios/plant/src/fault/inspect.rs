@@ -12,7 +12,6 @@ use crate::waterworks::{DipTube, Fixture, SETTLED};
 
 /// Something that is not as it should be. Found by looking at everything, which nobody on the job can.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case", tag = "defect", content = "at")]
 pub enum Defect {
     /// Coil broken.
     ElementOpen(Level),

@@ -1,6 +1,7 @@
 //! Reading a quantity as a person writes it: a bare number in SI, or a number with its unit.
 
 use serde::de::{Error, Visitor};
+use serde::{Deserialize, Deserializer};
 
 /// What is read, and the units it may be written in: name, factor, offset.
 pub(super) struct Written {
@@ -9,6 +10,11 @@ pub(super) struct Written {
 }
 
 impl Written {
+    /// Reads it: from text as people write it, from packed bytes as the number it is, whatever it is.
+    pub fn read<'de, D: Deserializer<'de>>(self, from: D) -> Result<f64, D::Error> {
+        if from.is_human_readable() { from.deserialize_any(self) } else { f64::deserialize(from) }
+    }
+
     fn finite<E: Error>(&self, value: f64) -> Result<f64, E> {
         if value.is_finite() {
             Ok(value)
