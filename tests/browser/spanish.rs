@@ -9,51 +9,6 @@ use words::{Book, Language, Units, Voice};
 
 use super::work::keep;
 
-/// Texts that lie over others, stick out of their drawing, or are cut by the box they stand in.
-pub const AMISS: &str = "
-const found = [];
-const seen = (one) => one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && !one.closest('.unseen, .report, select, dialog:not([open])');
-const all = [];
-const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-for (let node = walk.nextNode(); node; node = walk.nextNode()) {
-    const text = node.textContent.trim();
-    const one = node.parentElement;
-    if (!text || !seen(one)) continue;
-    const range = document.createRange();
-    range.selectNodeContents(node);
-    for (const box of range.getClientRects()) {
-        if (box.width < 1 || box.height < 1) continue;
-        // What is scrolled out of a list, or lies under the fixed edges of the page, is not in view.
-        const [x, y] = [box.left + box.width / 2, box.top + box.height / 2];
-        const top = document.elementFromPoint(x, y);
-        if (!top || !(top.contains(one) || one.contains(top) || one.closest('svg')?.contains(top))) continue;
-        all.push({ text, one, box });
-    }
-    const svg = one.closest('svg');
-    if (svg) {
-        const frame = svg.getBoundingClientRect();
-        const box = range.getBoundingClientRect();
-        if (frame.width && (box.left < frame.left - 1 || box.right > frame.right + 1)) found.push(`'${text}' sticks out`);
-    }
-}
-const dialog = document.querySelector('dialog[open]');
-all.forEach((a, at) => {
-    for (const b of all.slice(at + 1)) {
-        if (a.one === b.one) continue;
-        if (dialog && dialog.contains(a.one) !== dialog.contains(b.one)) continue;
-        const across = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
-        const down = Math.min(a.box.bottom, b.box.bottom) - Math.max(a.box.top, b.box.top);
-        if (across > 1 && down > 4) found.push(`'${a.text}' over '${b.text}'`);
-    }
-});
-for (const one of document.querySelectorAll('button, a.button, h1, h2, h3, td, th, legend, .lcd, .tag, .job, .licence, .name, label > span, summary')) {
-    if (!one.offsetParent || one.closest('.unseen') || one.clientWidth < 4) continue;
-    if (one.scrollWidth > one.clientWidth + 1) found.push(`'${one.textContent}' is cut off`);
-    const box = one.getBoundingClientRect();
-    if (box.right > innerWidth + 1 && !one.closest('.debrief-tabs, table')) found.push(`'${one.textContent}' runs out of the page`);
-}
-return [...new Set(found)];";
-
 /// The Spanish sentences, as the page has them.
 fn spanish() -> Voice {
     let text = std::fs::read_to_string(tankwright_tests::tree::root().join("assets/words/es.ftl"))
@@ -63,7 +18,7 @@ fn spanish() -> Voice {
 
 #[track_caller]
 fn look(browser: &Browser, screen: Screen, name: &str) {
-    let amiss = browser.run(AMISS, &[]);
+    let amiss = browser.amiss();
     browser.picture(&format!("es-{name}-{}", screen.name()));
     assert_eq!(amiss, json!([]), "{name} on {}", screen.name());
     let sideways = browser.run("return document.scrollingElement.scrollWidth - innerWidth;", &[]);

@@ -29,6 +29,7 @@
 #![allow(clippy::unwrap_used, clippy::panic)]
 
 mod access;
+mod amiss;
 mod conditions;
 mod driver;
 mod element;

@@ -58,4 +58,23 @@ impl Browser {
         }
         self.set_dark(screen.dark);
     }
+
+    /// Any size, in the colours of a screen; with the system's own few colours in place of the page's, if asked.
+    /// Half the size shows the page at 200 %.
+    #[track_caller]
+    pub fn show_at(&self, width: u32, height: u32, dark: bool, forced: bool) {
+        self.command(
+            "Emulation.setDeviceMetricsOverride",
+            json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false }),
+        );
+        let scheme = if dark { "dark" } else { "light" };
+        let colours = if forced { "active" } else { "none" };
+        self.command(
+            "Emulation.setEmulatedMedia",
+            json!({ "features": [
+                { "name": "prefers-color-scheme", "value": scheme },
+                { "name": "forced-colors", "value": colours },
+            ] }),
+        );
+    }
 }

@@ -60,6 +60,8 @@ fn row(props: &Props, slot: u32, y: f64, pitch: f64, label: String, locked: bool
         Some(Handle::Tripped) => "handle tripped",
         Some(_) => "handle",
     };
+    // The number stands where the handle does not.
+    let number = if shift < 20.0 { 48.0 } else { 5.0 };
     let at = |dy: f64| (y + dy).to_string();
     let said = handle.map_or_else(|| text::NOT_LOOKED.to_string(), text::handle);
     html! {
@@ -73,7 +75,7 @@ fn row(props: &Props, slot: u32, y: f64, pitch: f64, label: String, locked: bool
                 <text x="122" y={at(24.0)} class="lab">{ format!("{}  {label}", slot + 1) }</text>
                 <text x="122" y={at(42.0)} class="sub">{ said }</text>
             } else {
-                <text x={(left + 5.0).to_string()} y={at(18.0)} class="sub on-ink">{ slot + 1 }</text>
+                <text x={(left + number).to_string()} y={at(18.0)} class="sub on-ink">{ slot + 1 }</text>
                 { links(props, slot, left + 64.0, y, pitch - 14.0) }
             }
         </g>

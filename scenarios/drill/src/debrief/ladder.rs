@@ -315,7 +315,7 @@ fn stand(plant: &Plant, live: &Live, part: Part) -> Stand {
             });
             (closed, none)
         }
-        Part::Element(level) => (plant.elements.get(level.index()).is_some_and(|one| !one.open), none),
+        Part::Element(level) => (plant.elements.get(level.index()).is_some_and(|one| !one.is_broken()), none),
         Part::Board => (plant.board.is_some_and(|board| board.powered), none),
     };
     Stand { closed, amps }
