@@ -14,6 +14,8 @@ const GROUPS: [&str; 9] =
 const SIZES: [(u32, u32); 3] = [(1440, 900), (1024, 768), (390, 844)];
 /// Sizes on which words are tried: the same, then the first two at 200 %, and the narrowest that a page must bear.
 const LEGIBLE: [(u32, u32); 6] = [(1440, 900), (1024, 768), (390, 844), (720, 450), (512, 384), (320, 640)];
+/// Acts of a job that a log shows without scrolling.
+const SHORT: usize = 4;
 /// The tallest picture taken.
 const TALLEST: f64 = 15_000.0;
 
@@ -95,9 +97,11 @@ fn no_text_of_a_page_is_cut_or_overlaps() {
         ("#/debrief", ".debrief"),
     ];
     for language in ["en", "es"] {
-        keep(&browser, &code, &call.actions);
-        speak(&browser, language);
         for (below, wait_for) in pages {
+            // A long log scrolls under its own heading: the drill is looked at near its beginning.
+            let acts = if below == "#/drill" { SHORT.min(call.actions.len()) } else { call.actions.len() };
+            keep(&browser, &code, call.actions.get(..acts).unwrap_or_default());
+            speak(&browser, language);
             for (width, height) in LEGIBLE {
                 browser.show_at(width, height, false, false);
                 go(&browser, below, wait_for);

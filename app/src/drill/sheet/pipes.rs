@@ -78,12 +78,12 @@ fn relief(view: &View, frame: &Frame, found: &Found) -> Html {
                 <path class="running" d={format!("M{} 590V612", x + 36.0)} />
             }
             if words < y {
-                <path class="ink thin" d={format!("M370 {}L{} {}", words + 2.0, x + 28.0, y - 18.0)} />
+                <path class="ink thin" d={format!("M366 {}L{} {}", words + 2.0, x + 28.0, y - 18.0)} />
             }
             <rect x={x.to_string()} y={y.to_string()} width="26" height="22" class="card" />
             <path class="ink" d={lever} />
-            <text x="374" y={(words - 4.0).to_string()} class="lab">{ text::RELIEF_SHORT }</text>
-            <text x="374" y={(words + 12.0).to_string()} class="sub">{ text::relief(view) }</text>
+            <text x="370" y={(words - 4.0).to_string()} class="lab">{ text::RELIEF_SHORT }</text>
+            <text x="370" y={(words + 12.0).to_string()} class="sub">{ text::relief(view) }</text>
         </Spot>
     }
 }
