@@ -242,3 +242,31 @@ fn the_table_of_the_rule_of_thumb_is_what_the_heater_does() {
         );
     }
 }
+
+/// 4.9, from memory (what heat traps are worth in the old federal rating): 0.01 to 0.02 of the energy factor. A full
+/// day of standing at 135 °F in 67.5 °F air, with traps and without.
+#[test]
+fn heat_traps_are_worth_a_hundredth_or_two() {
+    let lost = |fitted: bool| {
+        let mut plant = plant::Plant::sound(plant::Setting {
+            heater: HeaterModel::Plain40,
+            household: plant::household::HouseholdKind::Couple,
+            climate: plant::climate::Climate::MillValley,
+            day: 100,
+            in_line: None,
+            location: Default::default(),
+        });
+        plant.plumbing.traps.fitted = fitted;
+        plant.room = Temperature::fahrenheit(67.5);
+        let before = plant.plumbing.ledger.lost.get();
+        plant.advance(quantity::Seconds::days(1.0));
+        let rise = plant.layers(1)[0].unwrap().to_celsius() - plant.room.to_celsius();
+        // Per kelvin of rise, so that both stand at the same temperature.
+        (plant.plumbing.ledger.lost.get() - before) / rise
+    };
+    let load = 41_094.0 * 1055.06;
+    let extra = (lost(false) - lost(true)) * (135.0 - 67.5) / 1.8;
+    let factor = 0.92_f64;
+    let worth = factor - load / (load / factor + extra);
+    assert!((0.008..0.022).contains(&worth), "{worth}");
+}
