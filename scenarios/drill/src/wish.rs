@@ -7,7 +7,7 @@ use std::sync::OnceLock;
 use plant::fault::FaultId;
 use serde::{Deserialize, Serialize};
 
-use crate::order::Order;
+use crate::order::{Order, Wanted};
 
 /// How hard a fault is to tell from the one that looks most like it and asks for another repair.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
@@ -82,6 +82,9 @@ struct Entry {
     #[serde(rename = "acts")]
     _acts: u32,
     level: Level,
+    /// One look at the closed heater names it among all suspects.
+    #[serde(default)]
+    first_look: bool,
     alike: Vec<FaultId>,
 }
 
@@ -105,9 +108,20 @@ pub fn alike(fault: FaultId) -> &'static [FaultId] {
     table().get(&fault).map_or(&[], |entry| &entry.alike)
 }
 
+/// Whether the first look at the closed heater names a fault among all suspects: dealt only where it is asked for.
+pub fn given_away(fault: FaultId) -> bool {
+    table().get(&fault).is_some_and(|entry| entry.first_look)
+}
+
+/// An order that asks for nothing in particular.
+fn asks_nothing(order: &Order) -> bool {
+    order.fault == Wanted::Chance && order.level.is_none() && order.family.is_none() && order.like.is_none()
+}
+
 /// Whether a fault is what an order wishes for beyond its name.
 pub(crate) fn wished(order: &Order, fault: FaultId) -> bool {
-    order.level.is_none_or(|wanted| level(fault) == wanted)
+    !(asks_nothing(order) && given_away(fault))
+        && order.level.is_none_or(|wanted| level(fault) == wanted)
         && order.family.is_none_or(|wanted| wanted.faults().contains(&fault))
         && order.like.is_none_or(|one| fault != one && alike(one).contains(&fault))
 }

@@ -13,10 +13,14 @@ use plant::HeaterModel;
 use plant::fault::FaultId;
 use tankwright_tests::tree;
 
+use crate::first_look::given_away;
+
 /// The drawing that is compared.
 const SEED: u32 = 5000;
 /// Drawings tried for a fault that wants its season.
 const SEASONS: u32 = 60;
+/// Drills of a fault whose first look is taken.
+const LOOKS: usize = 3;
 /// Faults named as looking like one.
 const TWINS: usize = 5;
 
@@ -26,6 +30,13 @@ fn house(heater: HeaterModel, base: FaultId) -> Option<Drill> {
         let chance = Order::chance(seed, Mode::Solo);
         drill::make(&Order { heater: Some(heater), fault: Wanted::One(base), ..chance }).ok()
     })
+}
+
+/// In every one of some drills the first look names it.
+fn named_at_first_look(fault: FaultId) -> bool {
+    let order = |seed| Order { fault: Wanted::One(fault), ..Order::chance(seed, Mode::Solo) };
+    let mut drills = (SEED..SEED + SEASONS).filter_map(|seed| drill::make(&order(seed)).ok()).take(LOOKS);
+    drills.all(|drill| given_away(&drill).is_some())
 }
 
 fn walked(drill: &Drill) -> Atlas {
@@ -88,10 +99,11 @@ fn the_table_is_fresh() {
             "plain"
         };
         let alike: Vec<String> = row.alike.iter().map(|id| format!("\"{id}\"")).collect();
+        let look = if named_at_first_look(row.fault) { "\"first-look\": true, " } else { "" };
         let end = if i + 1 == rows.len() { "" } else { "," };
         let _ = writeln!(
             text,
-            "  {{ \"fault\": \"{}\", \"acts\": {}, \"level\": \"{level}\", \"alike\": [{}] }}{end}",
+            "  {{ \"fault\": \"{}\", \"acts\": {}, \"level\": \"{level}\", {look}\"alike\": [{}] }}{end}",
             row.fault,
             row.acts,
             alike.join(", ")

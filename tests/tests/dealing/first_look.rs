@@ -13,7 +13,7 @@ use plant::fault::FaultId;
 const PLACES: [Place; 5] = [Place::LoadCenter, Place::HeaterTop, Place::Relief, Place::Drain, Place::Taps];
 
 /// The look that leaves one repair alone, where one does.
-fn given_away(drill: &Drill) -> Option<Place> {
+pub fn given_away(drill: &Drill) -> Option<Place> {
     let circle = Circle::of(&drill.job);
     let truth = drill.fault.id;
     PLACES.into_iter().find(|at| {
@@ -25,20 +25,19 @@ fn given_away(drill: &Drill) -> Option<Place> {
     })
 }
 
+/// What the table says of each fault holds in drills: none is given away.
 #[test]
-#[ignore = "a measure, not a bound"]
-fn first_looks() {
-    let mut given = std::collections::BTreeMap::<FaultId, (u32, u32, Vec<Place>)>::new();
-    for seed in 0..400 {
+fn chance_deals_nothing_that_the_first_look_names() {
+    for seed in 0..80 {
         let drill = drill::make(&Order::chance(seed, Mode::Solo)).unwrap();
-        let entry = given.entry(drill.fault.id).or_default();
-        entry.0 += 1;
-        if let Some(place) = given_away(&drill) {
-            entry.1 += 1;
-            entry.2.push(place);
-        }
+        let at = given_away(&drill);
+        assert!(at.is_none(), "seed {seed}: {} named by a look at {at:?}", drill.fault.id);
     }
-    let all: u32 = given.values().map(|g| g.1).sum();
-    println!("given away {all}");
-    given.iter().filter(|(_, g)| g.1 > 0).for_each(|(id, g)| println!("{id} {} of {} {:?}", g.1, g.0, g.2));
+}
+
+/// A wish for one by name, family or level is a wish for it.
+#[test]
+fn a_named_one_is_dealt_all_the_same() {
+    let order = Order { fault: drill::Wanted::One(FaultId::F45), ..Order::chance(3, Mode::Solo) };
+    assert!(given_away(&drill::make(&order).unwrap()).is_some());
 }

@@ -75,7 +75,10 @@ fn chance(orders: u32) {
         let order = Order::chance(seed, Mode::Solo);
         let drill::Settled { setting, fault, .. } = drill::settle(&order).unwrap();
         let weight = |id: FaultId| id.fault().weight.get();
-        enter(faults.entry(setting.heater).or_default(), fault.id, &fitting(setting), weight);
+        let mut among = fitting(setting);
+        // Chance deals nothing that the first look names.
+        among.retain(|id| !drill::wish::given_away(*id));
+        enter(faults.entry(setting.heater).or_default(), fault.id, &among, weight);
         *heaters.entry(setting.heater).or_default() += 1.0;
         *people.entry(setting.household).or_default() += 1.0;
         *places.entry(setting.climate).or_default() += 1.0;
