@@ -282,7 +282,7 @@ mod tests {
     fn a_file_round_trips_and_a_bare_one_is_unsealed() {
         let a = sample();
         assert_eq!(Attempt::read(&a.write()), Ok(a.clone()));
-        let bare = r#"{"tankwright":"attempt","rules": 4,"drill":{"seed":5},
+        let bare = r#"{"tankwright":"attempt","rules": 5,"drill":{"seed":5},
             "actions":[{"do":"tell-household"}]}"#;
         assert_eq!(Attempt::read(bare).unwrap().seal, Seal::Unsealed);
     }

@@ -21,6 +21,9 @@ fn worked(tripped: f64) -> Work {
     work.opens_up();
     work.look(Place::UpperCompartment);
     let flat = work.step();
+    // Nor is either compartment wet.
+    work.look(Place::LowerCompartment);
+    let dry = work.step();
     work.volts(H1, H3, 0.0);
     work.ghost(H1, Shell);
     work.ghost(H3, Shell);
@@ -39,7 +42,7 @@ fn worked(tripped: f64) -> Work {
     assert!(seen.contains(&Sight::BreakerHandle { slot, handle: Handle::On, locked: false }), "{seen:?}");
     // And it is the one that the directory names.
     work.act(bench::Action::Read { what: bench::Writing::Directory });
-    work.finds(&[&[found, flat], &upper[..], &lower, &[idle - 1, idle, idle + 1, idle + 2]].concat());
+    work.finds(&[&[found, flat, dry], &upper[..], &lower, &[idle - 1, idle, idle + 1, idle + 2]].concat());
     work.acts(hand_over());
     work
 }
