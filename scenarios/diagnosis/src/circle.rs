@@ -17,7 +17,7 @@ pub struct Circle {
     job: Job,
     /// What else is wrong in every one of their houses.
     beside: Option<FaultCase>,
-    arrivals: OnceCell<Vec<(FaultId, Session)>>,
+    arrivals: OnceCell<Vec<(crate::Suspect, Session)>>,
 }
 
 impl Circle {
@@ -31,9 +31,10 @@ impl Circle {
         Self { job: job.clone(), beside: other.cloned(), arrivals: OnceCell::new() }
     }
 
-    fn arrivals(&self) -> &[(FaultId, Session)] {
+    fn arrivals(&self) -> &[(crate::Suspect, Session)] {
         let arrive = |suspect: crate::Suspect| {
-            (suspect.fault, Session::begin(world_beside(&self.job, &suspect, self.beside.as_ref())))
+            let world = world_beside(&self.job, &suspect, self.beside.as_ref());
+            (suspect, Session::begin(world))
         };
         self.arrivals.get_or_init(|| suspects(&self.job.home).into_iter().map(arrive).collect())
     }
@@ -42,14 +43,17 @@ impl Circle {
     ///
     /// A suspect drops out at the first evidence step where none of its variants reads alike. Steps are numbered
     /// from 1; steps beyond the log are ignored. Words of the customer tell nothing here: the account belongs to
-    /// the true week.
-    pub fn alive(&self, truth: FaultId, log: &[Rc<Entry>], evidence: &[u32]) -> BTreeSet<FaultId> {
+    /// the true week. One whose remedy is the true one's, the same part at the same place, is no other repair, and left
+    /// out: an element open for good and one open while warm are both changed.
+    pub fn alive(&self, truth: &FaultCase, log: &[Rc<Entry>], evidence: &[u32]) -> BTreeSet<FaultId> {
         let within = |s: &usize| (1..=log.len()).contains(s);
         let steps: BTreeSet<usize> = evidence.iter().map(|s| *s as usize).filter(within).collect();
-        let mut alive = BTreeSet::from([truth]);
-        for (fault, arrival) in self.arrivals() {
-            if !alive.contains(fault) && survives(arrival, log, &steps) {
-                alive.insert(*fault);
+        let mut alive = BTreeSet::from([truth.id]);
+        let remedy = truth.id.remedy(&truth.parameters);
+        for (suspect, arrival) in self.arrivals() {
+            let same = || suspect.fault.remedy(&suspect.parameters) == remedy;
+            if !alive.contains(&suspect.fault) && !same() && survives(arrival, log, &steps) {
+                alive.insert(suspect.fault);
             }
         }
         alive

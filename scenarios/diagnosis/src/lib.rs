@@ -32,7 +32,7 @@ pub struct Instead {
 }
 
 /// Faults that the named steps do not tell from what was seen: [`Circle::alive`] for one job alone.
-pub fn alive(job: &Job, truth: FaultId, log: &[Rc<Entry>], evidence: &[u32]) -> BTreeSet<FaultId> {
+pub fn alive(job: &Job, truth: &FaultCase, log: &[Rc<Entry>], evidence: &[u32]) -> BTreeSet<FaultId> {
     Circle::of(job).alive(truth, log, evidence)
 }
 

@@ -39,7 +39,7 @@ pub fn circles(drill: &Drill) -> Vec<Circle> {
 pub fn judge_among(drill: &Drill, circles: &[Circle], session: &Session, rubric: &Rubric) -> Score {
     let cured = cure::judge(drill, session).is_right();
     let truths: Vec<Truth<'_>> =
-        drill.wrong().zip(circles).map(|(case, circle)| Truth { fault: case.id, circle }).collect();
+        drill.wrong().zip(circles).map(|(case, circle)| Truth { fault: case.id, case, circle }).collect();
     score(&Case { job: &drill.job, truths: &truths, session, cured }, rubric)
 }
 

@@ -21,7 +21,7 @@ pub fn given_away(drill: &Drill) -> Option<Place> {
         session.step(&Action::Look { at: *at });
         let log: Vec<Rc<_>> = session.log.clone();
         let rival = |id: &FaultId| !id.same_repair(truth) && !id.is_silent();
-        !circle.alive(truth, &log, &[1]).iter().any(rival)
+        !circle.alive(&drill.fault, &log, &[1]).iter().any(rival)
     })
 }
 

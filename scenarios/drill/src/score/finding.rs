@@ -68,7 +68,7 @@ fn weigh(
     }
     // Only what was seen before the finding can have led to it.
     let held: Vec<u32> = finding.evidence.iter().copied().filter(|s| *s < finding.step).collect();
-    let alive = truth.circle.alive(truth.fault, &case.session.log, &held);
+    let alive = truth.circle.alive(truth.case, &case.session.log, &held);
     // What nobody would have called for is no rival explanation of the call.
     let rival = |f: &FaultId| !f.same_repair(truth.fault) && !f.is_silent();
     for fault in alive.iter().copied().filter(rival) {

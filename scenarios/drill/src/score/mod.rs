@@ -13,7 +13,7 @@ mod verdict;
 use std::collections::BTreeSet;
 
 use bench::{Hearsay, Helper, Job, Observation, Session};
-use plant::fault::{FaultId, PartKind};
+use plant::fault::{FaultCase, FaultId, PartKind};
 use plant::{End, Level};
 use quantity::{Digest, Temperature};
 use serde::{Deserialize, Serialize};
@@ -38,6 +38,8 @@ pub struct Case<'a> {
 pub struct Truth<'a> {
     /// What.
     pub fault: FaultId,
+    /// The same with its numbers.
+    pub case: &'a FaultCase,
     /// Everything else it could have been, in houses that have the other fault.
     pub circle: &'a diagnosis::Circle,
 }
