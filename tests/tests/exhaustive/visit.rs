@@ -62,7 +62,7 @@ impl Visit {
             // What was seen off or tripped is tried once, before anything is measured running.
             let before = match round {
                 // Cheap looks first: whom they rule out draws no water.
-                Round::Looking => vec![Action::Ventilate],
+                Round::Looking => vec![Action::TellHousehold, Action::Ventilate],
                 Round::Running => {
                     let glasses = [true, false].map(|hot| Action::Sample { tap: Tap::Kitchen, hot });
                     let bucket = Action::Bucket { tap: Tap::Kitchen, volume: Volume::litres(4.0) };

@@ -15,6 +15,8 @@ const HOT: Temperature = Temperature::fahrenheit(120.0);
 const MARGIN: f64 = 0.5;
 /// How long somebody who expects nothing leaves a hand in it. Model: a second to notice, one to withdraw.
 const UNWARNED: Seconds = Seconds(2.0);
+/// What ran before the technician rang is nobody's neglect until there was time to warn. Model: no source.
+const TIME_TO_WARN: Seconds = Seconds(300.0);
 /// Boiling point in the open air: above it water let out flashes to steam.
 const BOILING: Temperature = Temperature::celsius(100.0);
 /// Flow through an open relief valve, for what flashes to steam. Model: order of magnitude.
@@ -24,19 +26,23 @@ const RELIEF_FLOW: Flow = Flow::gpm(5.0);
 pub(super) fn watch(turn: &mut Turn) {
     let plant = &turn.s.home.plant;
     let outlet = plant.crown();
+    let any_tap = senses::open_tap(plant).is_some();
     let open = senses::open_tap(plant).filter(|_| !turn.attended);
     let (tap, at_tap) = (open.is_some(), open.map_or(outlet, |tap| plant.tap_temperature(tap)));
     // A weeping seat wets a pipe; only a lifted valve throws water.
     let valve = &plant.plumbing.relief;
     let lifted = valve.lever || valve.open || valve.lifted;
+    let came_upon = turn.s.clock < TIME_TO_WARN && !valve.lever;
     let relief = !turn.open && lifted && senses::relief_runs(plant);
     let drain = !turn.open && plant.drain_flow().get() > 0.0;
     let mut hottest = None::<Temperature>;
-    let sources = [(tap, at_tap), (relief, outlet), (drain, plant.drain_temperature())];
+    let sources = [(tap, at_tap), (relief && !came_upon, outlet), (drain, plant.drain_temperature())];
     for temperature in sources.into_iter().filter(|(runs, _)| *runs).map(|(_, t)| t) {
         hottest = Some(hottest.map_or(temperature, |h| if temperature > h { temperature } else { h }));
     }
-    steam(turn, tap || relief, outlet);
+    // A valve that lifts by itself steams over nobody where people were told to keep away.
+    let unwarned = relief && (valve.lever || !turn.s.me.household_told);
+    steam(turn, any_tap || unwarned, outlet);
     let hot = hottest.filter(|t| t.get() > HOT.get() + MARGIN && !turn.s.me.household_told);
     if let Some(temperature) = hot
         && !turn.s.me.hot_discharge
