@@ -307,7 +307,7 @@ mod tests {
 
     #[test]
     fn a_wrong_act_is_named_with_its_line() {
-        let text = "{\"tankwright\":\"attempt\",\"rules\":4,\"drill\":{\"seed\":5},\n\"actions\":[\n{\"do\":\"tell-household\"},\n{\"do\":\"fly\"}]}";
+        let text = "{\"tankwright\":\"attempt\",\"rules\":5,\"drill\":{\"seed\":5},\n\"actions\":[\n{\"do\":\"tell-household\"},\n{\"do\":\"fly\"}]}";
         assert!(matches!(Attempt::read(text), Err(AttemptError::Act { act: 2, line: 4, .. })));
     }
 }
