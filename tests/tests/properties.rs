@@ -145,14 +145,15 @@ fn books(home: &Home) -> [[f64; 2]; 2] {
 #[test]
 fn two_hundred_acts_in_any_drill() {
     let rubric = Rubric::plain();
-    for (drill, acts) in cases("drills and acts", 16) {
+    let (mut answered, lists) = (0, 16);
+    for (drill, acts) in cases("drills and acts", lists) {
         let name = &drill.fault.id;
         let session = drill::replay(&drill, &acts);
         assert_eq!(session.log.len(), ACTS);
         assert!(bytes(&session) == bytes(&drill::replay(&drill, &acts)), "{name}: the same list twice");
 
-        let answered = session.log.iter().filter(|e| !matches!(e.outcome.shown, Shown::Refused { .. }));
-        assert!(answered.count() > ACTS / 5, "{name}: nearly everything refused tries nothing");
+        let done = |shown: &Shown| !matches!(shown, Shown::Refused { .. });
+        answered += session.log.iter().filter(|e| done(&e.outcome.shown)).count();
         let [[mass, booked_mass], [heat, booked_heat]] = books(&session.home);
         let [[mass_then, booked_mass_then], [heat_then, booked_heat_then]] = books(&session.job.home);
         let off = (mass - mass_then) - (booked_mass - booked_mass_then);
@@ -171,6 +172,8 @@ fn two_hundred_acts_in_any_drill() {
         assert!(score.lines.iter().all(|line| line.step.is_none_or(|s| steps.contains(&s))), "{name}");
         assert!(drill::judge(&drill, &session, &rubric) == score, "{name}: judged twice");
     }
+    // One list may end early, with somebody hurt.
+    assert!(answered > lists as usize * ACTS / 5, "nearly everything refused tries nothing: {answered}");
 }
 
 #[test]
