@@ -1176,7 +1176,7 @@ sheet-wires-lifted = { $count ->
     [one] fuera, 1 cable suelto
    *[other] fuera, { $count } cables sueltos
 }
-sheet-lever-up-runs = palanca arriba, corre
+sheet-lever-up-runs = alzada, corre
 sheet-lever-up = palanca arriba
 sheet-relief-runs = sale agua
 sheet-pipe-dry = tubo seco
