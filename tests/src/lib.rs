@@ -1,4 +1,5 @@
 //! Shared helpers of the checks: the browser that a check drives, and where things are.
 
 pub mod browser;
+pub mod cores;
 pub mod tree;

@@ -43,8 +43,9 @@ impl Hearsay {
         Self::WinterIsLess,
     ];
 
-    /// Whether it is so (trade sheet, section 11: statements 16, 11, 21, 26 and 17 are not; 8.2, 2.7, 5.1, 5.10 and 9, F42:
-    /// the others are).
+    /// Whether it is so. Not so: trade sheet, section 11, statements 16, 11, 21, 26 and 17. So: its 8.2 (an owner's manual's
+    /// label), 2.7 (a distributor's pages), 5.1 (no valve between tank and relief valve: ANSI Z21.22/CSA 4.4), and 9, F56
+    /// and F42 (common practice, no source).
     pub const fn is_so(self) -> bool {
         !matches!(
             self,

@@ -3,7 +3,7 @@
 use bench::{Hearsay, Job, Trap};
 use plant::BoxKind;
 use plant::climate::Climate;
-use plant::fault::{FaultCase, FaultId, Parameters};
+use plant::fault::{FaultCase, FaultError, FaultId, Parameters};
 use plant::home::{Home, Setting};
 use plant::household::{self, HouseholdKind, Life, Week};
 use quantity::Draw;
@@ -139,6 +139,12 @@ impl Drill {
         std::iter::once(&self.fault).chain(&self.second)
     }
 
+    /// Each thing that is wrong, with the other beside it where there are two.
+    pub fn each_beside(&self) -> impl Iterator<Item = (&FaultCase, Option<&FaultCase>)> {
+        std::iter::once((&self.fault, self.second.as_ref()))
+            .chain(self.second.iter().map(|second| (second, Some(&self.fault))))
+    }
+
     /// Whether one of these is what is wrong.
     pub fn has(&self, any: &[FaultId]) -> bool {
         self.wrong().any(|case| any.contains(&case.id))
@@ -163,10 +169,8 @@ pub fn settle(order: &Order) -> Result<Settled, OrderError> {
     let houses = houses(order, setting);
     let takes = |id: FaultId| houses.iter().find(|home| fits(order, home, id));
     let given = |id: FaultId, given: &Parameters| -> Result<Settled, OrderError> {
-        let home = takes(id).ok_or(plant::fault::FaultError::DoesNotFit { id })?;
-        let mut parameters = id.fault().complete(given, &mut numbers(seed, id))?;
-        plant::fault::place_in(&mut parameters, home);
-        let fault = FaultCase { id, parameters };
+        let home = takes(id).ok_or(FaultError::DoesNotFit { id })?;
+        let fault = completed(seed, id, given, home)?;
         let second = order.second.map(|wanted| beside(order, wanted, home, &fault)).transpose()?;
         Ok(Settled { setting: home.setting, fault, second })
     };
@@ -216,18 +220,27 @@ fn beside(order: &Order, wanted: Second, home: &Home, first: &FaultCase) -> Resu
         Second::One(one) => *id == one,
     };
     let there = |id: FaultId| {
-        second::completed(seed, id, &Parameters::new(), home)
+        completed(seed, id, &Parameters::new(), home)
+            .ok()
             .filter(|case| own(id) && can_be(order, home, id) && second::go_together(home, first, case))
     };
-    let cases: Vec<FaultCase> = match own(first.id) {
-        true => FaultId::ALL.iter().filter(|id| asked(id)).filter_map(|id| there(*id)).collect(),
-        false => Vec::new(),
-    };
+    if !own(first.id) {
+        return Err(OrderError::NoSecond);
+    }
+    let cases: Vec<FaultCase> =
+        FaultId::ALL.iter().filter(|id| asked(id)).filter_map(|id| there(*id)).collect();
     let weights: Vec<f64> = cases.iter().map(|case| case.id.fault().weight.get()).collect();
     if cases.is_empty() {
         return Err(OrderError::NoSecond);
     }
     cases.get(Draw::new(seed, "second").weighted(&weights)).cloned().ok_or(OrderError::NoSecond)
+}
+
+/// A fault with its numbers in a house: those given, and the others drawn.
+fn completed(seed: u64, id: FaultId, given: &Parameters, home: &Home) -> Result<FaultCase, FaultError> {
+    let mut parameters = id.fault().complete(given, &mut numbers(seed, id))?;
+    plant::fault::place_in(&mut parameters, home);
+    Ok(FaultCase { id, parameters })
 }
 
 /// The stream a fault's own numbers are drawn from; also used for what a suspect would look like.

@@ -31,15 +31,14 @@ pub fn judge(drill: &Drill, session: &Session, rubric: &Rubric) -> Score {
 
 /// The circle of suspects of everything that is wrong; in each house of one stands the other fault.
 pub fn circles(drill: &Drill) -> Vec<Circle> {
-    let other = |at: usize| drill.wrong().enumerate().find(|(i, _)| *i != at).map(|(_, case)| case);
-    drill.wrong().enumerate().map(|(at, _)| Circle::beside(&drill.job, other(at))).collect()
+    drill.each_beside().map(|(_, other)| Circle::beside(&drill.job, other)).collect()
 }
 
 /// The same with the circles of the drill's suspects at hand.
 pub fn judge_among(drill: &Drill, circles: &[Circle], session: &Session, rubric: &Rubric) -> Score {
     let cured = cure::judge(drill, session).is_right();
     let truths: Vec<Truth<'_>> =
-        drill.wrong().zip(circles).map(|(case, circle)| Truth { fault: case.id, case, circle }).collect();
+        drill.wrong().zip(circles).map(|(case, circle)| Truth { case, circle }).collect();
     score(&Case { job: &drill.job, truths: &truths, session, cured }, rubric)
 }
 

@@ -2,7 +2,7 @@
 
 use std::str::FromStr;
 
-use plant::fault::{FaultCase, FaultId, Parameters, PartKind, Remedy};
+use plant::fault::{FaultCase, FaultId, PartKind, Remedy};
 use plant::home::Home;
 use serde::{Deserialize, Serialize};
 
@@ -101,13 +101,6 @@ fn put(case: &FaultCase, home: &mut Home) {
 /// A whole new heater would take the other fault away with the old one.
 fn takes_all(case: &FaultCase) -> bool {
     matches!(case.id.remedy(&case.parameters), Some(Remedy::Replace(PartKind::Heater)))
-}
-
-/// The numbers a fault is drawn with in a house.
-pub(crate) fn completed(seed: u64, id: FaultId, given: &Parameters, home: &Home) -> Option<FaultCase> {
-    let mut parameters = id.fault().complete(given, &mut crate::make::numbers(seed, id)).ok()?;
-    plant::fault::place_in(&mut parameters, home);
-    Some(FaultCase { id, parameters })
 }
 
 #[cfg(test)]

@@ -4,15 +4,12 @@
 
 use std::fmt::Write as _;
 use std::fs;
-use std::sync::Mutex;
-use std::sync::atomic::{AtomicUsize, Ordering};
-use std::thread;
 
 use bench::Mode;
 use drill::{Order, Wanted};
 use plant::fault::FaultId;
 use plant::{Circuit, Handle};
-use tankwright_tests::tree;
+use tankwright_tests::{cores, tree};
 
 /// Weeks lived with each fault.
 const WEEKS: u32 = 60;
@@ -43,23 +40,8 @@ fn lived(id: FaultId, seeds: impl Iterator<Item = u32>) -> Found {
 
 /// Every fault's weeks, on two cores.
 fn all(seeds: impl Fn(usize) -> Vec<u32> + Sync) -> Vec<(FaultId, Found)> {
-    let next = AtomicUsize::new(0);
-    let done = Mutex::new(Vec::new());
-    thread::scope(|scope| {
-        for _ in 0..2 {
-            scope.spawn(|| {
-                loop {
-                    let i = next.fetch_add(1, Ordering::Relaxed);
-                    let Some(id) = FaultId::ALL.get(i) else { return };
-                    let found = lived(*id, seeds(i).into_iter());
-                    done.lock().unwrap().push((*id, found));
-                }
-            });
-        }
-    });
-    let mut done = done.into_inner().unwrap();
-    done.sort_by_key(|(id, _)| *id);
-    done
+    let faults: Vec<(usize, FaultId)> = FaultId::ALL.iter().copied().enumerate().collect();
+    cores::on_two(&faults, |(i, id)| (*id, lived(*id, seeds(*i).into_iter())))
 }
 
 #[test]

@@ -1,15 +1,13 @@
 //! After the right remedy people live on: a week with nothing to complain of, or with what was explained and accepted.
 
 use std::collections::BTreeMap;
-use std::sync::Mutex;
-use std::sync::atomic::{AtomicUsize, Ordering};
-use std::thread;
 
 use bench::{Licence, Mode, Session};
 use drill::{Order, Wanted, cure, licence};
 use plant::fault::{FaultId, Remedy};
 use plant::home::Home;
 use quantity::Temperature;
+use tankwright_tests::cores;
 
 use crate::visit::Visit;
 
@@ -78,20 +76,8 @@ fn all(drawings: u32) -> (usize, Vec<String>) {
             drawn.collect::<Vec<_>>()
         })
         .collect();
-    let (next, wrong) = (AtomicUsize::new(0), Mutex::new(Vec::new()));
-    thread::scope(|scope| {
-        for _ in 0..2 {
-            scope.spawn(|| {
-                while let Some(order) = orders.get(next.fetch_add(1, Ordering::Relaxed)) {
-                    if let Err(story) = worked(order) {
-                        println!("{story}");
-                        wrong.lock().unwrap().push(story);
-                    }
-                }
-            });
-        }
-    });
-    (orders.len(), wrong.into_inner().unwrap())
+    let wrong = cores::on_two(&orders, |order| worked(order).inspect_err(|story| println!("{story}")).err());
+    (orders.len(), wrong.into_iter().flatten().collect())
 }
 
 #[test]

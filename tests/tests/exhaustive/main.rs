@@ -20,14 +20,12 @@ mod technician;
 mod visit;
 
 use std::ops::Range;
-use std::sync::Mutex;
-use std::sync::atomic::{AtomicU32, Ordering};
-use std::thread;
 
 use bench::{Licence, Mode, Session};
 use drill::{Drill, Order, cure};
 use plant::fault::FaultCase;
 use plant::home::Home;
+use tankwright_tests::cores;
 
 use suspicion::Suspected;
 use visit::Visit;
@@ -93,26 +91,14 @@ fn work(drill: &Drill) -> Worked {
 
 /// Works every drill of these seeds, on two cores.
 fn all(seeds: Range<u32>) -> Vec<Worked> {
-    let next = AtomicU32::new(seeds.start);
-    let done = Mutex::new(Vec::new());
-    thread::scope(|scope| {
-        for _ in 0..2 {
-            scope.spawn(|| {
-                loop {
-                    let seed = next.fetch_add(1, Ordering::Relaxed);
-                    if seed >= seeds.end {
-                        return;
-                    }
-                    let worked = work(&drill::make(&order(seed)).unwrap());
-                    if !(worked.right && worked.cured && worked.proved) {
-                        println!("{}", worked.story);
-                    }
-                    done.lock().unwrap().push(worked);
-                }
-            });
+    let seeds: Vec<u32> = seeds.collect();
+    cores::on_two(&seeds, |seed| {
+        let worked = work(&drill::make(&order(*seed)).unwrap());
+        if !(worked.right && worked.cured && worked.proved) {
+            println!("{}", worked.story);
         }
-    });
-    done.into_inner().unwrap()
+        worked
+    })
 }
 
 fn tally(done: &[Worked]) -> String {

@@ -31,9 +31,7 @@ pub fn perfect() -> Work {
     work.acts(lift_element(Level::Lower));
     let ohms = work.over(LEa, LEb);
     work.over(LEa, Shell);
-    work.acts(lift_element(Level::Upper));
-    let upper = work.ohms(UEa, UEb, 12.54, 0.1);
-    work.acts(land_element(Level::Upper));
+    let upper = work.coil_is_whole(Level::Upper);
     work.finds(&[volts, amps, ohms, upper]);
     work.fits_drained(PartKind::LowerElement);
     work.ohms(LEa, LEb, 12.54, 0.1);

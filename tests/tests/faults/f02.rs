@@ -30,9 +30,7 @@ pub fn perfect() -> Work {
     work.make_dead(&[UEa, UEb, LEa, LEb]);
     work.acts(lift_element(Level::Upper));
     let ohms = work.over(UEa, UEb);
-    work.acts(lift_element(Level::Lower));
-    let lower = work.ohms(LEa, LEb, 12.54, 0.1);
-    work.acts(land_element(Level::Lower));
+    let lower = work.coil_is_whole(Level::Lower);
     work.finds(&[volts, amps, ohms, lower]);
     work.fits_drained(PartKind::UpperElement);
     work.ohms(UEa, UEb, 12.54, 0.1);

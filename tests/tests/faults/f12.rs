@@ -1,7 +1,7 @@
 //! Lower thermostat open.
 //! Trade sheet, section 9, F12: common practice, no source; expected values computed in 1.6 for an open D1-D2.
 
-use bench::{Action, Probe, Shown};
+use bench::Probe;
 use plant::Screw::*;
 use plant::fault::{FaultId, PartKind};
 use plant::{Level, Wire};
@@ -21,9 +21,8 @@ pub fn perfect() -> Work {
     work.volts(U4, H4, 240.0);
     let across = work.volts(D1, D2, 240.0);
     let none = work.volts(LEa, LEb, 0.0);
-    let shell = work.act(Action::Thermometer { at: Probe::Shell { level: Level::Lower } }).shown;
-    let Shown::Temperature { reading } = shell else { panic!("{shell:?}") };
-    assert!(reading.to_fahrenheit() < 100.0, "cold beside it, so that it ought to call: {reading:?}");
+    let shell = work.degrees(Probe::Shell { level: Level::Lower });
+    assert!(shell < 100.0, "cold beside it, so that it ought to call: {shell} °F");
     let cold = work.step();
     work.make_dead(&[D1, D2]);
     let open = work.over(D1, D2);

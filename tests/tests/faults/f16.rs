@@ -19,9 +19,7 @@ pub fn perfect() -> Work {
     work.make_dead(&[UEa, UEb, LEa, LEb]);
     work.acts(lift_element(Level::Upper));
     let upper = work.over(UEa, UEb);
-    work.acts(lift_element(Level::Lower));
-    let lower = work.ohms(LEa, LEb, 12.54, 0.1);
-    work.acts(land_element(Level::Lower));
+    let lower = work.coil_is_whole(Level::Lower);
     work.finds(&[volts, amps, upper, lower]);
     work.acts(drain());
     let out = work.fits(PartKind::UpperElement).shown;

@@ -27,9 +27,7 @@ pub fn perfect() -> Work {
     work.make_dead(&[LEa, LEb, UEa, UEb]);
     work.acts(lift_element(Level::Lower));
     let open = work.over(LEa, LEb);
-    work.acts(lift_element(Level::Upper));
-    let upper = work.ohms(UEa, UEb, 12.54, 0.1);
-    work.acts(land_element(Level::Upper));
+    let upper = work.coil_is_whole(Level::Upper);
     work.finds(&[carries, volts, amps, open, upper]);
     work.fits_drained(PartKind::LowerElement);
     work.acts(land_element(Level::Lower));

@@ -2,7 +2,7 @@
 //! Not on the trade sheet. A film that a moving blade rubs through is common practice, no source; what stands across an
 //! open contact and a closed one as in its 1.6 (computed).
 
-use bench::{Action, Probe, Shown};
+use bench::{Action, Probe};
 use plant::Screw::*;
 use plant::fault::{FaultId, PartKind};
 use plant::{Level, Wire};
@@ -28,9 +28,8 @@ pub fn perfect() -> Work {
     work.until(Wire::UpperSwitched, 0.0);
     work.draw(10.0);
     work.until(Wire::UpperSwitched, 0.0);
-    let shell = work.act(Action::Thermometer { at: Probe::Shell { level: Level::Lower } }).shown;
-    let Shown::Temperature { reading } = shell else { panic!("{shell:?}") };
-    assert!(reading.to_fahrenheit() < 100.0, "cold beside it: {reading:?}");
+    let shell = work.degrees(Probe::Shell { level: Level::Lower });
+    assert!(shell < 100.0, "cold beside it: {shell} °F");
     let cold = work.step();
     let (mut open, mut closed) = (None, None);
     for _ in 0..20 {

@@ -1,6 +1,6 @@
 //! Two things wrong at once: each is found, told from the rest and put right by itself.
 
-use bench::{Action, Mode, Probe, Shown};
+use bench::{Mode, Probe};
 use drill::{Cure, Order, OrderError, RuleId, Second, Wanted};
 use plant::Screw::*;
 use plant::fault::{FaultId, PartKind};
@@ -21,9 +21,8 @@ fn at_the_bottom(work: &mut Work) -> [u32; 3] {
     work.acts(open(Level::Lower));
     work.volts(U1, U4, 0.0);
     let called = work.volts(U4, H4, 240.0);
-    let shell = work.act(Action::Thermometer { at: Probe::Shell { level: Level::Lower } }).shown;
-    let Shown::Temperature { reading } = shell else { panic!("{shell:?}") };
-    assert!(reading.to_fahrenheit() < 100.0, "cold beside it: {reading:?}");
+    let shell = work.degrees(Probe::Shell { level: Level::Lower });
+    assert!(shell < 100.0, "cold beside it: {shell} °F");
     let cold = work.step();
     work.make_dead(&[D1, D2, LEa, LEb, UEa, UEb]);
     [called, cold, work.over(D1, D2)]
@@ -35,9 +34,7 @@ fn both_found_and_both_changed_cure() {
     let stat = at_the_bottom(&mut work);
     work.acts(lift_element(Level::Lower));
     let coil = work.over(LEa, LEb);
-    work.acts(lift_element(Level::Upper));
-    let upper = work.ohms(UEa, UEb, 12.54, 0.1);
-    work.acts(land_element(Level::Upper));
+    let upper = work.coil_is_whole(Level::Upper);
     work.finds_the(FaultId::F12, &stat);
     work.finds_the(FaultId::F01, &[coil, upper]);
     work.fits(PartKind::LowerThermostat);
@@ -62,9 +59,7 @@ fn the_second_may_be_found_when_the_first_repair_is_proved() {
     work.make_dead(&[LEa, LEb, UEa, UEb]);
     work.acts(lift_element(Level::Lower));
     let coil = work.over(LEa, LEb);
-    work.acts(lift_element(Level::Upper));
-    let upper = work.ohms(UEa, UEb, 12.54, 0.1);
-    work.acts(land_element(Level::Upper));
+    let upper = work.coil_is_whole(Level::Upper);
     work.finds_the(FaultId::F01, &[volts, amps, coil, upper]);
     work.fits_drained(PartKind::LowerElement);
     work.acts(land_element(Level::Lower));

@@ -161,6 +161,16 @@ impl Work {
         panic!("the button never latched");
     }
 
+    /// An element with its wires off must read as a sound one; the step of that reading.
+    #[track_caller]
+    pub fn coil_is_whole(&mut self, level: Level) -> u32 {
+        let [a, b] = by_the_book::screws(level);
+        self.acts(by_the_book::lift_element(level));
+        let step = self.ohms(a, b, 12.54, 0.1);
+        self.acts(by_the_book::land_element(level));
+        step
+    }
+
     /// Both elements with their wires off, over a megohm to the shell, and wired again (10.3, 10.5).
     #[track_caller]
     pub fn elements_clear(&mut self) -> [u32; 2] {

@@ -9,7 +9,6 @@ use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::fs;
 use std::sync::Mutex;
-use std::thread;
 
 use bench::{Action, Mode};
 use diagnosis::Walk;
@@ -17,7 +16,7 @@ use diagnosis::atlas::Atlas;
 use drill::{Drill, Order, Wanted};
 use plant::HeaterModel;
 use plant::fault::FaultId;
-use tankwright_tests::tree;
+use tankwright_tests::{cores, tree};
 
 /// Two faults, the lower number first.
 type Pair = (FaultId, FaultId);
@@ -46,16 +45,10 @@ fn drawn(drill: &Drill, seed: u32) -> Atlas {
 
 fn matrix(heater: HeaterModel, base: FaultId, drawings: u32) -> BTreeMap<Pair, Told> {
     let matrix = Mutex::new(BTreeMap::<Pair, Told>::new());
-    thread::scope(|scope| {
-        for half in 0..2 {
-            let matrix = &matrix;
-            scope.spawn(move || {
-                for seed in (0..drawings).filter(|seed| seed % 2 == half) {
-                    if let Some(drill) = house(heater, base, 5000 + seed) {
-                        enter(drawn(&drill, 5000 + seed).walks(), matrix);
-                    }
-                }
-            });
+    let seeds: Vec<u32> = (5000..5000 + drawings).collect();
+    cores::on_two(&seeds, |seed| {
+        if let Some(drill) = house(heater, base, *seed) {
+            enter(drawn(&drill, *seed).walks(), &matrix);
         }
     });
     matrix.into_inner().unwrap()

@@ -6,10 +6,9 @@ mod document;
 mod follow;
 
 use std::collections::BTreeSet;
-use std::sync::mpsc;
-use std::thread;
 
 use drill::procedure::{self, Follows, Procedure, Step};
+use tankwright_tests::cores;
 
 use follow::{Fold, follows};
 
@@ -55,19 +54,7 @@ fn listed(follows: &BTreeSet<Follows>) -> String {
 #[test]
 fn what_is_written_follows() {
     let all = procedure::all().unwrap();
-    let (say, hear) = mpsc::channel();
-    thread::scope(|scope| {
-        for half in 0..2 {
-            let (say, all) = (say.clone(), &all);
-            scope.spawn(move || {
-                for procedure in all.iter().skip(half).step_by(2) {
-                    check(procedure, all).into_iter().for_each(|wrong| say.send(wrong).unwrap());
-                }
-            });
-        }
-    });
-    drop(say);
-    let mut wrong: Vec<String> = hear.iter().collect();
+    let mut wrong = cores::on_two(&all, |procedure| check(procedure, &all)).concat();
     wrong.sort();
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }

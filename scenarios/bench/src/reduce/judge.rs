@@ -48,11 +48,7 @@ fn element_faulty(plant: &Plant, level: Level) -> bool {
 fn element_worn(plant: &Plant, level: Level) -> bool {
     let Some(element) = plant.elements.get(level.index()) else { return false };
     let share = element.coil().get() / element.stamp.resistance().get();
-    let bad = element.open
-        || element.parting.is_some()
-        || element.leak.is_some()
-        || element.scorched
-        || element.is_crusted();
+    let bad = element.breaks() || element.leak.is_some() || element.scorched || element.is_crusted();
     bad || !(PASS.0..=PASS.1).contains(&share)
 }
 
@@ -63,7 +59,7 @@ fn gasket_faulty(plant: &Plant, level: Level) -> bool {
 fn thermostat_faulty(plant: &Plant, level: Level) -> bool {
     let Some(t) = plant.thermostats.get(level.index()) else { return false };
     let worn = t.cold_contact != Contact::Sound || t.hot_contact != Contact::Sound;
-    t.stuck.is_some() || t.fickle.is_some() || worn || t.is_off()
+    t.stuck.is_some() || worn || t.is_off()
 }
 
 fn sensor_faulty(plant: &Plant, level: Level) -> bool {

@@ -26,8 +26,8 @@ const RELIEF_FLOW: Flow = Flow::gpm(5.0);
 pub(super) fn watch(turn: &mut Turn) {
     let plant = &turn.s.home.plant;
     let outlet = plant.crown();
-    let any_tap = senses::open_tap(plant).is_some();
-    let open = senses::open_tap(plant).filter(|_| !turn.attended);
+    let runs = senses::open_tap(plant);
+    let open = runs.filter(|_| !turn.attended);
     let (tap, at_tap) = (open.is_some(), open.map_or(outlet, |tap| plant.tap_temperature(tap)));
     // A weeping seat wets a pipe; only a lifted valve throws water.
     let valve = &plant.plumbing.relief;
@@ -42,7 +42,7 @@ pub(super) fn watch(turn: &mut Turn) {
     }
     // A valve that lifts by itself steams over nobody where people were told to keep away.
     let unwarned = relief && (valve.lever || !turn.s.me.household_told);
-    steam(turn, any_tap || unwarned, outlet);
+    steam(turn, runs.is_some() || unwarned, outlet);
     let hot = hottest.filter(|t| t.get() > HOT.get() + MARGIN && !turn.s.me.household_told);
     if let Some(temperature) = hot
         && !turn.s.me.hot_discharge

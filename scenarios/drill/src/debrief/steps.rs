@@ -198,8 +198,7 @@ const fn is_reading(shown: &Shown) -> bool {
 fn ruled_out_by(drill: &Drill, end: &Session) -> Vec<BTreeSet<FaultId>> {
     let mut fell: std::collections::BTreeMap<FaultId, Option<usize>> = std::collections::BTreeMap::new();
     // Of two things wrong each is told from the rest in houses that have the other.
-    for (truth, _) in drill.wrong().enumerate() {
-        let other = drill.wrong().enumerate().find(|(i, _)| *i != truth).map(|(_, case)| case);
+    for (_, other) in drill.each_beside() {
         for suspect in diagnosis::suspects(&drill.job.home) {
             if drill.has(&[suspect.fault]) {
                 continue;

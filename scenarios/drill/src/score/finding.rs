@@ -2,8 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use bench::Fact;
-use bench::Finding;
+use bench::{Fact, Finding};
 use plant::fault::FaultId;
 
 use super::{Case, Detail, Ledger, Truth, steps};
@@ -40,10 +39,10 @@ pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) -> Found {
     }
     let mut alive = BTreeSet::new();
     for truth in case.truths {
-        match of(truth.fault) {
+        match of(truth.case.id) {
             Some(finding) => alive.extend(weigh(case, truth, finding, ledger)),
             None if case.truths.len() > 1 => {
-                ledger.charge(RuleId::SecondNotFound, None, Detail::Missed { fault: truth.fault });
+                ledger.charge(RuleId::SecondNotFound, None, Detail::Missed { fault: truth.case.id });
             }
             None => {}
         }
@@ -58,8 +57,8 @@ fn weigh(
     finding: &Finding,
     ledger: &mut Ledger<'_>,
 ) -> BTreeSet<FaultId> {
-    let step = Some(finding.step);
-    if finding.fault != Some(truth.fault) {
+    let (step, fault) = (Some(finding.step), truth.case.id);
+    if finding.fault != Some(fault) {
         ledger.charge(RuleId::WrongCause, step, Detail::Wrote { fault: finding.fault });
     }
     if finding.evidence.is_empty() {
@@ -70,9 +69,9 @@ fn weigh(
     let held: Vec<u32> = finding.evidence.iter().copied().filter(|s| *s < finding.step).collect();
     let alive = truth.circle.alive(truth.case, &case.session.log, &held);
     // What nobody would have called for is no rival explanation of the call.
-    let rival = |f: &FaultId| !f.same_repair(truth.fault) && !f.is_silent();
-    for fault in alive.iter().copied().filter(rival) {
-        ledger.charge(RuleId::EvidenceLeavesOthers, step, Detail::Alive { faults: vec![fault] });
+    let rival = |f: &FaultId| !f.same_repair(fault) && !f.is_silent();
+    for other in alive.iter().copied().filter(rival) {
+        ledger.charge(RuleId::EvidenceLeavesOthers, step, Detail::Alive { faults: vec![other] });
     }
     alive
 }

@@ -36,9 +36,7 @@ pub struct Case<'a> {
 /// One thing that is truly wrong.
 #[derive(Clone, Copy)]
 pub struct Truth<'a> {
-    /// What.
-    pub fault: FaultId,
-    /// The same with its numbers.
+    /// What, with its numbers.
     pub case: &'a FaultCase,
     /// Everything else it could have been, in houses that have the other fault.
     pub circle: &'a diagnosis::Circle,
@@ -47,7 +45,7 @@ pub struct Truth<'a> {
 impl Case<'_> {
     /// The faults that are there.
     fn faults(&self) -> impl Iterator<Item = FaultId> + '_ {
-        self.truths.iter().map(|truth| truth.fault)
+        self.truths.iter().map(|truth| truth.case.id)
     }
 }
 

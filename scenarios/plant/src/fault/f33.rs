@@ -5,7 +5,6 @@ use quantity::Tag;
 
 use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
 use crate::home::Home;
-use crate::layout::Layout;
 use crate::parts::Level;
 
 /// The catalogue entry.
@@ -31,7 +30,7 @@ pub const FAULT: Fault = Fault {
 
 /// A board has sensors in their place.
 fn fits(home: &Home) -> bool {
-    home.plant.plate.layout != Layout::Electronic
+    home.plant.plate.layout.has_thermostats()
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {

@@ -5,7 +5,6 @@ use quantity::{Kelvins, Tag};
 
 use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
 use crate::home::Home;
-use crate::layout::Layout;
 
 /// The catalogue entry.
 pub const FAULT: Fault = Fault {
@@ -30,7 +29,7 @@ pub const FAULT: Fault = Fault {
 
 /// A board decides by numbers.
 fn fits(home: &Home) -> bool {
-    home.plant.plate.layout != Layout::Electronic
+    home.plant.plate.layout.has_thermostats()
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {

@@ -6,7 +6,6 @@ use quantity::Tag;
 
 use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
 use crate::home::Home;
-use crate::layout::Layout;
 use crate::parts::Fickle;
 
 /// The catalogue entry.
@@ -32,7 +31,7 @@ pub const FAULT: Fault = Fault {
 
 /// A board closes relays.
 fn fits(home: &Home) -> bool {
-    home.plant.plate.layout != Layout::Electronic
+    home.plant.plate.layout.has_thermostats()
 }
 
 fn apply(parameters: &Parameters, home: &mut Home) {

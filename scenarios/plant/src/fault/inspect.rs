@@ -211,7 +211,7 @@ impl Home {
             // On a supply below the plate's, an element made for that supply is the cure.
             let suits_supply = near(stamp.watts.0, plate.watts.0) && near(stamp.volts.0, supply);
             for (there, what) in [
-                (element.open || element.parting.is_some(), Defect::ElementOpen(level)),
+                (element.breaks(), Defect::ElementOpen(level)),
                 (element.is_shorted(), Defect::ElementShorted(level)),
                 (element.leak.is_some(), Defect::ElementGrounded(level)),
                 (element.is_crusted(), Defect::ElementCrusted(level)),
@@ -236,10 +236,7 @@ impl Home {
             let t = &plant.thermostats[level.index()];
             let contacts = worn(t.cold_contact) || (level == Level::Upper && worn(t.hot_contact));
             for (there, what) in [
-                (
-                    contacts || t.stuck.is_some() || t.fickle.is_some() || t.is_off(),
-                    Defect::Thermostat(level),
-                ),
+                (contacts || t.stuck.is_some() || t.is_off(), Defect::Thermostat(level)),
                 (t.dial < LOWEST_DIAL.get(), Defect::DialLow(level)),
                 (!t.seated || t.grip < FLAT_ENOUGH.get(), Defect::ThermostatLoose(level)),
                 (t.dial > HIGHEST_DIAL.get(), Defect::DialHigh(level)),

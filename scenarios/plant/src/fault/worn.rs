@@ -41,6 +41,11 @@ quantity::constants! {
 }
 
 impl Element {
+    /// Its coil is broken, for good or while it is warm.
+    pub fn breaks(&self) -> bool {
+        self.open || self.parting.is_some()
+    }
+
     /// Turns of its coil are shorted.
     pub fn is_shorted(&self) -> bool {
         self.tolerance < LEAST_COIL.get()
@@ -48,9 +53,9 @@ impl Element {
 }
 
 impl Thermostat {
-    /// It opens off its dial, or closes far too late.
+    /// It opens off its dial, closes far too late, or makes only at times.
     pub fn is_off(&self) -> bool {
-        self.differential > WIDEST.get() || self.offset.abs() > OFF_DIAL.get()
+        self.fickle.is_some() || self.differential > WIDEST.get() || self.offset.abs() > OFF_DIAL.get()
     }
 }
 
