@@ -19,8 +19,6 @@ mod suspicion;
 mod technician;
 mod visit;
 
-use std::ops::Range;
-
 use bench::{Licence, Mode, Session};
 use drill::{Drill, Order, cure};
 use plant::fault::FaultCase;
@@ -90,8 +88,8 @@ fn work(drill: &Drill) -> Worked {
 }
 
 /// Works every drill of these seeds, on two cores.
-fn all(seeds: Range<u32>) -> Vec<Worked> {
-    let seeds: Vec<u32> = seeds.collect();
+fn all(seeds: impl IntoIterator<Item = u32>) -> Vec<Worked> {
+    let seeds: Vec<u32> = seeds.into_iter().collect();
     cores::on_two(&seeds, |seed| {
         let worked = work(&drill::make(&order(*seed)).unwrap());
         if !(worked.right && worked.cured && worked.proved) {
@@ -115,7 +113,7 @@ fn tally(done: &[Worked]) -> String {
     )
 }
 
-fn all_solved(seeds: Range<u32>) {
+fn all_solved(seeds: impl IntoIterator<Item = u32>) {
     let done = all(seeds);
     println!("{}", tally(&done));
     let missed: Vec<u32> =
@@ -127,6 +125,13 @@ fn all_solved(seeds: Range<u32>) {
 #[test]
 fn random_drills_are_solved() {
     all_solved(0..40);
+}
+
+/// Houses that were once missed: a dial at its lowest stop; a splice that burns off while it is looked for; a ground that
+/// draws more the colder it is; a tank that boils before it is drawn from.
+#[test]
+fn what_was_missed_once_is_solved() {
+    all_solved([584, 615, 758, 853]);
 }
 
 /// The recorded run, in `docs/figures.md`:

@@ -1,25 +1,36 @@
 //! Whom a thorough technician suspects: every fault that can be in the house, with its numbers on a ladder, each in
 //! the house in which it is the one, folded until it has shown too much that was not seen.
 
-use std::rc::Rc;
+use std::cmp::{Ordering, Reverse};
+use std::collections::BinaryHeap;
 
 use bench::{Action, Job, Session, Shown, Sight};
 use diagnosis::{Suspect, reads_alike, world};
 use drill::Drill;
 use plant::fault::{FaultCase, FaultId, Parameter, Parameters};
 use plant::home::Home;
-use quantity::Temperature;
+use plant::{BURNT_OFF, End};
+use quantity::{Temperature, det};
 
 /// Rungs of a number on a scale, as shares of its range.
-const RUNGS: &[f64] = &[0.15, 0.5, 0.85];
-/// The same where a fault has more than one such number.
-const FEW: &[f64] = &[0.15, 0.5, 0.85];
+const RUNGS: [f64; 3] = [0.15, 0.5, 0.85];
 /// Steps by which the numbers of the likeliest are tried finer.
 const FINER: [f64; 4] = [0.1, 0.05, 0.025, 0.0125];
+
+/// Faults that grow worse with every heating, and by how much in a week at most: resistance of the joint, times.
+const WORSENS: &[FaultId] = &[FaultId::F25];
+const WORST: f64 = 16.0;
+/// How bad it may have become by now, as shares of that on a logarithmic scale; at last it burns off.
+const BY_NOW: [f64; 5] = [0.0, 0.3, 0.6, 0.9, 1.0];
+
+/// So many of those that come close are tried finer.
+const MOST_TRIED: usize = 8;
 
 /// Half of what lies between two marks of a dial, in °F, and what a dial on another mark counts for.
 const HALF_A_MARK: f64 = 5.0;
 const PLAIN: usize = 5;
+/// What counts for what cannot change.
+const CERTAIN: usize = 50;
 
 /// An act of the visit and what it showed.
 pub type Seen = (Action, Shown);
@@ -29,7 +40,7 @@ pub type Seen = (Action, Shown);
 pub struct Suspected {
     pub fault: FaultId,
     pub parameters: Parameters,
-    /// Its numbers as shares of their ranges.
+    /// Its numbers as shares of their ranges; of what grows worse, how bad it is by now.
     shares: Vec<f64>,
     house: Session,
     walked: usize,
@@ -53,9 +64,11 @@ impl Suspected {
         let mut parameters: Parameters = numbers.map(|(p, s)| (p.name.to_owned(), at(p, *s))).collect();
         plant::fault::place_in(&mut parameters, &job.home);
         let suspect = Suspect { fault, parameters: parameters.clone() };
-        let mut house = Session::begin(world(job, &suspect));
-        // Nothing is asked of the log of a suspect's house.
-        house.log = Vec::new();
+        let mut job = world(job, &suspect);
+        if let Some(by_now) = shares.get(fault.fault().parameters.len()) {
+            grow_worse(&mut job.home, *by_now);
+        }
+        let house = Session::begin(job);
         Self { fault, parameters, shares, house, walked: 0, differs: 0 }
     }
 
@@ -63,6 +76,12 @@ impl Suspected {
     pub fn same_repair(&self, other: &Self) -> bool {
         self.fault.same_repair(other.fault)
             || self.fault.remedy(&self.parameters) == other.fault.remedy(&other.parameters)
+    }
+
+    /// The same fault, and the same has to be done.
+    fn is_like(&self, other: &Self) -> bool {
+        self.fault == other.fault
+            && self.fault.remedy(&self.parameters) == other.fault.remedy(&other.parameters)
     }
 
     /// What has to be done for it is what the drill asks for.
@@ -85,6 +104,42 @@ impl Suspected {
     }
 }
 
+impl Suspected {
+    /// The same fault with the numbers of its neighbourhood that fit best.
+    fn finer(self, job: &Job, seen: &[Seen]) -> Self {
+        let parameters = self.fault.fault().parameters;
+        let whole = |i: &usize| parameters.get(*i).is_some_and(|p| p.whole);
+        let scales: Vec<usize> = (0..self.shares.len()).filter(|i| !whole(i)).collect();
+        let mut here = self;
+        for (step, i) in FINER.iter().flat_map(|step| scales.iter().map(move |i| (step, *i))) {
+            for sign in [-1.0, 1.0] {
+                if here.differs == 0 {
+                    return here;
+                }
+                let mut shares = here.shares.clone();
+                shares[i] = (shares[i] + sign * step).clamp(0.0, 1.0);
+                let mut there = Self::at(job, here.fault, shares);
+                if there.walk(seen, here.differs - 1) {
+                    here = there;
+                }
+            }
+        }
+        here
+    }
+}
+
+/// The joints of a cable that creeps, so much worse than at first.
+fn grow_worse(home: &mut Home, by_now: f64) {
+    let wiring = &mut home.plant.wiring;
+    for end in End::all().filter(|end| end.side == 1) {
+        if wiring.conductor(end.wire).creeps() && wiring.joint(end).charred {
+            let joint = wiring.joint_mut(end);
+            let times = det::exp(by_now * det::ln(WORST));
+            joint.resistance = if by_now < 1.0 { joint.resistance * times } else { BURNT_OFF };
+        }
+    }
+}
+
 /// How much two things shown differ: sights one by one, anything else as one.
 fn differences(here: &Shown, there: &Shown) -> usize {
     if reads_alike(here, there) {
@@ -100,41 +155,55 @@ fn differences(here: &Shown, there: &Shown) -> usize {
             Shown::Sights { sights: a, .. } | Shown::DoneWith { sights: a },
             Shown::Sights { sights: b, .. } | Shown::DoneWith { sights: b },
         ) => {
-            let missing = |a: &[Sight], b: &[Sight]| a.iter().filter(|sight| !b.contains(sight)).count();
+            let missing = |a: &[Sight], b: &[Sight]| -> usize {
+                a.iter().filter(|sight| !b.contains(sight)).map(weight).sum()
+            };
             missing(a, b).max(missing(b, a)).max(1)
         }
         _ => 1,
     }
 }
 
-/// Every fault that can be in the house, over all its cases and rungs.
-fn ladder(job: &Job, sound: &Home) -> Vec<Suspected> {
+/// What a sight that is not there counts for: of what a cable is made no hour and no draw makes anything else.
+const fn weight(sight: &Sight) -> usize {
+    match sight {
+        Sight::Cable { .. } => CERTAIN,
+        _ => 1,
+    }
+}
+
+/// Every fault that can be in the house, over all its cases and rungs: those that people call for, or the others.
+fn ladder(job: &Job, sound: &Home, silent: bool) -> Vec<Suspected> {
     let mut all = Vec::new();
-    for id in FaultId::ALL.iter().copied().filter(|id| (id.fault().fits)(sound)) {
+    let can_be = |id: &FaultId| id.is_silent() == silent && (id.fault().fits)(sound);
+    for id in FaultId::ALL.iter().copied().filter(can_be) {
         let parameters = id.fault().parameters;
-        let scales = parameters.iter().filter(|p| !p.whole).count();
-        let rungs = if scales > 1 { FEW } else { RUNGS };
-        let mut tuples = vec![Vec::new()];
-        for p in parameters {
+        let worsens = WORSENS.contains(&id);
+        let values = |p: &Parameter| -> Vec<f64> {
             let cases = (p.high - p.low) as usize + 1;
-            let values: Vec<f64> = if p.whole {
+            if p.whole {
                 (0..cases).map(|i| (i as f64 + 0.5) / cases as f64).collect()
+            } else if worsens {
+                // One beginning: it goes through all the others.
+                vec![0.5]
             } else {
-                rungs.to_vec()
-            };
-            tuples = tuples
-                .into_iter()
-                .flat_map(|t: Vec<f64>| {
-                    values.iter().map(move |v| t.iter().copied().chain([*v]).collect::<Vec<f64>>())
-                })
-                .collect();
+                RUNGS.to_vec()
+            }
+        };
+        let by_now = worsens.then(|| BY_NOW.to_vec());
+        let mut tuples = vec![Vec::new()];
+        for values in parameters.iter().map(values).chain(by_now) {
+            let longer =
+                |t: &Vec<f64>| values.iter().map(|v| t.iter().copied().chain([*v]).collect()).collect();
+            tuples = tuples.iter().flat_map(|t| -> Vec<Vec<f64>> { longer(t) }).collect();
         }
-        let mut met: Vec<Parameters> = Vec::new();
+        let mut met: Vec<(Parameters, Option<f64>)> = Vec::new();
         for shares in tuples {
+            let by_now = shares.get(parameters.len()).copied();
             let one = Suspected::at(job, id, shares);
             // A heater of one element has one case of what another has two.
-            if !met.contains(&one.parameters) {
-                met.push(one.parameters.clone());
+            if !met.contains(&(one.parameters.clone(), by_now)) {
+                met.push((one.parameters.clone(), by_now));
                 all.push(one);
             }
         }
@@ -142,57 +211,68 @@ fn ladder(job: &Job, sound: &Home) -> Vec<Suspected> {
     all
 }
 
-/// The suspects whose houses would have shown the same, or the least else.
-pub fn left(job: &Rc<Job>, sound: &Home, seen: &[Seen]) -> Vec<Suspected> {
-    let mut all = ladder(job, sound);
-    let mut most = 0;
-    loop {
-        let through: Vec<usize> = (0..all.len()).filter(|i| all[*i].walk(seen, most)).collect();
-        if !through.is_empty() {
-            let least = through.iter().map(|i| all[*i].differs).min().unwrap();
-            let best: Vec<Suspected> =
-                through.iter().map(|i| &all[*i]).filter(|s| s.differs == least).cloned().collect();
-            return if least == 0 { best } else { finer(job, &all, seen, best) };
-        }
-        most = if most == 0 { 1 } else { 2 * most };
-    }
-}
-
-/// The numbers of those that came close tried finer.
-fn finer(job: &Job, all: &[Suspected], seen: &[Seen], best: Vec<Suspected>) -> Vec<Suspected> {
-    let least = best[0].differs;
-    let mut left = best;
-    let mut starts: Vec<Suspected> =
-        all.iter().filter(|s| s.walked == seen.len() && s.differs <= 2 * least + 4).cloned().collect();
-    starts.sort_by_key(|s| s.differs);
-    starts.truncate(8);
-    for start in starts {
-        let mut here = start;
-        for step in FINER {
-            for i in 0..here.shares.len() {
-                if here.fault.fault().parameters[i].whole {
-                    continue;
-                }
-                for sign in [-1.0, 1.0] {
-                    let mut shares = here.shares.clone();
-                    shares[i] = (shares[i] + sign * step).clamp(0.0, 1.0);
-                    let mut there = Suspected::at(job, here.fault, shares);
-                    if there.walk(seen, here.differs) && there.differs < here.differs {
-                        here = there;
-                    }
-                }
+/// The suspects whose houses would have shown the same, or the least else. What nobody calls for is thought of where
+/// nothing that somebody calls for fits.
+pub fn left(job: &Job, sound: &Home, seen: &[Seen]) -> Vec<Suspected> {
+    let mut left: Vec<Suspected> = Vec::new();
+    for silent in [false, true] {
+        let mut race = Race::of(ladder(job, sound, silent));
+        for _ in 0..MOST_TRIED {
+            let least = left.first().map(|one| one.differs);
+            let Some(one) = race.next(seen, least.map_or(usize::MAX, close)) else { break };
+            // Nothing has to be told apart that has the same done to it.
+            let told = left.first().is_some_and(|best| best.same_repair(&one));
+            let one = if told { one } else { one.finer(job, seen) };
+            match one.differs.cmp(&least.unwrap_or(usize::MAX)) {
+                Ordering::Less => left = vec![one],
+                Ordering::Equal => left.push(one),
+                Ordering::Greater => {}
             }
         }
-        match here.differs.cmp(&left[0].differs) {
-            std::cmp::Ordering::Less => left = vec![here],
-            std::cmp::Ordering::Equal => left.push(here),
-            std::cmp::Ordering::Greater => {}
-        }
-        if left[0].differs == 0 {
+        if left.first().is_some_and(|best| best.differs == 0) {
             break;
         }
     }
     left
+}
+
+/// How much may differ in a house whose numbers, tried finer, may turn out better than one with so many.
+const fn close(least: usize) -> usize {
+    if least == 0 { 0 } else { 2 * least + 4 }
+}
+
+/// Suspects on their walks. Whose house has shown the least that was not seen walks on: nobody walks further than the
+/// answer asks for.
+struct Race {
+    all: Vec<Suspected>,
+    next: BinaryHeap<(Reverse<usize>, usize, Reverse<usize>)>,
+    /// Who has come to the end.
+    through: Vec<usize>,
+}
+
+impl Race {
+    fn of(all: Vec<Suspected>) -> Self {
+        let next = (0..all.len()).map(|i| (Reverse(0), 0, Reverse(i))).collect();
+        Self { all, next, through: Vec::new() }
+    }
+
+    /// Who comes to the end next with no more shown otherwise than so much. Of a fault's numbers that ask for one repair
+    /// the best stand for all.
+    fn next(&mut self, seen: &[Seen], most: usize) -> Option<Suspected> {
+        while let Some((Reverse(differs), _, Reverse(i))) = self.next.pop().filter(|next| next.0.0 <= most) {
+            let one = &self.all[i];
+            if self.through.iter().any(|done| self.all[*done].is_like(one)) {
+                continue;
+            }
+            let one = &mut self.all[i];
+            if one.walk(seen, differs) {
+                self.through.push(i);
+                return Some(one.clone());
+            }
+            self.next.push((Reverse(one.differs), one.walked, Reverse(i)));
+        }
+        None
+    }
 }
 
 /// What would have been shown otherwise had the truth been put into the house as it stands: for a message.

@@ -5,7 +5,7 @@ use std::rc::Rc;
 
 use bench::{
     Action, Bucket, Clamped, Cover, Ending, Fitting, Helper, Licence, MeterFunction, NewPart, Probe, Session,
-    Shown, Sight, Writing,
+    Shown, Sight, Touchable, Writing,
 };
 use diagnosis::{COVERS, Round};
 use drill::licence;
@@ -24,6 +24,12 @@ const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
 /// Hot water as it may come from a heater with its dials at 120 °F, in °F: stacking on top, a wide differential.
 const HOTTEST: f64 = 135.0;
 const COOLEST: f64 = 100.0;
+/// Nearly boiling, on the shell.
+const BOILS: f64 = 200.0;
+/// Where the water is hottest.
+const AT_THE_TOP: Action = Action::Thermometer { at: Probe::Shell { level: Level::Upper } };
+/// Hours that a boiling tank is left to cool at most.
+const COOLING: u32 = 48;
 /// Less than any element takes, in amperes.
 const LITTLE: f64 = 4.0;
 /// Looks at the drain at most, while it is flushed.
@@ -61,24 +67,44 @@ impl Visit {
         for round in [Round::Looking, Round::Running, Round::Water, Round::Dead] {
             // What was seen off or tripped is tried once, before anything is measured running.
             let before = match round {
-                // Cheap looks first: whom they rule out draws no water.
-                Round::Looking => vec![Action::TellHousehold, Action::Ventilate],
+                Round::Looking => glance(),
                 Round::Running => {
                     let glasses = [true, false].map(|hot| Action::Sample { tap: Tap::Kitchen, hot });
-                    let bucket = Action::Bucket { tap: Tap::Kitchen, volume: Volume::litres(4.0) };
-                    [bucket].into_iter().chain(glasses).chain(self.try_breakers()).collect()
+                    glasses.into_iter().chain(self.try_breakers()).collect()
                 }
                 Round::Water => self.draw_down(),
                 Round::Dead => Vec::new(),
             };
-            for act in before.into_iter().chain(round.acts(&self.sound)) {
-                if matches!(act, Action::Sample { hot: true, .. }) && self.scalds() {
+            for act in before.into_iter().chain(telling_first(round.acts(&self.sound))) {
+                if act == (Action::ReliefLever { up: true }) {
+                    self.sees(AT_THE_TOP);
+                }
+                let in_the_hand = matches!(act, Action::Sample { hot: true, .. });
+                if in_the_hand && self.scalds() || lets_out(&act) && self.boils() {
                     continue;
                 }
-                let shown = self.act(act.clone());
-                self.seen.push((act, shown));
+                let waited = act == Action::WaitForCutOut;
+                self.sees(act);
+                if waited {
+                    self.sees(AT_THE_TOP);
+                }
             }
         }
+    }
+
+    /// Does one act, and keeps what it showed.
+    fn sees(&mut self, act: Action) {
+        let shown = self.act(act.clone());
+        self.seen.push((act, shown));
+    }
+
+    /// Water that would flash to steam where it comes out.
+    fn boils(&self) -> bool {
+        let last = self.seen.iter().rev().find_map(|(act, shown)| match shown {
+            Shown::Temperature { reading } if *act == AT_THE_TOP => Some(*reading),
+            _ => None,
+        });
+        last.is_some_and(|reading| reading.to_fahrenheit() > BOILS)
     }
 
     /// What came into the bucket last is nothing to hold a glass under.
@@ -107,6 +133,7 @@ impl Visit {
             .collect();
         readings.extend(switched().map(|wire| Action::Clamp { around: Clamped::Wire { wire } }));
         readings.extend(LEVELS.map(|level| Action::Thermometer { at: Probe::Shell { level } }));
+        let readings = telling_first(readings);
         let nominal = self.sound.plant.plate.nominal;
         let then = |volume| {
             let bucket = Action::Bucket { tap: Tap::Bath, volume };
@@ -175,6 +202,7 @@ impl Visit {
             return;
         }
         self.as_found();
+        self.let_cool();
         self.seen_amiss();
         let Some(remedy) = found.id.remedy(&found.parameters) else { return };
         match remedy {
@@ -247,6 +275,18 @@ impl Visit {
         });
         if let Some(dials) = dials {
             self.acts(LEVELS.iter().zip(dials).map(|(level, to)| Action::Dial { level: *level, to }));
+        }
+    }
+
+    /// Off, until what comes out is water.
+    fn let_cool(&mut self) {
+        let off = |slot| Action::Breaker { slot, on: false };
+        for _ in 0..COOLING {
+            let Shown::Temperature { reading } = self.act(AT_THE_TOP) else { return };
+            if reading.to_fahrenheit() <= BOILS {
+                return;
+            }
+            self.acts(self.slots().into_iter().map(off).chain([Action::Wait { minutes: 60.0 }]));
         }
     }
 
@@ -393,6 +433,36 @@ impl Visit {
     }
 }
 
+/// What rules out most for the least time: a word, the directory, ears and nose at the cable, a bucket.
+fn glance() -> Vec<Action> {
+    let senses = [
+        Action::Read { what: Writing::Directory },
+        Action::Listen { at: Place::JunctionBox },
+        Action::Smell { at: Place::JunctionBox },
+        Action::Touch { at: Touchable::Fitting { fitting: Fitting::DrainValve } },
+    ];
+    let looks = [Place::LoadCenter, Place::HeaterTop].map(|at| Action::Look { at });
+    let bucket = Action::Bucket { tap: Tap::Kitchen, volume: Volume::litres(4.0) };
+    let told = [Action::TellHousehold, Action::Ventilate];
+    told.into_iter().chain(senses).chain(looks).chain([bucket]).collect()
+}
+
+/// A round's acts: between two that change anything, what tells most at a time comes first.
+fn telling_first(acts: Vec<Action>) -> Vec<Action> {
+    let rank = |act: &Action| match act {
+        Action::Read { .. } | Action::Look { .. } => Some(0),
+        Action::Thermometer { .. } => Some(1),
+        Action::Clamp { .. } => Some(2),
+        Action::Meter { .. } => Some(3),
+        Action::Listen { .. } => Some(4),
+        Action::Smell { .. } | Action::Touch { .. } => Some(5),
+        _ => None,
+    };
+    let mut acts = acts;
+    acts.chunk_by_mut(|a, b| rank(a).is_some() && rank(b).is_some()).for_each(|some| some.sort_by_key(&rank));
+    acts
+}
+
 /// A wire put where the diagram has it.
 fn put(end: End) -> [Action; 3] {
     [Action::Label { end }, Action::Lift { end }, Action::Land { end, screw: end.home(), torqued: true }]
@@ -407,6 +477,15 @@ fn longer(mut acts: Vec<Action>, nominal: Volume) -> Vec<Action> {
         }
     }
     acts
+}
+
+/// Water runs out where somebody stands.
+fn lets_out(act: &Action) -> bool {
+    match act {
+        Action::Bucket { .. } | Action::Sample { .. } | Action::ReliefLever { up: true } => true,
+        Action::Tap { opening, .. } | Action::Drain { opening } => *opening > 0.0,
+        _ => false,
+    }
 }
 
 fn lifted((act, shown): &Seen) -> Option<End> {
