@@ -1,6 +1,7 @@
 //! The doors: practise alone, sit an exam, or hand drills out.
 
 mod enter;
+mod first;
 mod page;
 mod practise;
 mod ready;

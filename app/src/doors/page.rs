@@ -3,6 +3,7 @@
 use drill::Order;
 use yew::prelude::*;
 
+use super::first::First;
 use super::practise::Practise;
 use super::resume::Resume;
 use super::{Enter, Ready};
@@ -31,6 +32,7 @@ pub fn Doors() -> Html {
                 <h1>{ voice.text("page-doors-title") }</h1>
                 <p class="lead">{ voice.text("page-doors-lead") }</p>
                 <Resume />
+                <First />
                 <div class="door-grid">
                     <Practise onorder={onorder.clone()} />
                     <div class="door-column">

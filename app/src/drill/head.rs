@@ -6,6 +6,8 @@ use ::drill::Drill;
 use bench::{Action, Session};
 use yew::prelude::*;
 
+use super::guide::{GuideSwitch, is_first_call};
+use super::here::HereButton;
 use super::hint::hint;
 use crate::said::use_language;
 use crate::shell::{Act, Dialog, Top, use_dialog};
@@ -35,6 +37,10 @@ pub fn Head(props: &Props) -> Html {
                 <span class="job">{ title }</span>
                 <span class="licence">{ text::LICENCE }{ ": " }{ text::licence(session.job.licence) }</span>
                 <span class="clock"><span class="unseen">{ text::CLOCK }</span>{ clock }</span>
+                <HereButton session={session.clone()} />
+                if is_first_call(&props.drill.order) {
+                    <GuideSwitch />
+                }
                 if text::may_hint(session.job.mode) {
                     <button type="button" class="hint" data-act="hint" onclick={hints.opener()}>{ text::HINT }</button>
                 }

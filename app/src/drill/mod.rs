@@ -3,7 +3,9 @@
 pub mod call;
 pub mod detail;
 mod focus;
+pub mod guide;
 mod head;
+mod here;
 pub mod hint;
 pub mod kit;
 pub mod known;

@@ -8,6 +8,7 @@ use yew::prelude::*;
 
 use super::call::Call;
 use super::focus::use_kept_focus;
+use super::guide::{GuideCard, is_first_call};
 use super::head::Head;
 use super::kit::Kit;
 use super::known::Known;
@@ -43,6 +44,9 @@ pub fn Drill() -> Html {
         <div class={classes!("drill", tab, at)}>
             <a class="skip" href="#main">{ text::SKIP }</a>
             <Head drill={running.drill.clone()} session={session.clone()} />
+            if is_first_call(&running.drill.order) {
+                <GuideCard session={session.clone()} known={known.clone()} />
+            }
             <Over />
             <main id="main" class="columns" tabindex="-1">
                 <h1 class="unseen">{ text::THE_JOB }</h1>

@@ -152,6 +152,8 @@ pub struct Desk {
     pub suspects: Vec<Suspect>,
     /// Units on the screen.
     pub units: Units,
+    /// The guide of the first call was put away.
+    pub guide_away: bool,
 }
 
 impl Default for Desk {
@@ -168,6 +170,7 @@ impl Default for Desk {
             ticks: BTreeSet::new(),
             suspects: Vec::new(),
             units: Units::Us,
+            guide_away: false,
         }
     }
 }

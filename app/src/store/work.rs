@@ -82,6 +82,11 @@ pub enum Msg {
     Tick(u32),
     /// The learner moved a suspect; `None` drops it.
     Suspect(FaultId, Option<Standing>),
+    /// The learner put the guide away, or brought it back.
+    Guide {
+        /// Away.
+        away: bool,
+    },
     /// The learner chose the other units.
     OtherUnits,
     /// The page speaks another language.
@@ -128,6 +133,7 @@ impl Work {
                 }
             }
             Msg::Suspect(fault, standing) => desk.suspect(fault, standing, now),
+            Msg::Guide { away } => desk.guide_away = away,
             Msg::OtherUnits => desk.units = desk.units.other(),
             Msg::Begun(..)
             | Msg::Unopened(_)

@@ -10,7 +10,8 @@ mod point_card;
 mod seen;
 mod water;
 
+pub use acts::groups;
 pub use go::go;
 pub use offer::{Offer, Offers};
 pub use panel::PlacePanel;
-pub use places::Places;
+pub use places::{Places, is_there};

@@ -1,5 +1,6 @@
 //! The places as a row of buttons: the same as on the drawing, for whoever likes a list better.
 
+use bench::Session;
 use plant::{Layout, Level, Place};
 use yew::prelude::*;
 
@@ -30,17 +31,21 @@ pub fn Places() -> Html {
             </button>
         }
     };
-    // Most houses have no box in the line, and a small heater has one compartment.
-    let plant = work.session().map(|session| &session.home.plant);
-    let is_there = |place: Place| match place {
-        Place::InLineBox => plant.is_some_and(|plant| plant.wiring.boxed),
-        Place::LowerCompartment => plant.is_none_or(|plant| plant.plate.has(Level::Lower)),
-        _ => true,
-    };
+    let there = |place: &&Place| work.session().is_none_or(|session| is_there(session, **place));
     html! {
         <nav class="places" aria-label={text::GO_TO}>
             <h2>{ text::GO_TO }</h2>
-            <div class="acts">{ for Place::ALL.iter().filter(|place| is_there(**place)).map(button) }</div>
+            <div class="acts">{ for Place::ALL.iter().filter(there).map(button) }</div>
         </nav>
+    }
+}
+
+/// Whether a house has a place: most have no box in the line, and a small heater has one compartment.
+pub fn is_there(session: &Session, place: Place) -> bool {
+    let plant = &session.home.plant;
+    match place {
+        Place::InLineBox => plant.wiring.boxed,
+        Place::LowerCompartment => plant.plate.has(Level::Lower),
+        _ => true,
     }
 }

@@ -96,6 +96,20 @@ pub fn reduce(session: &Session, action: &Action) -> (Session, Outcome) {
     log(session, next, action, outcome)
 }
 
+/// Why an act would not be done now, without doing it: no time passes. Acts that are nothing but time, or that watch
+/// running water, say so only when they are done.
+pub fn refusal(session: &Session, action: &Action) -> Option<Refusal> {
+    if session.ended.is_some() {
+        return Some(Refusal::Over);
+    }
+    if matches!(action, Action::Wait { .. } | Action::WaitForCutOut | Action::Bucket { .. }) {
+        return None;
+    }
+    let mut turn = Turn::new(session);
+    turn.asking = true;
+    perform(&mut turn, action).err()
+}
+
 fn attempt(session: &Session, action: &Action) -> (Session, Outcome) {
     let mut turn = Turn::new(session);
     let shown = match perform(&mut turn, action) {

@@ -42,6 +42,8 @@ pub(super) struct Turn<'a> {
     came_on: bool,
     /// Bare metal the hands are on.
     held: Vec<Point>,
+    /// Only asked whether the act can be done at all: no time passes.
+    pub asking: bool,
 }
 
 impl<'a> Turn<'a> {
@@ -59,6 +61,7 @@ impl<'a> Turn<'a> {
             tripped_at: None,
             came_on: false,
             held: Vec::new(),
+            asking: false,
         }
     }
 
@@ -69,7 +72,7 @@ impl<'a> Turn<'a> {
 
     /// Lets time pass, with whatever the people of the house do meanwhile.
     pub fn pass(&mut self, time: Seconds) {
-        let mut left = time.get();
+        let mut left = if self.asking { 0.0 } else { time.get() };
         while left > 0.0 {
             let due = self.next_reset();
             let chunk = due.map_or(left, |(_, at)| (at - self.s.clock).get().clamp(0.0, left));

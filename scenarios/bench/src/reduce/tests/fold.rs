@@ -309,3 +309,26 @@ fn the_table_of_minutes_is_whole() {
         assert!(minutes::TABLE[..i].iter().all(|c| c.name != entry.name), "{} twice", entry.name);
     }
 }
+
+#[test]
+fn asking_whether_an_act_can_be_done_says_what_doing_it_says() {
+    let mut session = solo(home());
+    let mut refused = 0;
+    for action in random(31, 160) {
+        let asked = refusal(&session, &action);
+        let (next, outcome) = reduce(&session, &action);
+        match outcome.shown {
+            Shown::Refused { why } if !matches!(action, Action::Bucket { .. } | Action::Wait { .. }) => {
+                assert_eq!(asked, Some(why), "{action:?}");
+                refused += 1;
+            }
+            Shown::Refused { .. } => {}
+            _ => assert_eq!(asked, None, "{action:?}"),
+        }
+        session = next;
+        if session.ended.is_some() {
+            break;
+        }
+    }
+    assert!(refused > 5, "{refused}");
+}

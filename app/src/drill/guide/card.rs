@@ -1,0 +1,208 @@
+//! The guide on the sheet: the stages of the call, what to do next, and why. It can be put away and brought back.
+
+use std::rc::Rc;
+
+use bench::{Action, Session};
+use gloo::timers::callback::Timeout;
+use gloo::utils::document;
+use wasm_bindgen::JsCast;
+use web_sys::{Element, HtmlElement};
+use words::{Fill, Voice};
+use yew::prelude::*;
+
+use super::{Next, Stage, next};
+use crate::drill::known::Known;
+use crate::drill::place::go;
+use crate::said::use_voice;
+use crate::shell::act_slug;
+use crate::store::{Desk, Lead, Msg, Setting, Tab, use_work};
+use crate::text;
+
+/// Until the place that was gone to is drawn.
+const DRAWN_MS: u32 = 60;
+/// Marks what is next on the page.
+const MARK: &str = "data-next";
+
+/// The world and what is known of it.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+    /// What was perceived.
+    pub known: Rc<Known>,
+}
+
+/// The card.
+#[component]
+pub fn GuideCard(props: &Props) -> Html {
+    let voice = use_voice();
+    let work = use_work();
+    let Props { session, known } = props;
+    let away = work.desk.guide_away || session.ended.is_some();
+    let next = next(session, known);
+    {
+        let targets = if away { Vec::new() } else { targets(&next, &work.desk) };
+        use_effect(move || mark(&targets));
+    }
+    if away {
+        return html! {};
+    }
+    let show = {
+        let (work, next) = (work.clone(), next.clone());
+        Callback::from(move |_: MouseEvent| {
+            match next.at {
+                Some(place) => go(&work, place),
+                None => work.dispatch(Msg::Turn(section(&next))),
+            }
+            let targets = targets(&next, &work.desk);
+            Timeout::new(DRAWN_MS, move || point_at(&targets)).forget();
+        })
+    };
+    let put_away = {
+        let work = work.clone();
+        Callback::from(move |_: MouseEvent| work.dispatch(Msg::Guide { away: true }))
+    };
+    let said = say(&voice, &next, session);
+    let why = voice.text(&format!("{}-why", next.say));
+    html! {
+        <section class="guide" aria-label={voice.text("guide-title")} data-stage={next.stage.name()}>
+            { stages(&voice, next.stage) }
+            <div class="guide-next" role="status">
+                <p class="guide-do">{ said }</p>
+                <p class="guide-why">{ why }</p>
+            </div>
+            <div class="guide-buttons">
+                if next.action.is_some() {
+                    <button type="button" data-act="guide-show" onclick={show}>{ voice.text("guide-show") }</button>
+                }
+                <button type="button" class="quiet" data-act="guide-away" onclick={put_away}>{ voice.text("guide-away") }</button>
+            </div>
+        </section>
+    }
+}
+
+/// Brings the card back, from the head of the sheet.
+#[component]
+pub fn GuideSwitch() -> Html {
+    let voice = use_voice();
+    let work = use_work();
+    if !work.desk.guide_away {
+        return html! {};
+    }
+    let back = Callback::from(move |_: MouseEvent| work.dispatch(Msg::Guide { away: false }));
+    html! { <button type="button" data-act="guide-back" onclick={back}>{ voice.text("guide-back") }</button> }
+}
+
+/// The stages in a row: done, now, left.
+fn stages(voice: &Voice, now: Stage) -> Html {
+    let one = |stage: Stage| {
+        let (class, stands) = match () {
+            () if stage < now => ("done", "guide-stage-done"),
+            () if stage == now => ("now", "guide-stage-now"),
+            () => ("left", "guide-stage-left"),
+        };
+        html! {
+            <li {class} aria-current={(stage == now).then_some("step")}>
+                { voice.text(&format!("guide-stage-{}", stage.name())) }
+                <span class="unseen">{ ", " }{ voice.text(stands) }</span>
+            </li>
+        }
+    };
+    html! { <ol class="guide-stages">{ for Stage::ALL.map(one) }</ol> }
+}
+
+/// What to do, with the names of what it is done to.
+fn say(voice: &Voice, next: &Next, session: &Session) -> String {
+    let wiring = &session.home.plant.wiring;
+    let fill = |name: &'static str, text: String| (name, Fill::from(text));
+    let mut fills = Vec::new();
+    match &next.action {
+        Some(Action::Cover { which, .. }) => fills.push(fill("cover", voice.cover(*which))),
+        Some(Action::Breaker { slot, .. } | Action::Lock { slot, .. }) => {
+            fills.push(("slot", (slot + 1).into()))
+        }
+        Some(Action::Lift { end } | Action::Label { end }) => fills.push(fill("wire", voice.wire(end.wire))),
+        Some(Action::Land { end, screw, .. }) => {
+            fills.push(fill("wire", voice.wire(end.wire)));
+            fills.push(fill("screw", screw.name().to_owned()));
+        }
+        Some(Action::Meter { function, red, black }) => {
+            fills.push(fill("red", text::point(*red, wiring)));
+            fills.push(fill("black", text::point(*black, wiring)));
+            fills.push(fill("dial", text::setting(Setting::Leads(*function)).to_string()));
+        }
+        Some(Action::Finding { fault: Some(fault), .. }) => fills.push(fill("fault", voice.fault(*fault))),
+        Some(Action::Gloves { .. }) => fills.push(fill("what", text::GLOVES.to_string())),
+        Some(Action::EyeProtection { .. }) => fills.push(fill("what", text::EYES.to_string())),
+        _ => {}
+    }
+    voice.filled(next.say, &fills)
+}
+
+/// The section of the page where a thing of the kit lies.
+fn section(next: &Next) -> Tab {
+    match &next.action {
+        Some(Action::ProveMeter { .. } | Action::ZeroLeads) => Tab::Meter,
+        Some(Action::Finding { .. }) | None => Tab::Log,
+        _ => Tab::Kit,
+    }
+}
+
+/// What the hand goes to next, as selectors: for a reading the dial, then each point, then the button.
+fn targets(next: &Next, desk: &Desk) -> Vec<String> {
+    let Some(action) = &next.action else { return Vec::new() };
+    match action {
+        Action::Meter { function, red, black } => {
+            let setting = Setting::Leads(*function);
+            let mut all = Vec::new();
+            if desk.setting != setting {
+                all.push(format!("[data-setting='{}']", setting.name()));
+            }
+            for (lead, point, at) in [(Lead::Red, red, desk.red), (Lead::Black, black, desk.black)] {
+                if at != Some(*point) {
+                    if desk.armed != Some(lead) {
+                        all.push(format!("[data-act='arm-{}']", lead.name()));
+                    }
+                    all.push(format!(".detail [data-point='{point}']"));
+                }
+            }
+            all.push("[data-act=take-reading]".to_owned());
+            all
+        }
+        Action::Finding { .. } => vec!["[data-act^=finding]".to_owned(), "[data-choice=finding]".to_owned()],
+        Action::Replace { .. } => vec!["[data-act^=replace]".to_owned()],
+        Action::HandOver => vec!["[data-act=hand-over-asked]".to_owned()],
+        Action::Lift { end } | Action::Label { end } | Action::Land { end, .. } => {
+            vec![format!("[data-act='{}']", act_slug(action)), format!(".detail [data-point='{end}']")]
+        }
+        other => vec![format!("[data-act='{}']", act_slug(other))],
+    }
+}
+
+fn found(selector: &str) -> Option<Element> {
+    document().query_selector(selector).ok().flatten()
+}
+
+/// Marks the first of them that is on the page, and nothing else.
+fn mark(targets: &[String]) {
+    while let Some(old) = found(&format!("[{MARK}]")) {
+        if old.remove_attribute(MARK).is_err() {
+            break;
+        }
+    }
+    if let Some(element) = targets.iter().find_map(|one| found(one)) {
+        // Fails only for a name that is no attribute's.
+        let _ = element.set_attribute(MARK, "");
+    }
+}
+
+/// Gives the focus to the first of them that is on the page, and brings it into view.
+fn point_at(targets: &[String]) {
+    mark(targets);
+    let Some(element) = targets.iter().find_map(|one| found(one)) else { return };
+    element.scroll_into_view();
+    if let Some(element) = element.dyn_ref::<HtmlElement>() {
+        // Fails only for an element that is not in the page.
+        let _ = element.focus();
+    }
+}

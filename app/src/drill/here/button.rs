@@ -1,0 +1,69 @@
+//! The button in the sheet's head, and the dialog that it and the key open.
+
+use std::rc::Rc;
+
+use bench::Session;
+use web_sys::HtmlDialogElement;
+use yew::prelude::*;
+
+use super::key::use_key;
+use super::sheet::HereSheet;
+use crate::said::use_voice;
+
+/// The world.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+}
+
+/// The button. What is offered is worked out only while the dialog is open.
+#[component]
+pub fn HereButton(props: &Props) -> Html {
+    let voice = use_voice();
+    let node = use_node_ref();
+    let open = use_state(|| false);
+    let show = {
+        let (node, open) = (node.clone(), open.setter());
+        Callback::from(move |()| {
+            let Some(dialog) = node.cast::<HtmlDialogElement>() else { return };
+            if dialog.open() {
+                dialog.close();
+            } else {
+                open.set(true);
+                // Fails only when it is open already.
+                let _ = dialog.show_modal();
+            }
+        })
+    };
+    use_key(show.clone());
+    let close = {
+        let node = node.clone();
+        Callback::from(move |()| {
+            if let Some(dialog) = node.cast::<HtmlDialogElement>() {
+                dialog.close();
+            }
+        })
+    };
+    let onclose = {
+        let open = open.setter();
+        Callback::from(move |_: Event| open.set(false))
+    };
+    let title = voice.text("here-title");
+    html! {
+        <>
+            <button type="button" class="here" data-act="here" aria-label={title.clone()} title={title.clone()} aria-haspopup="dialog" onclick={show.reform(|_: MouseEvent| ())}>
+                { "?" }
+            </button>
+            <dialog ref={node} class="dialog here-sheet" aria-label={title.clone()} {onclose}>
+                <header class="dialog-head">
+                    <h2>{ title }</h2>
+                    <button type="button" class="quiet" onclick={close.reform(|_: MouseEvent| ())}>{ crate::text::CLOSE }</button>
+                </header>
+                if *open {
+                    <HereSheet session={props.session.clone()} onclose={close} />
+                }
+            </dialog>
+        </>
+    }
+}
