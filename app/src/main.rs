@@ -12,10 +12,12 @@ mod exports;
 mod files;
 #[cfg(debug_assertions)]
 mod gallery;
+mod glossary;
 mod instructor;
 mod route;
 mod said;
 mod shell;
+mod show;
 mod sources;
 mod store;
 mod text;

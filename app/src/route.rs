@@ -22,11 +22,24 @@ pub enum Route {
     Sources,
     /// Every fault beside a sound house.
     Atlas,
+    /// The trade's terms.
+    Glossary,
+    /// The job under way for a room to see, its inside shown.
+    Show,
 }
 
 impl Route {
-    const ALL: [Self; 7] =
-        [Self::Doors, Self::Drill, Self::Debrief, Self::Instructor, Self::Exam, Self::Sources, Self::Atlas];
+    const ALL: [Self; 9] = [
+        Self::Doors,
+        Self::Drill,
+        Self::Debrief,
+        Self::Instructor,
+        Self::Exam,
+        Self::Sources,
+        Self::Atlas,
+        Self::Glossary,
+        Self::Show,
+    ];
 
     /// Its fragment, to link to.
     pub const fn href(self) -> &'static str {
@@ -38,6 +51,8 @@ impl Route {
             Self::Exam => "#/exam",
             Self::Sources => "#/sources",
             Self::Atlas => "#/atlas",
+            Self::Glossary => "#/glossary",
+            Self::Show => "#/show",
         }
     }
 

@@ -10,6 +10,7 @@ use yew::prelude::*;
 
 use super::rows::{differences, twins};
 use super::walked::Walked;
+use crate::glossary::Marked;
 use crate::route::Route;
 use crate::said::use_voice;
 
@@ -62,13 +63,14 @@ pub fn Entry(props: &Props) -> Html {
         <>
             <p class="atlas-back"><a href={Route::Atlas.href()}>{ voice.text("atlas-all") }</a></p>
             <h1>{ format!("{fault} {}", voice.fault(fault)) }</h1>
-            <p class="lead">{ voice.text(&format!("remedy-{fault}")) }</p>
+            <p class="lead"><Marked text={voice.text(&format!("remedy-{fault}"))} /></p>
             <p class="note">
                 { voice.filled("atlas-in-error", &[
                     ("part", voice.text(&format!("part-{}", fault.fault().tempting)).into()),
                 ]) }
                 { " " }{ voice.text("atlas-caution") }
             </p>
+            <p><a class="button" href={format!("{}/{fault}", Route::Show.href())} data-act="show">{ voice.text("show-link") }</a></p>
             <h2>{ voice.text("atlas-beside") }</h2>
             if let Some(page) = &progress.page {
                 <p class="note">{ &progress.house }</p>

@@ -7,6 +7,7 @@ use yew::prelude::*;
 
 use super::drawing::clock;
 use super::sheet::{Account, Line, Sheet};
+use crate::glossary::Marked;
 use crate::said::use_voice;
 
 /// The job.
@@ -72,10 +73,10 @@ fn line(props: &Props, voice: &Voice, line: &Line) -> Html {
                 { &line.text }
             </summary>
             if !line.why.is_empty() {
-                <p><b>{ voice.text("debrief-why") }</b>{ " " }{ &line.why }</p>
+                <p><b>{ voice.text("debrief-why") }</b>{ " " }<Marked text={line.why.clone()} /></p>
             }
             if !line.right.is_empty() {
-                <p><b>{ voice.text("debrief-right") }</b>{ " " }{ &line.right }</p>
+                <p><b>{ voice.text("debrief-right") }</b>{ " " }<Marked text={line.right.clone()} /></p>
             }
             if let Some(step) = step {
                 <button type="button" class="quiet" {onclick}>

@@ -78,7 +78,8 @@ fn Table(props: &TableProps) -> Html {
     }
 }
 
-fn heads(voice: &Voice, sheet: &Sheet) -> Vec<String> {
+/// What the figures are called, in order.
+pub fn heads(voice: &Voice, sheet: &Sheet) -> Vec<String> {
     let controls = sheet.levels().iter().map(|at| sheet.fit(voice, &format!("debrief-control-{at}")));
     let elements = sheet.levels().iter().map(|at| sheet.fit(voice, &format!("debrief-element-{at}")));
     let mut all = vec![voice.text("debrief-at-top")];
@@ -90,7 +91,8 @@ fn heads(voice: &Voice, sheet: &Sheet) -> Vec<String> {
     all
 }
 
-fn values(voice: &Voice, sheet: &Sheet, now: &Sample) -> Vec<String> {
+/// The figures of a moment, in the same order.
+pub fn values(voice: &Voice, sheet: &Sheet, now: &Sample) -> Vec<String> {
     let units = voice.units();
     let degrees = |of: Option<_>| of.map_or_else(|| "–".to_owned(), |of| units.temperature(of));
     let levels = sheet.levels();

@@ -6,6 +6,7 @@ use words::Voice;
 use yew::prelude::*;
 
 use super::sheet::{Saying, Sheet};
+use crate::glossary::Marked;
 use crate::said::use_voice;
 
 /// The job.
@@ -33,7 +34,7 @@ fn saying(props: &Props, voice: &Voice, one: &Saying) -> Html {
         <aside class="saying">
             <h2>{ voice.text("debrief-saying-title") }</h2>
             <p class="said">{ voice.filled("debrief-saying-said", &[("said", one.said.clone().into())]) }</p>
-            <p>{ &one.truth }</p>
+            <p><Marked text={one.truth.clone()} /></p>
             if one.step > 0 {
                 <button type="button" {onclick}>
                     { voice.filled("debrief-saying-step", &[("step", one.step.into())]) }

@@ -5,6 +5,7 @@ use std::rc::Rc;
 use yew::prelude::*;
 
 use super::sheet::Sheet;
+use crate::glossary::Marked;
 use crate::route::Route;
 use crate::said::use_voice;
 
@@ -23,7 +24,7 @@ pub fn VerdictCard(props: &Props) -> Html {
     let finding =
         if verdict.finding.is_empty() { voice.text("debrief-no-finding") } else { verdict.finding.clone() };
     let row = |name: &str, text: String| {
-        html! { <><dt>{ voice.text(name) }</dt><dd>{ text }</dd></> }
+        html! { <><dt>{ voice.text(name) }</dt><dd><Marked {text} /></dd></> }
     };
     let sources = format!("{}/{}", Route::Sources.href(), props.sheet.fault.name().to_ascii_lowercase());
     html! {

@@ -9,6 +9,8 @@ use yew::prelude::*;
 use super::guide::{GuideSwitch, is_first_call};
 use super::here::HereButton;
 use super::hint::hint;
+use crate::glossary::Marked;
+use crate::route::Route;
 use crate::said::use_language;
 use crate::shell::{Act, Dialog, Top, use_dialog};
 use crate::{text, units};
@@ -42,6 +44,7 @@ pub fn Head(props: &Props) -> Html {
                     <GuideSwitch />
                 }
                 if text::may_hint(session.job.mode) {
+                    <a class="button to-show" href={Route::Show.href()} data-act="show">{ text::SHOW }</a>
                     <button type="button" class="hint" data-act="hint" onclick={hints.opener()}>{ text::HINT }</button>
                 }
                 <button type="button" class="go" data-act="hand-over-asked" onclick={hand_over.opener()}>
@@ -49,7 +52,7 @@ pub fn Head(props: &Props) -> Html {
                 </button>
             </Top>
             <Dialog handle={hints} title={text::HINT}>
-                <p>{ hint(session) }</p>
+                <p><Marked text={hint(session)} /></p>
             </Dialog>
             <Dialog handle={hand_over.clone()} title={text::HAND_OVER}>
                 <p>{ text::HAND_OVER_ASKED }</p>

@@ -7,9 +7,11 @@ use crate::debrief::Debrief;
 use crate::doors::{Doors, Invited};
 use crate::drill::Drill;
 use crate::exam::{ExamClock, ExamDoor};
+use crate::glossary::{Glossary, TermsProvider};
 use crate::instructor::Instructor;
 use crate::route::{Route, use_address};
 use crate::said::use_language;
+use crate::show::Show;
 use crate::sources::Sources;
 use crate::store::WorkProvider;
 use crate::text;
@@ -31,8 +33,16 @@ pub fn App() -> Html {
         Route::Exam => html! { <ExamDoor /> },
         Route::Sources => html! { <Sources /> },
         Route::Atlas => html! { <Atlas /> },
+        Route::Glossary => html! { <Glossary /> },
+        Route::Show => html! { <Show /> },
     };
-    html! { <WorkProvider><Title route={address.route} /><ExamClock />{ page }</WorkProvider> }
+    html! {
+        <WorkProvider>
+            <Title route={address.route} />
+            <ExamClock />
+            <TermsProvider>{ page }</TermsProvider>
+        </WorkProvider>
+    }
 }
 
 /// What the window's title follows.

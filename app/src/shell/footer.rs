@@ -22,6 +22,7 @@ pub fn Footer(props: &FooterProps) -> Html {
         <footer class="footer">
             <p class="caution">{ text::CAUTION }</p>
             <a class="to-atlas" href={Route::Atlas.href()}>{ voice.text("atlas-link") }</a>
+            <a class="to-glossary" href={Route::Glossary.href()}>{ voice.text("glossary-link") }</a>
             <a class="to-sources" href={Route::Sources.href()}>{ voice.text("sources-link") }</a>
             <button type="button" class="quiet" onclick={other} data-act="units">
                 { if units == Units::Us { text::UNITS_US } else { text::UNITS_SI } }

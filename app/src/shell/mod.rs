@@ -16,7 +16,7 @@ pub use app::App;
 pub use busy::Busy;
 pub use choice::{Choice, Choices};
 pub use clear::ClearDevice;
-pub use dialog::{Dialog, use_dialog};
+pub use dialog::{Dialog, DialogHandle, use_dialog};
 pub use footer::Footer;
 pub use languages::Languages;
 pub use live::{Live, tone};

@@ -115,8 +115,11 @@ impl Work {
         let desk = &mut self.desk;
         match msg {
             Msg::Go(at) => {
+                // Whoever stays where they are keeps the point under the hand.
+                if desk.at != at {
+                    desk.point = None;
+                }
                 desk.at = at;
-                desk.point = None;
             }
             Msg::Turn(tab) => desk.tab = tab,
             Msg::Pick(point) => desk.pick(point),

@@ -97,13 +97,13 @@ pub async fn fetch(language: Language) -> bool {
         return true;
     }
     let address = format!("assets/words/{}.ftl", language.short());
-    let Some(book) = read(&address).await else { return false };
+    let Some(book) = beside(&address).await else { return false };
     speak(language, &book);
     true
 }
 
 /// The text of a file of the page's own origin; nothing when it cannot be had.
-async fn read(address: &str) -> Option<String> {
+pub async fn beside(address: &str) -> Option<String> {
     let answer = JsFuture::from(gloo::utils::window().fetch_with_str(address)).await.ok()?;
     let answer: Response = answer.dyn_into().ok()?;
     if !answer.ok() {

@@ -24,6 +24,7 @@ labels! {
     CALL = "job-call";
     CALL_ASKED = "job-call-asked";
     HINT = "job-hint";
+    SHOW = "show-link";
     HAND_OVER = "job-hand-over";
     HAND_OVER_ASKED = "job-hand-over-asked";
     NOT_YET = "job-not-yet";
@@ -152,6 +153,8 @@ pub fn title(route: crate::route::Route) -> String {
         Route::Exam => "window-exam",
         Route::Sources => "window-sources",
         Route::Atlas => "window-atlas",
+        Route::Glossary => "window-glossary",
+        Route::Show => "window-show",
     });
     format!("{page} · {NAME}")
 }

@@ -7,6 +7,7 @@ use plant::{Layout, Level};
 use yew::prelude::*;
 
 use crate::drill::known::Known;
+use crate::glossary::Marked;
 use crate::route::Route;
 use crate::said::use_voice;
 use crate::shell::Act;
@@ -61,7 +62,7 @@ pub fn PlateCard(props: &Props) -> Html {
             <h2>{ text::PLATE }</h2>
             <table class="card">
                 <tbody>
-                    { for rows.into_iter().map(|(name, value)| html! { <tr><th scope="row">{ name }</th><td>{ value }</td></tr> }) }
+                    { for rows.into_iter().map(|(name, value)| html! { <tr><th scope="row"><Marked text={name} /></th><td>{ value }</td></tr> }) }
                 </tbody>
             </table>
             <a class="source-link" href={format!("{}/heater", Route::Sources.href())}>{ voice.text("sources-plate") }</a>

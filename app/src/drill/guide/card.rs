@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use bench::{Action, Session};
+use bench::{Action, Clamped, Session};
 use gloo::timers::callback::Timeout;
 use gloo::utils::document;
 use wasm_bindgen::JsCast;
@@ -13,6 +13,7 @@ use yew::prelude::*;
 use super::{Next, Stage, next};
 use crate::drill::known::Known;
 use crate::drill::place::go;
+use crate::glossary::Marked;
 use crate::said::use_voice;
 use crate::shell::act_slug;
 use crate::store::{Desk, Lead, Msg, Setting, Tab, use_work};
@@ -42,7 +43,7 @@ pub fn GuideCard(props: &Props) -> Html {
     let next = next(session, known);
     {
         let targets = if away { Vec::new() } else { targets(&next, &work.desk) };
-        use_effect(move || mark(&targets));
+        use_effect(move || drop(mark(&targets)));
     }
     if away {
         return html! {};
@@ -50,9 +51,11 @@ pub fn GuideCard(props: &Props) -> Html {
     let show = {
         let (work, next) = (work.clone(), next.clone());
         Callback::from(move |_: MouseEvent| {
-            match next.at {
-                Some(place) => go(&work, place),
-                None => work.dispatch(Msg::Turn(section(&next))),
+            if let Some(place) = next.at {
+                go(&work, place);
+            }
+            if next.at.is_none() || is_reading(&next) {
+                work.dispatch(Msg::Turn(section(&next)));
             }
             let targets = targets(&next, &work.desk);
             Timeout::new(DRAWN_MS, move || point_at(&targets)).forget();
@@ -63,13 +66,13 @@ pub fn GuideCard(props: &Props) -> Html {
         Callback::from(move |_: MouseEvent| work.dispatch(Msg::Guide { away: true }))
     };
     let said = say(&voice, &next, session);
-    let why = voice.text(&format!("{}-why", next.say));
+    let why = voice.text(&format!("guide-why-{}", next.say.trim_start_matches("guide-")));
     html! {
         <section class="guide" aria-label={voice.text("guide-title")} data-stage={next.stage.name()}>
             { stages(&voice, next.stage) }
             <div class="guide-next" role="status">
-                <p class="guide-do">{ said }</p>
-                <p class="guide-why">{ why }</p>
+                <p class="guide-do"><Marked text={said} /></p>
+                <p class="guide-why"><Marked text={why} /></p>
             </div>
             <div class="guide-buttons">
                 if next.action.is_some() {
@@ -139,43 +142,73 @@ fn say(voice: &Voice, next: &Next, session: &Session) -> String {
     voice.filled(next.say, &fills)
 }
 
+/// Whether the meter or the clamp does it.
+fn is_reading(next: &Next) -> bool {
+    matches!(next.action, Some(Action::Meter { .. } | Action::Clamp { .. }))
+}
+
 /// The section of the page where a thing of the kit lies.
 fn section(next: &Next) -> Tab {
     match &next.action {
+        _ if is_reading(next) => Tab::Meter,
         Some(Action::ProveMeter { .. } | Action::ZeroLeads) => Tab::Meter,
         Some(Action::Finding { .. }) | None => Tab::Log,
         _ => Tab::Kit,
     }
 }
 
-/// What the hand goes to next, as selectors: for a reading the dial, then each point, then the button.
-fn targets(next: &Next, desk: &Desk) -> Vec<String> {
+/// Where the hand goes next on the page: a selector, and what to choose there if it is a list.
+type Target = (String, String);
+
+/// What the hand goes to next, the nearest first: for a reading the dial, then each point, then the button.
+fn targets(next: &Next, desk: &Desk) -> Vec<Target> {
     let Some(action) = &next.action else { return Vec::new() };
+    let slug = act_slug(action);
+    let to = |selector: String| (selector, String::new());
+    let take = to("[data-act=take-reading]".to_owned());
+    let dial = |setting: Setting| {
+        (desk.setting != setting).then(|| to(format!("[data-setting='{}']", setting.name())))
+    };
     match action {
         Action::Meter { function, red, black } => {
-            let setting = Setting::Leads(*function);
-            let mut all = Vec::new();
-            if desk.setting != setting {
-                all.push(format!("[data-setting='{}']", setting.name()));
-            }
+            let mut all: Vec<Target> = dial(Setting::Leads(*function)).into_iter().collect();
             for (lead, point, at) in [(Lead::Red, red, desk.red), (Lead::Black, black, desk.black)] {
-                if at != Some(*point) {
-                    if desk.armed != Some(lead) {
-                        all.push(format!("[data-act='arm-{}']", lead.name()));
-                    }
-                    all.push(format!(".detail [data-point='{point}']"));
+                if at == Some(*point) {
+                    continue;
                 }
+                if desk.armed != Some(lead) {
+                    all.push(to(format!("[data-act='arm-{}']", lead.name())));
+                }
+                all.push(to(format!(".detail [data-point='{point}']")));
+                all.push((format!("[data-choice=lead-{}]", lead.name()), point.to_string()));
             }
-            all.push("[data-act=take-reading]".to_owned());
+            all.push(take);
             all
         }
-        Action::Finding { .. } => vec!["[data-act^=finding]".to_owned(), "[data-choice=finding]".to_owned()],
-        Action::Replace { .. } => vec!["[data-act^=replace]".to_owned()],
-        Action::HandOver => vec!["[data-act=hand-over-asked]".to_owned()],
-        Action::Lift { end } | Action::Label { end } | Action::Land { end, .. } => {
-            vec![format!("[data-act='{}']", act_slug(action)), format!(".detail [data-point='{end}']")]
+        Action::Clamp { around } => {
+            let mut all: Vec<Target> = dial(Setting::Clamp).into_iter().collect();
+            if let (true, Clamped::Wire { wire }) = (desk.clamped != Some(*around), around) {
+                all.push(("[data-choice=clamp]".to_owned(), wire.name().to_owned()));
+            }
+            all.push(take);
+            all
         }
-        other => vec![format!("[data-act='{}']", act_slug(other))],
+        Action::Finding { fault, evidence } => {
+            let missing = evidence.iter().filter(|step| !desk.ticks.contains(step));
+            let mut all: Vec<Target> = missing.map(|step| to(format!("[data-step='{step}']"))).collect();
+            if let Some(fault) = fault {
+                all.push(to(format!("[data-act^='finding'][data-act*='fault={fault}']")));
+                all.push(("[data-choice=finding]".to_owned(), fault.name().to_owned()));
+            }
+            all
+        }
+        Action::HandOver => vec![to("[data-act=hand-over-asked]".to_owned())],
+        Action::Lift { end } | Action::Label { end } | Action::Land { end, .. } => vec![
+            to(format!("[data-act='{slug}']")),
+            to(format!(".detail [data-point='{end}']")),
+            ("[data-choice=point]".to_owned(), end.to_string()),
+        ],
+        _ => vec![to(format!("[data-act='{slug}']")), (format!("select:has(option[value='{slug}'])"), slug)],
     }
 }
 
@@ -184,25 +217,23 @@ fn found(selector: &str) -> Option<Element> {
 }
 
 /// Marks the first of them that is on the page, and nothing else.
-fn mark(targets: &[String]) {
+fn mark(targets: &[Target]) -> Option<Element> {
+    let first = targets.iter().find_map(|(selector, value)| Some((found(selector)?, value)));
     while let Some(old) = found(&format!("[{MARK}]")) {
         if old.remove_attribute(MARK).is_err() {
             break;
         }
     }
-    if let Some(element) = targets.iter().find_map(|one| found(one)) {
-        // Fails only for a name that is no attribute's.
-        let _ = element.set_attribute(MARK, "");
-    }
+    let (element, value) = first?;
+    // Fails only for a name that is no attribute's.
+    let _ = element.set_attribute(MARK, value);
+    Some(element)
 }
 
 /// Gives the focus to the first of them that is on the page, and brings it into view.
-fn point_at(targets: &[String]) {
-    mark(targets);
-    let Some(element) = targets.iter().find_map(|one| found(one)) else { return };
+fn point_at(targets: &[Target]) {
+    let Some(element) = mark(targets) else { return };
     element.scroll_into_view();
-    if let Some(element) = element.dyn_ref::<HtmlElement>() {
-        // Fails only for an element that is not in the page.
-        let _ = element.focus();
-    }
+    // A point of the drawing takes the focus as a button does; it fails only for what is not in the page.
+    let _ = element.unchecked_ref::<HtmlElement>().focus();
 }

@@ -179,8 +179,7 @@ fn clamped(session: &Session, after: u32, current: bool) -> u32 {
     let shows = |shown: &Shown| matches!(shown, Shown::Clamp { amps } if (amps.get() > HEATS) == current);
     let one = |act: &Action| matches!(act, Action::Clamp { around: Clamped::Wire { .. } });
     past::done(session)
-        .filter(|(step, entry)| *step > after && one(&entry.action) && shows(&entry.outcome.shown))
-        .last()
+        .rfind(|(step, entry)| *step > after && one(&entry.action) && shows(&entry.outcome.shown))
         .map_or(0, |(step, _)| step)
 }
 

@@ -14,7 +14,7 @@ use crate::drill::known::Known;
 pub struct Next {
     /// The stage that the job is at.
     pub stage: Stage,
-    /// What to do, by its name in the book; the reason has `-why` behind it.
+    /// What to do, by its name in the book; the reason has `why-` in it.
     pub say: &'static str,
     /// The act.
     pub action: Option<Action>,

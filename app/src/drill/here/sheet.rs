@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use bench::{Action, Session};
+use bench::{Action, MeterFunction, Refusal, Session, refusal};
 use gloo::timers::callback::Timeout;
 use gloo::utils::document;
 use plant::{Place, Point};
@@ -136,7 +136,11 @@ fn at_place(voice: &Voice, work: &WorkHandle, props: &Props, place: Place) -> Ht
             if !points.is_empty() {
                 <section aria-label={voice.text("here-points")}>
                     <h3>{ voice.text("here-points") }</h3>
-                    <ul class="here-points">{ for points.into_iter().map(|point| spot(work, session, point)) }</ul>
+                    if let Some(why) = bare(session, &points) {
+                        <p>{ text::fit(voice.refusal(&why), layout) }</p>
+                    } else {
+                        <ul class="here-points">{ for points.into_iter().map(|point| spot(work, session, point)) }</ul>
+                    }
                 </section>
             }
         </>
@@ -173,6 +177,12 @@ fn done(
     })
 }
 
+/// Why no lead reaches the points, where none does.
+fn bare(session: &Session, points: &[Point]) -> Option<Refusal> {
+    let (red, black) = (*points.first()?, *points.get(1)?);
+    refusal(session, &Action::Meter { function: MeterFunction::Volts, red, black })
+}
+
 /// A point: picking it puts the lead in hand there.
 fn spot(work: &WorkHandle, session: &Session, point: Point) -> Html {
     let (red, black) = (work.desk.red == Some(point), work.desk.black == Some(point));
@@ -205,6 +215,6 @@ fn KeySwitch() -> Html {
         })
     };
     html! {
-        <label class="here-key"><input type="checkbox" checked={*on} {onchange} data-field="here-key" />{ voice.text("here-key") }</label>
+        <label class="here-key"><input type="checkbox" checked={*on} {onchange} data-field="here-key" />{ voice.filled("here-key", &[("key", "?".into())]) }</label>
     }
 }

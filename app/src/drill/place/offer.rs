@@ -3,6 +3,7 @@
 use bench::Action;
 use yew::prelude::*;
 
+use crate::glossary::Marked;
 use crate::shell::{Act, Choice, Choices, act_slug};
 use crate::store::{Msg, use_work};
 use crate::text;
@@ -41,6 +42,13 @@ impl Offer {
         Self::Do { action, label: label.into(), pressed: Some(on) }
     }
 
+    /// What it says.
+    pub fn label(&self) -> AttrValue {
+        match self {
+            Self::Do { label, .. } | Self::Choose { label, .. } => label.clone(),
+        }
+    }
+
     /// A list.
     pub fn choose(
         label: impl Into<AttrValue>,
@@ -76,7 +84,7 @@ pub fn Offers(props: &Props) -> Html {
     html! {
         <div class="offers" role="group" aria-label={&props.title}>
             if !props.title.is_empty() {
-                <h3>{ &props.title }</h3>
+                <h3><Marked text={&props.title} /></h3>
             }
             if let Some(caution) = &props.caution {
                 <p class="warn">{ caution }</p>

@@ -7,6 +7,7 @@ use quantity::Seconds;
 use yew::prelude::*;
 
 use crate::drill::known::Known;
+use crate::glossary::Marked;
 use crate::store::use_work;
 use crate::{text, units};
 
@@ -30,7 +31,7 @@ pub fn Seen(props: &Props) -> Html {
     html! {
         <div class="seen">
             <h3>{ text::SEEN }{ " " }<time>{ clock }</time></h3>
-            <ul>{ for sights.iter().map(|one| html! { <li>{ text::sight(one, shown) }</li> }) }</ul>
+            <ul>{ for sights.iter().map(|one| html! { <li><Marked text={text::sight(one, shown)} /></li> }) }</ul>
         </div>
     }
 }

@@ -1,0 +1,9 @@
+//! The demonstration view: the job under way for a whole room to see, with the inside shown. Whoever teaches plays
+//! the acts; the heater in section, its figures and its circuit follow.
+
+mod film;
+mod inside;
+mod page;
+mod start;
+
+pub use page::Show;
