@@ -2,6 +2,13 @@
 
 use super::{Slug, State};
 
+/// Neighbours this near are one while water moves, J/kg: a hundredth of a kelvin.
+const ALIKE: f64 = 42.0;
+/// The largest slug made of such, in layers.
+const GATHERED: f64 = 2.5;
+/// What is larger than this is cut where it has to be fine, in layers.
+const COARSE: f64 = 0.75;
+
 impl State {
     /// Merges every run of slugs that is warmer below than above, exactly (pool adjacent violators).
     ///
@@ -68,6 +75,53 @@ impl State {
             self.growing = self.growing.map(|b| if b as usize > i { b - 1 } else { b });
             self.join(i);
         }
+    }
+
+    /// Joins neighbours deep inside a stretch of one temperature while water moves, and cuts what is larger than half a
+    /// layer where `fine` wants it so (given in volumes from the bottom). A front's own slugs stay as they are.
+    pub(super) fn gather(&mut self, layer: f64, scratch: &mut Vec<Slug>, fine: impl Fn(f64, f64) -> bool) {
+        let alike = |a: &Slug, b: &Slug| (a.enthalpy - b.enthalpy).abs() < ALIKE;
+        let most = GATHERED * layer;
+        let (mut base, mut below, mut growing) = (0.0, true, self.growing);
+        scratch.clear();
+        for (i, slug) in self.slugs.iter().enumerate() {
+            if self.growing == Some(i as u32) {
+                growing = Some(scratch.len() as u32);
+            }
+            let size = slug.volume();
+            if fine(base, base + size) {
+                let parts = if size > COARSE * layer { (2.0 * size / layer).round() } else { 1.0 };
+                let part = slug.of(slug.mass / parts);
+                scratch.extend(core::iter::repeat_n(part, parts as usize));
+                (base, below) = (base + size, true);
+                continue;
+            }
+            let above = self.slugs.get(i + 1);
+            let joins = scratch.last_mut().filter(|last| {
+                alike(last, slug)
+                    && below
+                    && last.volume() + size <= most
+                    && above.is_none_or(|above| alike(slug, above))
+                    && self.growing != Some(i as u32)
+                    && !fine(base - last.volume(), base)
+            });
+            match joins {
+                Some(last) => {
+                    let mass = last.mass + slug.mass;
+                    *last = Slug::new(mass, (last.mass * last.enthalpy + slug.mass * slug.enthalpy) / mass);
+                }
+                None => {
+                    below = scratch.last().is_none_or(|last| alike(last, slug));
+                    scratch.push(*slug);
+                }
+            }
+            base += size;
+        }
+        if self.growing == Some(self.slugs.len() as u32) {
+            growing = Some(scratch.len() as u32);
+        }
+        core::mem::swap(&mut self.slugs, scratch);
+        self.growing = growing;
     }
 
     /// Joins the slug at `i` with the one above it.

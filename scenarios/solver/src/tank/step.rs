@@ -125,6 +125,9 @@ impl Tank {
             self.move_water(state, inputs, half, report);
         }
         state.overturn();
+        if moving {
+            self.gather(state, inputs, &mut work.slugs);
+        }
         state.tidy(self.layer(), self.layers);
         let heights = state.probes.iter().map(|probe| probe.height);
         state.temperatures_at(heights, &mut work.middles, &mut work.beside);
@@ -136,6 +139,18 @@ impl Tank {
         state.quiet += dt;
         report.elapsed += dt;
         report.steps += 1;
+    }
+
+    /// Joins what is alike while water moves, except where it is about to be heated.
+    fn gather(&self, state: &mut State, inputs: &Inputs, scratch: &mut Vec<Slug>) {
+        let (area, layer) = (state.area, self.layer());
+        state.gather(layer, scratch, |from, to| {
+            inputs.sources.iter().filter(|source| source.watts > STIRS).any(|source| {
+                let half = 0.5 * source.spread;
+                let (low, high) = ((source.centre - half) * area, (source.centre + half) * area);
+                from < high + 0.5 * layer && to > low - layer
+            })
+        });
     }
 
     /// Flows of one step; returns the flow at the inlet in m³/s and what it stirs.
