@@ -13,11 +13,11 @@ const BRISK: f64 = 3.0;
 /// Longest step of a trickle that has just begun while heat comes in and while none does, s.
 const SLOW: [f64; 2] = [20.0, 60.0];
 /// Longest step of any flow while heat comes in and while none does, s.
-const LONGEST: [f64; 2] = [30.0, 60.0];
+const LONGEST: [f64; 2] = [60.0, 60.0];
 /// How long a flow lasts before its steps grow, s.
 const SETTLED: f64 = 150.0;
 /// Most of a layer, of the ordinary number of them, that comes in during a step.
-const FRONT: f64 = 0.6;
+const FRONT: f64 = 1.2;
 /// Change of a flow that makes it another, as a share of it.
 const ANOTHER: f64 = 0.2;
 /// Strength of the eddy up to which that holds, m²/s per m³/s; beside a stub's 1.5 it is 0.8 s.
@@ -245,6 +245,9 @@ impl Tank {
         report: &mut Report,
     ) {
         let level = state.level();
+        // How far the water rises past the sources in the whole step.
+        let rises = inputs.outlet_height.is_none() && inputs.inlet_height < 0.5 * self.height;
+        let up = if state.moving && rises { 2.0 * dt * inputs.draw } else { 0.0 };
         for source in &inputs.sources {
             let heat = source.watts * dt;
             if heat <= 0.0 {
@@ -275,16 +278,18 @@ impl Tank {
             }
             // Counted in volume: no division per slug.
             let (from, to, share) = (low * area, end * area, wet / (length * area));
+            let passing = Passing::of((from, to), up, level * area);
+            let (reach_low, reach_high) = passing.reach();
             let mut base = 0.0;
             let mut given = 0.0;
             let mut slugs = (usize::MAX, 0);
             for (i, slug) in state.slugs.iter_mut().enumerate() {
-                if base >= to {
+                if base >= reach_high {
                     break;
                 }
                 let above = base + slug.volume();
-                let over = above.min(to) - base.max(from);
-                if over > 0.0 {
+                if above > reach_low {
+                    let over = passing.between(base, above);
                     slugs = (slugs.0.min(i), i + 1);
                     let part = share * over;
                     slug.set(slug.enthalpy + part / slug.mass);
@@ -298,6 +303,43 @@ impl Tank {
             report.heated += given;
             report.dry += wet - given;
         }
+    }
+}
+
+/// A stretch that water rises past during a step: what lies in it only for a part of the step, a little below and above
+/// it, is given its part. In volumes from the bottom.
+struct Passing {
+    from: f64,
+    to: f64,
+    /// Half of what rises past.
+    half: f64,
+}
+
+impl Passing {
+    fn of((from, to): (f64, f64), up: f64, surface: f64) -> Self {
+        Self { from, to, half: (0.5 * up).min(from).min(surface - to).max(0.0) }
+    }
+
+    fn reach(&self) -> (f64, f64) {
+        (self.from - self.half, self.to + self.half)
+    }
+
+    /// Volume of the stretch that lies between two heights, in the mean over the step.
+    fn between(&self, low: f64, high: f64) -> f64 {
+        if self.half <= 0.0 {
+            return (high.min(self.to) - low.max(self.from)).max(0.0);
+        }
+        self.below(high) - self.below(low)
+    }
+
+    fn below(&self, height: f64) -> f64 {
+        // A ramp that sets in over twice the half.
+        let ramp = |x: f64| {
+            let x = (x + self.half).clamp(0.0, 2.0 * self.half);
+            0.25 * x * x / self.half
+        };
+        let over = |edge: f64| ramp(height - edge) + (height - edge - self.half).max(0.0);
+        over(self.from) - over(self.to)
     }
 }
 
