@@ -74,6 +74,8 @@ pub(super) struct Run {
     pub live: Rc<Live>,
     /// Heat of the two elements, W.
     pub watts: [f64; 2],
+    /// Hot screws may still be warming the limit, or letting it cool.
+    pub warming: bool,
 }
 
 impl Run {
@@ -98,7 +100,7 @@ impl Plant {
         let kept = self.keep_hours(0.0);
         let jumped = kept.into_iter().chain(self.snap()).map(|what| (Seconds(0.0), what)).collect();
         self.come_and_go();
-        let mut run = Run { at: 0.0, happened: jumped, live: self.standing(), watts: [0.0; 2] };
+        let mut run = Run { at: 0.0, happened: jumped, live: self.standing(), watts: [0.0; 2], warming: true };
         self.energised(&mut run);
         for _ in 0..MOST_STEPS.get() {
             let left = total - run.at;
@@ -170,6 +172,7 @@ impl Plant {
         self.relieve(run, &plan);
         self.water_news(run, before, &mut ways, &plan);
         if again {
+            run.warming = true;
             run.live = self.standing();
             self.energised(run);
         }
@@ -186,7 +189,8 @@ impl Plant {
         let change = hours.map(|hours| hours.until(Seconds(self.clock.get() + run.at)).get());
         let soonest = change.map_or(soonest, |change| soonest.min(change));
         // A limit beside a hot screw is warmed by it as the screw warms.
-        if self.heat_beside_limit() > NOTABLE.get() { soonest.min(WARMING.get().get()) } else { soonest }
+        let followed = run.warming && self.heat_beside_limit() > NOTABLE.get();
+        if followed { soonest.min(WARMING.get().get()) } else { soonest }
     }
 
     /// Growth of the water by the heat it takes up, m³/s.

@@ -19,6 +19,13 @@ quantity::constants! {
     /// Lag of the relief valve's probe.
     const RELIEF_LAG: Constant =
         Constant::new("lag of the relief valve's probe", 15.0, "s", Tag::Model("a wax capsule"));
+    /// Change of the limit's warming by its screws that is no longer followed closely.
+    const STEADY: Constant = Constant::new(
+        "change of the limit's warming that counts as none",
+        1e-3,
+        "K/s",
+        Tag::Model("what is still to come in a contact's time constant of two minutes is 0.1 K"),
+    );
 }
 
 impl Plant {
@@ -191,6 +198,7 @@ impl Plant {
         // Hot screws beside the limit warm it as they go.
         if let Some(limit) = self.tank.probes.get(LIMIT as usize).map(|p| p.bias) {
             let now = self.heat_beside_limit().get();
+            run.warming = (now - limit).abs() > STEADY.get() * elapsed;
             if let Some(probe) = self.tank.probes.get_mut(LIMIT as usize).filter(|_| limit != now) {
                 probe.bias = now;
             }

@@ -15,7 +15,7 @@ const SLOW: [f64; 2] = [20.0, 60.0];
 /// Longest step of any flow while heat comes in and while none does, s.
 const LONGEST: [f64; 2] = [60.0, 60.0];
 /// How long a flow lasts before its steps grow, s.
-const SETTLED: f64 = 150.0;
+const SETTLED: f64 = 60.0;
 /// Most of a layer, of the ordinary number of them, that comes in during a step.
 const FRONT: f64 = 1.2;
 /// Change of a flow that makes it another, as a share of it.
