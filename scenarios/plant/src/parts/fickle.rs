@@ -10,6 +10,9 @@ quantity::constants! {
         Kelvins(5.0),
         Tag::Model("a blade that creeps as its body cools or its dial is turned; no source"),
     );
+    /// What a body stops past the point where its blade rubs, so that rounding cannot hide it.
+    const PAST: Constant<Kelvins> =
+        Constant::of("what a body stops past a rub of its blade", Kelvins(1e-6), Tag::Model("rounding"));
     /// How far below its parting a coil's ends touch again.
     const REJOINS: Constant<Kelvins> = Constant::of(
         "how far below its parting a broken coil joins again",
@@ -37,6 +40,12 @@ impl Fickle {
     /// One that misses this share of its closings, and has not closed yet.
     pub const fn of(share: f64) -> Self {
         Self { share, tries: 0, misses: false, closed: false, tried_at: Kelvins(0.0) }
+    }
+
+    /// Bodies, the lower and the higher, at which a closed contact that misses is rubbed anew.
+    pub fn rubs_at(&self, cut_out: Temperature) -> [Temperature; 2] {
+        let (middle, way) = (cut_out.get() - self.tried_at.get(), RUBS.get().get() + PAST.get().get());
+        [Temperature(middle - way), Temperature(middle + way)]
     }
 
     /// Follows the blade, bent by its body's temperature and by its dial. Returns whether the contact came or went.

@@ -100,7 +100,8 @@ impl Plant {
         let kept = self.keep_hours(0.0);
         let jumped = kept.into_iter().chain(self.snap()).map(|what| (Seconds(0.0), what)).collect();
         self.come_and_go();
-        let mut run = Run { at: 0.0, happened: jumped, live: self.standing(), watts: [0.0; 2], warming: true };
+        let mut run =
+            Run { at: 0.0, happened: jumped, live: self.standing(), watts: [0.0; 2], warming: true };
         self.energised(&mut run);
         for _ in 0..MOST_STEPS.get() {
             let left = total - run.at;

@@ -6,7 +6,7 @@ use solver::tank::{Cross, Probe};
 use super::advance::{LEVELS, Run};
 use super::vessel;
 use crate::controls::{self, thermostat};
-use crate::{Happening, Level, Plant, Thermostat};
+use crate::{Happening, Level, Plant};
 
 /// Probes on the wall, in the order of the tank's list.
 const UPPER: u32 = 0;
@@ -106,8 +106,14 @@ impl Plant {
                 }
                 continue;
             }
-            let cross = if thermostat.calling {
-                Cross { probe, rising: Some(thermostat.cut_out().to_celsius()), falling: None }
+            let cut_out = thermostat.cut_out();
+            let misses = thermostat.fickle.filter(|contact| contact.misses);
+            let cross = if let Some([low, high]) = misses.map(|contact| contact.rubs_at(cut_out)) {
+                let rising = if thermostat.calling { cut_out.get().min(high.get()) } else { high.get() };
+                let rising = Some(Temperature(rising).to_celsius());
+                Cross { probe, rising, falling: Some(low.to_celsius()) }
+            } else if thermostat.calling {
+                Cross { probe, rising: Some(cut_out.to_celsius()), falling: None }
             } else {
                 Cross { probe, rising: None, falling: Some(thermostat.cut_in().to_celsius()) }
             };
@@ -170,10 +176,9 @@ impl Plant {
         moved
     }
 
-    /// Whether one may come or go before anything else happens.
+    /// Whether a coil may come or go before anything else happens.
     pub(super) fn comes_and_goes(&self, run: &Run) -> bool {
-        self.thermostats.iter().any(Thermostat::misses)
-            || LEVELS.iter().any(|l| self.elements[l.index()].parting.is_some() && run.watts[l.index()] > 0.0)
+        LEVELS.iter().any(|l| self.elements[l.index()].parting.is_some() && run.watts[l.index()] > 0.0)
     }
 
     /// The water beside an element; the room's air where there is none.

@@ -20,8 +20,8 @@ const SETTLED: f64 = 60.0;
 const FRONT: f64 = 1.2;
 /// Change of a flow that makes it another, as a share of it.
 const ANOTHER: f64 = 0.2;
-/// Strength of the eddy up to which that holds, m²/s per m³/s; beside a stub's 1.5 it is 0.8 s.
-const EDDY: f64 = 0.4;
+/// Strength of the eddy up to which that holds, m²/s per m³/s; beside a stub's 1.5 it is 2 s.
+const EDDY: f64 = 1.0;
 /// Heat of one step at rest, J: from the first moments after a change to when nothing has happened for long, growing
 /// by so much a second. Less than 0.3 K of the water over an element.
 const DOSE: (f64, f64, f64) = (40e3, 180e3, 135.0);
@@ -58,7 +58,8 @@ impl Tank {
                 BRISK * f64::min(1.0, EDDY / inputs.mixing.strength.max(EDDY))
             };
             // What flows on and on has settled around the inlet.
-            let settled = f64::max(1.0, state.quiet / SETTLED);
+            let wild = inputs.mixing.strength > EDDY;
+            let settled = if wild { 1.0 } else { f64::max(1.0, state.quiet / SETTLED) };
             let front = FRONT * self.layer() * f64::from(self.layers) / 48.0;
             f64::min(f64::min(most * settled, either(LONGEST)), front / fastest)
         } else {
