@@ -22,9 +22,9 @@ quantity::constants! {
     /// Change of the limit's warming by its screws that is no longer followed closely.
     const STEADY: Constant = Constant::new(
         "change of the limit's warming that counts as none",
-        1e-3,
+        4e-3,
         "K/s",
-        Tag::Model("what is still to come in a contact's time constant of two minutes is 0.1 K"),
+        Tag::Model("what is still to come with a contact's time constant of two minutes is 0.5 K"),
     );
 }
 

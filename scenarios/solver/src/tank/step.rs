@@ -24,7 +24,7 @@ const ANOTHER: f64 = 0.2;
 const EDDY: f64 = 1.0;
 /// Heat of one step at rest, J: from the first moments after a change to when nothing has happened for long, growing
 /// by so much a second. Less than 0.3 K of the water over an element.
-const DOSE: (f64, f64, f64) = (40e3, 400e3, 300.0);
+const DOSE: (f64, f64, f64) = (60e3, 500e3, 400.0);
 /// A source weaker than this stirs nothing, W: no more than what the tank loses anyway.
 const STIRS: f64 = 50.0;
 
