@@ -3,9 +3,9 @@
 use super::{Slug, State};
 
 /// Neighbours this near are one while water moves, J/kg: a hundredth of a kelvin.
-const ALIKE: f64 = 42.0;
+const ALIKE: f64 = 10.0;
 /// The largest slug made of such, in layers.
-const GATHERED: f64 = 2.5;
+const GATHERED: f64 = 2.0;
 /// What is larger than this is cut where it has to be fine, in layers.
 const COARSE: f64 = 0.75;
 

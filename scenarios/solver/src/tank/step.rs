@@ -15,7 +15,9 @@ const SLOW: [f64; 2] = [20.0, 60.0];
 /// Longest step of any flow while heat comes in and while none does, s.
 const LONGEST: [f64; 2] = [60.0, 60.0];
 /// How long a flow lasts before its steps grow, s.
-const SETTLED: f64 = 60.0;
+const SETTLED: f64 = 150.0;
+/// How long it lasts before they grow faster still, s: longer than anybody showers.
+const STEADY: f64 = 600.0;
 /// Most of a layer, of the ordinary number of them, that comes in during a step.
 const FRONT: f64 = 1.2;
 /// Change of a flow that makes it another, as a share of it.
@@ -24,7 +26,7 @@ const ANOTHER: f64 = 0.2;
 const EDDY: f64 = 1.0;
 /// Heat of one step at rest, J: from the first moments after a change to when nothing has happened for long, growing
 /// by so much a second. Less than 0.3 K of the water over an element.
-const DOSE: (f64, f64, f64) = (60e3, 500e3, 400.0);
+const DOSE: (f64, f64, f64) = (40e3, 180e3, 135.0);
 /// A source weaker than this stirs nothing, W: no more than what the tank loses anyway.
 const STIRS: f64 = 50.0;
 
@@ -59,7 +61,8 @@ impl Tank {
             };
             // What flows on and on has settled around the inlet.
             let wild = inputs.mixing.strength > EDDY;
-            let settled = if wild { 1.0 } else { f64::max(1.0, state.quiet / SETTLED) };
+            let longer = |than: f64| f64::max(1.0, state.quiet / than);
+            let settled = if wild { 1.0 } else { longer(SETTLED) * longer(STEADY) };
             let front = FRONT * self.layer() * f64::from(self.layers) / 48.0;
             f64::min(f64::min(most * settled, either(LONGEST)), front / fastest)
         } else {
