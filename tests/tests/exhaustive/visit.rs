@@ -76,6 +76,9 @@ impl Visit {
                 Round::Dead => Vec::new(),
             };
             for act in before.into_iter().chain(telling_first(round.acts(&self.sound))) {
+                if self.is_done(&act) {
+                    continue;
+                }
                 if act == (Action::ReliefLever { up: true }) {
                     self.sees(AT_THE_TOP);
                 }
@@ -90,6 +93,21 @@ impl Visit {
                 }
             }
         }
+    }
+
+    /// What was put on or taken off once stays so, and what is not there is not read again.
+    fn is_done(&self, act: &Action) -> bool {
+        let stays = matches!(
+            act,
+            Action::TellHousehold
+                | Action::Gloves { on: true }
+                | Action::EyeProtection { on: true }
+                | Action::Cover { off: true, .. }
+        );
+        let reads = matches!(act, Action::Meter { .. } | Action::Clamp { .. } | Action::Look { .. });
+        let refused = |shown: &Shown| matches!(shown, Shown::Refused { .. });
+        let is_so = |shown: &Shown| stays && !refused(shown) || reads && refused(shown);
+        (stays || reads) && self.seen.iter().any(|(done, shown)| done == act && is_so(shown))
     }
 
     /// Does one act, and keeps what it showed.
