@@ -44,7 +44,7 @@ pub fn Sheet(props: &Props) -> Html {
             if view.on_floor.is_some() {
                 <ellipse cx="248" cy="613" rx="96" ry="6" class="water" />
             }
-            <Pipes view={view.clone()} {frame} known={known.clone()} recirculation={session.home.plant.plumbing.recirculation} />
+            <Pipes view={view.clone()} {frame} known={known.clone()} second_circuit={matches!(session.home.plant.wiring.layout, plant::Layout::OffPeak)} recirculation={session.home.plant.plumbing.recirculation} />
             if let Some(seen) = view.in_line {
                 { in_line(&seen) }
             }

@@ -22,6 +22,8 @@ pub struct Props {
     pub frame: Frame,
     /// What was perceived.
     pub known: Rc<Known>,
+    /// A second circuit comes in a conduit of its own.
+    pub second_circuit: bool,
     /// The return loop, drawn once it was seen.
     pub recirculation: Option<Recirculation>,
 }
@@ -30,12 +32,15 @@ pub struct Props {
 #[component]
 pub fn Pipes(props: &Props) -> Html {
     use_language();
-    let Props { view, frame, known, recirculation } = props;
+    let Props { view, frame, known, second_circuit, recirculation } = props;
     let found = &known.found;
     let (lid, shoulder) = (frame.top - 24.0, frame.top + 4.0);
     html! {
         <>
             <path class="conduit" d={format!("M106 196V88H248V{lid}")} />
+            if *second_circuit {
+                <path class="conduit" d={format!("M97 196V79H257V{lid}")} />
+            }
             <path class="cold" d={format!("M216 {shoulder}V56H150V10")} />
             <path class="hot" d={format!("M280 {shoulder}V56H346V10")} />
             <path class="hot branch" d="M346 56H452V484H444" />
