@@ -20,7 +20,7 @@ const TWINS: usize = 4;
 #[derive(Clone, PartialEq, Debug)]
 pub struct Atlas {
     sound: Walk,
-    faults: Vec<(FaultId, Walk)>,
+    faults: Vec<(Suspect, Walk)>,
 }
 
 /// One act beside a sound house.
@@ -79,26 +79,27 @@ impl Atlas {
     pub fn add(&mut self, job: &Job, fault: FaultId, life: Life, seed: u64) {
         let mut sound = job.home.clone();
         sound.make_sound();
-        if !(fault.fault().fits)(&sound) || self.faults.iter().any(|(id, _)| *id == fault) {
+        if !(fault.fault().fits)(&sound) || self.faults.iter().any(|(one, _)| one.fault == fault) {
             return;
         }
         let mut numbers = Draw::new(seed, &format!("atlas {fault}"));
         if let Ok(mut parameters) = fault.fault().complete(&Parameters::new(), &mut numbers) {
             plant::fault::place_in(&mut parameters, &sound);
-            let there = lived(world(job, &Suspect { fault, parameters }), life, seed);
-            self.faults.push((fault, Walk::through(&there)));
+            let suspect = Suspect { fault, parameters };
+            let there = lived(world(job, &suspect), life, seed);
+            self.faults.push((suspect, Walk::through(&there)));
         }
     }
 
-    /// The faults walked so far, each with its walk.
-    pub fn walks(&self) -> &[(FaultId, Walk)] {
+    /// The faults walked so far, each with its numbers and its walk.
+    pub fn walks(&self) -> &[(Suspect, Walk)] {
         &self.faults
     }
 
     /// The page of one of them.
     pub fn page(&self, fault: FaultId) -> Option<Page> {
-        let (_, here) = self.faults.iter().find(|(id, _)| *id == fault)?;
-        let others = || self.faults.iter().filter(move |(id, _)| *id != fault);
+        let (_, here) = self.faults.iter().find(|(one, _)| one.fault == fault)?;
+        let others = || self.faults.iter().filter(move |(one, _)| one.fault != fault);
         let mut tells: BTreeMap<(Round, usize), usize> = BTreeMap::new();
         for (_, there) in others() {
             here.told_from(there).for_each(|t| *tells.entry((t.round, t.step)).or_default() += 1);
@@ -117,8 +118,8 @@ impl Atlas {
             .collect();
         sort_by_key(&mut rows, |row| std::cmp::Reverse(row.tells));
         let mut twins: Vec<Twin> = others()
-            .map(|(id, there)| Twin {
-                fault: *id,
+            .map(|(one, there)| Twin {
+                fault: one.fault,
                 acts: here.told_from(there).count(),
                 by: here
                     .told_from(there)

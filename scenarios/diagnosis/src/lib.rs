@@ -4,6 +4,7 @@
 pub mod atlas;
 mod circle;
 mod compare;
+mod recovery;
 mod rounds;
 mod suspect;
 mod walk;

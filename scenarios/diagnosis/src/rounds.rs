@@ -11,6 +11,8 @@ use quantity::{Temperature, Volume};
 
 use bench::{Job, Session};
 
+use crate::recovery;
+
 /// One round.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug)]
 pub enum Round {
@@ -22,16 +24,18 @@ pub enum Round {
     Dead,
     /// Buckets, thermometer, gauge, valves.
     Water,
+    /// Run cold and made warm again, the dials turned: who calls when, and how far a blade lags its dial.
+    Recovery,
 }
 
 /// Water that calls the lower thermostat, and shows where it turns cold.
-const DRAW: Volume = Volume::litres(76.0);
+pub(crate) const DRAW: Volume = Volume::litres(76.0);
 /// Below the water in a warm tank: a sound thermostat snaps open.
 const DIAL_DOWN: Temperature = Temperature::fahrenheit(90.0);
 /// Long enough for a drip to show on a fitting wiped dry. Common practice, no source.
 const DRIP: f64 = 15.0;
 
-const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
+pub(crate) const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
 const PLACES: [Place; 9] = [
     Place::LoadCenter,
     Place::InLineBox,
@@ -99,7 +103,7 @@ const TO_SHELL: [Screw; 8] =
 
 impl Round {
     /// All of them.
-    pub const ALL: [Self; 4] = [Self::Looking, Self::Running, Self::Dead, Self::Water];
+    pub const ALL: [Self; 5] = [Self::Looking, Self::Running, Self::Dead, Self::Water, Self::Recovery];
 
     /// Its acts in this house. What is not there is refused alike whatever is wrong, and tells nothing.
     pub fn acts(self, home: &Home) -> Vec<Action> {
@@ -108,6 +112,7 @@ impl Round {
             Self::Running => running(home),
             Self::Dead => dead(home),
             Self::Water => water(),
+            Self::Recovery => recovery::acts(home),
         }
     }
 
@@ -122,7 +127,7 @@ impl Round {
     }
 }
 
-fn arrive() -> Vec<Action> {
+pub(crate) fn arrive() -> Vec<Action> {
     let told = [Action::TellHousehold, Action::Gloves { on: true }, Action::EyeProtection { on: true }];
     let covers = COVERS.into_iter().filter(|which| *which != Cover::PanelFront);
     told.into_iter().chain(covers.map(|which| Action::Cover { which, off: true })).collect()
@@ -148,7 +153,7 @@ fn looking() -> Vec<Action> {
     acts
 }
 
-fn volts(red: impl Into<Point>, black: impl Into<Point>) -> Action {
+pub(crate) fn volts(red: impl Into<Point>, black: impl Into<Point>) -> Action {
     Action::Meter { function: MeterFunction::Volts, red: red.into(), black: black.into() }
 }
 

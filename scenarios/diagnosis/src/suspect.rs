@@ -1,7 +1,7 @@
 //! Who is suspected, and the world in which each is the one.
 
 use bench::Job;
-use plant::fault::{FaultCase, FaultId, Parameter, Parameters};
+use plant::fault::{FaultCase, FaultId, Parameter, Parameters, Remedy};
 use plant::home::Home;
 use plant::{Circuit, Handle};
 
@@ -12,6 +12,13 @@ pub struct Suspect {
     pub fault: FaultId,
     /// Its numbers.
     pub parameters: Parameters,
+}
+
+impl Suspect {
+    /// What puts it right.
+    pub fn remedy(&self) -> Option<Remedy> {
+        self.fault.remedy(&self.parameters)
+    }
 }
 
 /// Every fault that can be in this house, each in all the variants its whole numbers give (upper or lower,

@@ -58,8 +58,8 @@ fn row(fault: FaultId, here: &Walk, atlas: &Atlas) -> Row {
     let mut others: Vec<(FaultId, usize)> = atlas
         .walks()
         .iter()
-        .filter(|(id, _)| *id != fault)
-        .map(|(id, there)| (*id, here.told_from(there).count()))
+        .filter(|(one, _)| one.fault != fault)
+        .map(|(one, there)| (one.fault, here.told_from(there).count()))
         .collect();
     others.sort_by_key(|(_, acts)| *acts);
     let acts = others.iter().find(|(id, _)| !fault.same_repair(*id)).map_or(0, |(_, acts)| *acts);
@@ -80,7 +80,7 @@ fn the_table_is_fresh() {
                 atlases.push((heater, base, walked(&house(heater, base)?)));
             }
             let (_, _, atlas) = atlases.iter().find(|(h, b, _)| (*h, *b) == (heater, base))?;
-            let (_, here) = atlas.walks().iter().find(|(one, _)| one == id)?;
+            let (_, here) = atlas.walks().iter().find(|(one, _)| one.fault == *id)?;
             Some(row(*id, here, atlas))
         });
         rows.push(found.unwrap());

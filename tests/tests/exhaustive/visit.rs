@@ -73,7 +73,7 @@ impl Visit {
                     glasses.into_iter().chain(self.try_breakers()).collect()
                 }
                 Round::Water => self.draw_down(),
-                Round::Dead => Vec::new(),
+                Round::Dead | Round::Recovery => Vec::new(),
             };
             for act in before.into_iter().chain(telling_first(round.acts(&self.sound))) {
                 if self.is_done(&act) {

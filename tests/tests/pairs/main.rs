@@ -4,15 +4,14 @@
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test")]
 
 mod atlas;
+mod table;
 
 use std::collections::BTreeMap;
-use std::fmt::Write as _;
-use std::fs;
 use std::sync::Mutex;
 
 use bench::{Action, Mode};
-use diagnosis::Walk;
 use diagnosis::atlas::Atlas;
+use diagnosis::{Suspect, Walk};
 use drill::{Drill, Order, Wanted};
 use plant::HeaterModel;
 use plant::fault::FaultId;
@@ -26,6 +25,10 @@ type Pair = (FaultId, FaultId);
 struct Told {
     drawn: u32,
     told: u32,
+    /// Nothing told them apart, and with these numbers the same has to be done for both.
+    one: u32,
+    /// In some heater in too few drawings.
+    missed: bool,
     by: BTreeMap<String, u32>,
 }
 
@@ -54,14 +57,15 @@ fn matrix(heater: HeaterModel, base: FaultId, drawings: u32) -> BTreeMap<Pair, T
     matrix.into_inner().unwrap()
 }
 
-fn enter(walks: &[(FaultId, Walk)], matrix: &Mutex<BTreeMap<Pair, Told>>) {
+fn enter(walks: &[(Suspect, Walk)], matrix: &Mutex<BTreeMap<Pair, Told>>) {
     let mut matrix = matrix.lock().unwrap();
     for (at, (a, here)) in walks.iter().enumerate() {
         for (b, there) in &walks[at + 1..] {
-            let told = matrix.entry((*a, *b)).or_default();
+            let told = matrix.entry((a.fault, b.fault)).or_default();
             told.drawn += 1;
             let acts: Vec<String> = here.told_from(there).map(|t| name(t.act)).collect();
             told.told += u32::from(!acts.is_empty());
+            told.one += u32::from(acts.is_empty() && a.remedy() == b.remedy());
             acts.into_iter().for_each(|act| *told.by.entry(act).or_default() += 1);
         }
     }
@@ -71,9 +75,11 @@ fn name(act: &Action) -> String {
     serde_json::to_string(act).unwrap()
 }
 
-/// Told apart in this share of drawings at least: 29 of 30.
+/// Told apart in this share of the drawings at least that ask for two repairs: 29 of 30. A fault of the upper
+/// thermostat and another of its faults are changed alike.
 fn enough(told: &Told) -> bool {
-    told.told * 30 >= told.drawn * 29
+    let lost = told.drawn - told.told - told.one;
+    lost * 30 <= told.drawn
 }
 
 /// One repair serves both: the same part, or the same words.
@@ -85,32 +91,24 @@ fn one_repair(pair: Pair) -> bool {
 fn a_sample_of_drawings_tells_every_pair_apart() {
     let missed: Vec<String> = matrix(HeaterModel::Plain40, FaultId::F04, 2)
         .into_iter()
-        .filter(|(pair, told)| told.told == 0 && !one_repair(*pair))
+        .filter(|(pair, told)| told.told + told.one == 0 && !one_repair(*pair))
         .map(|((a, b), _)| format!("{a} {b}"))
         .collect();
     assert!(missed.is_empty(), "{}", missed.join("\n"));
 }
 
-/// The recorded run: thirty drawings of every heater, written to `docs/atlas/pairs.csv`.
+/// The recorded run: thirty drawings of every heater, written to `docs/atlas/pairs.md` and the files beside it.
 #[test]
 #[ignore = "minutes; run when the catalogue has changed"]
 fn thirty_drawings_of_every_heater() {
-    let mut csv = String::from("heater,first,second,drawn,told apart,one repair,act that tells most often\n");
-    let mut missed = Vec::new();
+    let mut table = table::Table::default();
     // Every heater; and the plain one with each box in its line.
     let boxed = [FaultId::F21, FaultId::F26].map(|base| (HeaterModel::Plain40, base));
     for (heater, base) in HeaterModel::ALL.iter().map(|heater| (*heater, FaultId::F04)).chain(boxed) {
-        for ((a, b), told) in matrix(heater, base, 30) {
-            let best = told.by.iter().max_by_key(|(_, n)| **n).map_or("", |(act, _)| act.as_str());
-            let one = if one_repair((a, b)) { "yes" } else { "no" };
-            let best = best.replace('"', "\"\"");
-            let _ = writeln!(csv, "{heater},{a},{b},{},{},{one},\"{best}\"", told.drawn, told.told);
-            if !enough(&told) && !one_repair((a, b)) {
-                missed.push(format!("{heater} {a} {b} {}/{}", told.told, told.drawn));
-            }
+        for (pair, told) in matrix(heater, base, 30) {
+            table.enter(heater, pair, &told);
         }
     }
-    fs::create_dir_all(tree::root().join("docs/atlas")).unwrap();
-    fs::write(tree::root().join("docs/atlas/pairs.csv"), csv).unwrap();
-    assert!(missed.is_empty(), "{}", missed.join("\n"));
+    table.write();
+    assert!(table.missed.is_empty(), "{}", table.missed.join("\n"));
 }
