@@ -872,6 +872,18 @@ job-ask = Ask
 job-go-to = Go to
 job-plate = Rating plate
 job-log = Job log
+job-take-back = Take back the last act
+job-taken-back = { $count ->
+    [one] { $count } act taken back; the record says so
+   *[other] { $count } acts taken back; the record says so
+}
+pocket-title = Pocket card: volts, watts, amperes, ohms
+pocket-watts = W
+pocket-volts = { $volts } V
+pocket-amps = { $amps } A
+pocket-ohms = { $ohms } Ω
+pocket-rules = Amperes are watts by volts; ohms are volts times volts by watts. On another voltage than the stamp’s the watts go with the square of the volts: three quarters at 208 V of what 240 V gives.
+pocket-caution = A guide for practice. The plate and the stamp of the heater at hand come first.
 job-meter = Meter
 job-kit = Kit
 job-suspects = Your suspects
@@ -1391,6 +1403,8 @@ debrief-not-ended = The job has not ended yet. Hand it over, or stop and call, t
 debrief-nothing = There is no finished drill on this device.
 debrief-no-acts = Nothing was done.
 debrief-again = Work it again
+debrief-from-here = Work it again from here
+debrief-from-here-about = The acts up to this one stand; what comes after is done anew, as practice. The record says so.
 debrief-print = Print the service report
 debrief-next = Next drill
 debrief-accounts = Four accounts
@@ -1556,6 +1570,10 @@ instructor-col-minutes = Minutes
 instructor-col-acts = Acts
 instructor-sealed = sealed
 instructor-unsealed = unsealed
+instructor-practice = { $carried ->
+    [0] practice: { $back } taken back
+   *[other] practice: { $carried } acts carried over, { $back } taken back
+}
 instructor-open = Step through
 instructor-back = Back to the table
 instructor-review = Attempt of { $learner }

@@ -872,6 +872,18 @@ job-ask = Preguntar
 job-go-to = Ir a
 job-plate = Placa de datos
 job-log = Registro
+job-take-back = Deshacer la última acción
+job-taken-back = { $count ->
+    [one] { $count } acción deshecha; el registro lo dice
+   *[other] { $count } acciones deshechas; el registro lo dice
+}
+pocket-title = Tarjeta de bolsillo: voltios, vatios, amperios, ohmios
+pocket-watts = W
+pocket-volts = { $volts } V
+pocket-amps = { $amps } A
+pocket-ohms = { $ohms } Ω
+pocket-rules = Los amperios son vatios entre voltios; los ohmios, voltios por voltios entre vatios. Con otro voltaje que el estampado, los vatios van con el cuadrado de los voltios: a 208 V, tres cuartos de lo que dan 240 V.
+pocket-caution = Una guía para practicar. La placa y el sello del calentador que se tiene delante van primero.
 job-meter = Medidor
 job-kit = Equipo
 job-suspects = Sus sospechas
@@ -1391,6 +1403,8 @@ debrief-not-ended = El trabajo todavía no terminó. Entréguelo, o pare y llame
 debrief-nothing = En este aparato no hay ninguna práctica terminada.
 debrief-no-acts = No se hizo nada.
 debrief-again = Trabajarla otra vez
+debrief-from-here = Trabajarla otra vez desde aquí
+debrief-from-here-about = Quedan las acciones hasta esta; lo que sigue se hace de nuevo, como práctica. El registro lo dice.
 debrief-print = Imprimir el informe de servicio
 debrief-next = Otra práctica
 debrief-accounts = Cuatro cuentas
@@ -1556,6 +1570,10 @@ instructor-col-minutes = Minutos
 instructor-col-acts = Acciones
 instructor-sealed = sellado
 instructor-unsealed = sin sello
+instructor-practice = { $carried ->
+    [0] práctica: { $back } deshechas
+   *[other] práctica: { $carried } acciones tomadas de antes, { $back } deshechas
+}
 instructor-open = Recorrerlo
 instructor-back = Volver a la tabla
 instructor-review = Intento de { $learner }

@@ -20,6 +20,9 @@ pub struct Props {
     pub step: u32,
     /// Told another step.
     pub onstep: Callback<u32>,
+    /// Told from which step the job shall be worked again; absent where it is somebody else's.
+    #[prop_or_default]
+    pub onfrom: Option<Callback<u32>>,
 }
 
 /// The inspector.
@@ -52,8 +55,22 @@ pub fn Inspector(props: &Props) -> Html {
                     <p class="muted">{ &step.told }</p>
                 }
             </div>
+            { from_here(props, &voice, step) }
             <Would sheet={sheet.clone()} step={props.step} />
         </section>
+    }
+}
+
+/// A button that goes on from this act, where the job is the learner's own.
+fn from_here(props: &Props, voice: &Voice, step: &Step) -> Html {
+    let Some(told) = props.onfrom.clone() else { return html! {} };
+    let number = step.number;
+    let onclick = Callback::from(move |_| told.emit(number));
+    html! {
+        <p class="from-here">
+            <button type="button" data-act="again-from" {onclick}>{ voice.text("debrief-from-here") }</button>
+            <small>{ voice.text("debrief-from-here-about") }</small>
+        </p>
     }
 }
 

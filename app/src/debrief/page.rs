@@ -11,7 +11,7 @@ use yew::prelude::*;
 use super::hand_in::HandIn;
 use super::read::use_sheet;
 use super::view::SheetView;
-use crate::away::Asked;
+use crate::away::{Asked, Folding};
 use crate::begin;
 use crate::compose::{fresh_seed, name_drill, read_drill};
 use crate::exam::Locked;
@@ -57,6 +57,7 @@ pub fn Debrief() -> Html {
 fn attempt_of(running: &Running) -> Option<Rc<Attempt>> {
     let order = read_drill(&running.head.drill).ok()?;
     let mut attempt = Attempt::new(&running.head.learner, order);
+    attempt.practice = running.head.practice;
     attempt.actions = running.session.log.iter().map(|entry| entry.action.clone()).collect();
     Some(Rc::new(attempt))
 }
@@ -95,11 +96,20 @@ struct JudgedProps {
 #[component]
 fn Judged(props: &JudgedProps) -> Html {
     let voice = use_voice();
+    let work = use_work();
+    let folding = use_mut_ref(|| None::<Folding>);
+    // An exam is worked through once.
+    let onfrom = (props.attempt.order.mode != Mode::Exam).then(|| {
+        Callback::from(move |step| {
+            let told = Callback::from(|()| Route::Drill.open());
+            *folding.borrow_mut() = begin::again_from(&work, step, told);
+        })
+    });
     use_sheet(props.attempt.clone()).show(&voice, |sheet| {
         html! {
             <>
                 <h1 class="unseen">{ voice.text("debrief-title") }</h1>
-                <SheetView {sheet}>
+                <SheetView {sheet} onfrom={onfrom.clone()}>
                     <HandIn attempt={props.attempt.clone()} />
                 </SheetView>
             </>

@@ -23,6 +23,9 @@ use super::verdict::VerdictCard;
 pub struct Props {
     /// The job.
     pub sheet: Rc<Sheet>,
+    /// Told from which step the job shall be worked again; absent where it is somebody else's.
+    #[prop_or_default]
+    pub onfrom: Option<Callback<u32>>,
     /// What stands beside it: handing in, or nothing.
     #[prop_or_default]
     pub children: Html,
@@ -71,7 +74,7 @@ pub fn SheetView(props: &Props) -> Html {
                     <Section sheet={sheet.clone()} at={*at} />
                     <LadderView sheet={sheet.clone()} at={*at} {shown} />
                 </div>
-                <div class="part look-part"><Inspector sheet={sheet.clone()} {step} {onstep} /></div>
+                <div class="part look-part"><Inspector sheet={sheet.clone()} {step} {onstep} onfrom={props.onfrom.clone()} /></div>
                 <div class="part verdict-part"><VerdictCard sheet={sheet.clone()} /></div>
                 <div class="part steps-part"><Steps sheet={sheet.clone()} {step} onstep={to_inside} /></div>
                 <div class="part report-part">{ props.children.clone() }</div>

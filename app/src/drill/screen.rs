@@ -13,7 +13,7 @@ use super::head::Head;
 use super::kit::Kit;
 use super::known::Known;
 use super::meter::Meter;
-use super::notes::{FindingForm, Log, Suspects};
+use super::notes::{FindingForm, Log, PocketCard, Suspects};
 use super::over::Over;
 use super::place::{PlacePanel, Places};
 use super::sheet::Sheet;
@@ -64,6 +64,7 @@ pub fn Drill() -> Html {
                 <section class="right" aria-label={text::RIGHT}>
                     <Meter session={session.clone()} />
                     <Kit session={session.clone()} />
+                    <PocketCard />
                     <Suspects session={session.clone()} />
                     <FindingForm session={session} />
                 </section>

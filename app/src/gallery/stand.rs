@@ -75,7 +75,7 @@ pub struct Props {
 pub fn Stand(props: &Props) -> Html {
     let page = use_work();
     let running = drill().map(|drill| Running {
-        head: Head { attempt: "1".into(), drill: EXAMPLE.into(), learner: String::new() },
+        head: Head { attempt: "1".into(), drill: EXAMPLE.into(), learner: String::new(), ..Head::default() },
         drill,
         session: props.session.clone(),
         restored: 0,

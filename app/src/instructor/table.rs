@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use drill::{Account, Seal, commonest, csv};
+use drill::{Account, Practice, Seal, commonest, csv};
 use words::Voice;
 use yew::prelude::*;
 
@@ -97,9 +97,18 @@ fn line(props: &Props, voice: &Voice, at: usize, row: &Row) -> Html {
             <td>{ voice.mode(row.mode) }</td>
             <td>{ ending_words(voice, class.ended) }</td>
             { for figures(class).into_iter().map(|text| html! { <td class="figure">{ text }</td> }) }
-            <td>{ seal }</td>
+            <td>{ seal }{ practised(voice, class.practice) }</td>
         </tr>
     }
+}
+
+/// That it was no first trial, and by how much.
+fn practised(voice: &Voice, practice: Practice) -> Html {
+    if practice.is_none() {
+        return html! {};
+    }
+    let fills = [("carried", practice.carried.into()), ("back", practice.taken_back.into())];
+    html! { <small class="practised">{ voice.filled("instructor-practice", &fills) }</small> }
 }
 
 /// Four accounts, total, minutes, acts.

@@ -4,6 +4,7 @@
 //! is not folded again by the world, so a spoilt entry ends the journal at its place.
 
 use bench::Action;
+use drill::Practice;
 use serde::{Deserialize, Serialize};
 use web_sys::Storage;
 
@@ -25,6 +26,9 @@ pub struct Head {
     pub drill: String,
     /// Name or number the learner typed.
     pub learner: String,
+    /// What marks it as practice.
+    #[serde(default)]
+    pub practice: Practice,
 }
 
 /// A job found on the device.

@@ -129,8 +129,8 @@ fn write(running: &Running, written: &mut usize, attempt: &mut Option<Head>) -> 
     let mut keeping = None;
     if attempt.as_ref() != Some(&running.head) {
         *attempt = Some(running.head.clone());
-        *written = running.restored;
-        // What was found on the device stays as it is.
+        // What was found on the device stays as it is; all else is written anew.
+        *written = if running.found { running.restored } else { 0 };
         if !running.found {
             keeping = Some(journal::begin(&running.head));
         }

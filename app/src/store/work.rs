@@ -58,6 +58,9 @@ pub enum Msg {
     Begun(Head, Rc<Drill>),
     /// The job that the device keeps could not be opened.
     Unopened(String),
+    /// Other acts took the place of what was done: the last one was taken back, or an earlier attempt goes on from one of
+    /// its acts.
+    Rewound(Running),
     /// It was folded again.
     Restored(Running, Desk, Option<u32>),
     /// The learner did something.
@@ -141,6 +144,7 @@ impl Work {
             Msg::Begun(..)
             | Msg::Unopened(_)
             | Msg::Restored(..)
+            | Msg::Rewound(_)
             | Msg::Do(_)
             | Msg::Kept(_)
             | Msg::Speak(_)
@@ -174,6 +178,12 @@ impl Reducible for Work {
                 next.running = Some(running);
                 next.desk = desk;
                 next.broken = broken;
+            }
+            Msg::Rewound(running) => {
+                let done = running.session.log.len() as u32;
+                next.desk.ticks.retain(|step| *step <= done);
+                next.running = Some(running);
+                next.broken = None;
             }
             Msg::Do(action) => next.act(&action),
             Msg::Kept(keeping) => next.keeping = keeping,

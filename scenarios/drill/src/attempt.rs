@@ -24,8 +24,29 @@ pub struct Attempt {
     pub order: Order,
     /// What was done, in order.
     pub actions: Vec<Action>,
+    /// Help that a first trial does not have.
+    pub practice: Practice,
     /// Whether the file's digests were there and fit.
     pub seal: Seal,
+}
+
+/// What marks an attempt as practice.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct Practice {
+    /// Acts at its beginning that come from an earlier attempt, debriefed and worked again from there.
+    #[serde(default)]
+    pub carried: u32,
+    /// Acts taken back in a coached drill; they are not in the list.
+    #[serde(default)]
+    pub taken_back: u32,
+}
+
+impl Practice {
+    /// Worked straight through, once.
+    pub fn is_none(&self) -> bool {
+        *self == Self::default()
+    }
 }
 
 /// What the digests of a file say.
@@ -49,6 +70,8 @@ struct Raw<'a> {
     #[serde(borrow)]
     actions: Vec<&'a RawValue>,
     #[serde(default)]
+    practice: Practice,
+    #[serde(default)]
     links: Option<Vec<String>>,
 }
 
@@ -60,6 +83,8 @@ struct Written<'a> {
     learner: &'a str,
     drill: &'a Order,
     actions: &'a [Action],
+    #[serde(skip_serializing_if = "Practice::is_none")]
+    practice: Practice,
     links: Vec<String>,
 }
 
@@ -153,12 +178,17 @@ pub enum AttemptError {
 impl Attempt {
     /// Nothing done yet.
     pub fn new(learner: &str, order: Order) -> Self {
-        Self { learner: clean_name(learner), order, actions: Vec::new(), seal: Seal::Sealed }
+        let practice = Practice::default();
+        Self { learner: clean_name(learner), order, actions: Vec::new(), practice, seal: Seal::Sealed }
     }
 
-    /// The digests: one for the drill with the learner's name, then one after each act.
+    /// The digests: one for the drill with the learner's name and what marks it as practice, then one after each act.
     fn links(&self) -> Vec<Digest> {
-        let head = json::line(&(&self.learner, &self.order));
+        let head = if self.practice.is_none() {
+            json::line(&(&self.learner, &self.order))
+        } else {
+            json::line(&(&self.learner, &self.order, self.practice))
+        };
         let mut chain = Chain::start(head.as_bytes());
         let mut all = vec![chain.link()];
         for action in &self.actions {
@@ -177,6 +207,7 @@ impl Attempt {
             learner: &self.learner,
             drill: &self.order,
             actions: &self.actions,
+            practice: self.practice,
             links,
         };
         json::lines(&written)
@@ -208,7 +239,8 @@ impl Attempt {
                 problem: plain(&e),
             })?);
         }
-        let mut attempt = Self { learner: clean_name(&raw.learner), order, actions, seal: Seal::Unsealed };
+        let (learner, practice) = (clean_name(&raw.learner), raw.practice);
+        let mut attempt = Self { learner, order, actions, practice, seal: Seal::Unsealed };
         if let Some(links) = raw.links {
             attempt.check_links(&links, |act| raw.actions.get(act).map_or(1, |a| line_of(text, a.get())))?;
             attempt.seal = Seal::Sealed;
@@ -233,7 +265,11 @@ impl Attempt {
 
 /// What was edited: the head of the file stands before the first act.
 fn edited(act: usize, line: usize) -> String {
-    if act == 0 { "the learner or the drill".to_owned() } else { format!("act {act} (line {line})") }
+    if act == 0 {
+        "the learner, the drill or the mark of practice".to_owned()
+    } else {
+        format!("act {act} (line {line})")
+    }
 }
 
 /// A drill inside an attempt is a whole order or just its code.
@@ -303,6 +339,19 @@ mod tests {
         let mut value: serde_json::Value = serde_json::from_str(&text).unwrap();
         value["actions"].as_array_mut().unwrap().pop();
         assert!(matches!(Attempt::read(&value.to_string()), Err(AttemptError::Cut { place: 2, .. })));
+    }
+
+    #[test]
+    fn practice_is_marked_and_the_mark_cannot_be_taken_off() {
+        let mut a = sample();
+        a.practice = Practice { carried: 2, taken_back: 1 };
+        let text = a.write();
+        assert_eq!(Attempt::read(&text), Ok(a));
+        let bare = text.replace("\"carried\": 2", "\"carried\": 0").replace("\"carried\":2", "\"carried\":0");
+        assert_ne!(bare, text);
+        assert!(matches!(Attempt::read(&bare), Err(AttemptError::Edited { act: 0, .. })));
+        let much = text.replace("\"taken-back\"", "\"forgotten\"");
+        assert!(matches!(Attempt::read(&much), Err(AttemptError::Unreadable { .. })));
     }
 
     #[test]

@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use bench::{Ending, Session};
 use serde::{Deserialize, Serialize};
 
-use crate::attempt::Seal;
+use crate::attempt::{Attempt, Practice, Seal};
 use crate::rubric::{Account, RuleId};
 use crate::score::Score;
 
@@ -20,6 +20,8 @@ pub struct Row {
     pub drill: String,
     /// Digests.
     pub seal: Seal,
+    /// What marks it as practice.
+    pub practice: Practice,
     /// How it ended.
     pub ended: Option<Ending>,
     /// A clock limit of the page took part: unproven.
@@ -34,12 +36,13 @@ pub struct Row {
 
 impl Row {
     /// A row from a folded and judged attempt.
-    pub fn new(file: &str, learner: &str, drill: &str, seal: Seal, session: &Session, score: Score) -> Self {
+    pub fn new(file: &str, attempt: &Attempt, drill: &str, session: &Session, score: Score) -> Self {
         Self {
             file: file.to_owned(),
-            learner: learner.to_owned(),
+            learner: attempt.learner.clone(),
             drill: drill.to_owned(),
-            seal,
+            seal: attempt.seal,
+            practice: attempt.practice,
             ended: session.ended,
             clock_unproven: session.log.iter().any(|e| matches!(e.action, bench::Action::TimeUp { .. })),
             minutes: session.clock.to_minutes(),
@@ -62,7 +65,7 @@ pub fn commonest(rows: &[Row], account: Account) -> Vec<(RuleId, usize)> {
     all
 }
 
-const HEADER: [&str; 16] = [
+const HEADER: [&str; 18] = [
     "file",
     "learner",
     "drill",
@@ -79,6 +82,8 @@ const HEADER: [&str; 16] = [
     "finish",
     "total",
     "minutes",
+    "carried",
+    "taken_back",
 ];
 
 /// The table as comma-separated values (RFC 4180). A cell that a spreadsheet might run as a formula gets an
@@ -107,6 +112,7 @@ pub fn csv(rows: &[Row]) -> String {
         cells.extend(s.reached.iter().map(|p| format!("{p:.1}")));
         cells.push(format!("{:.1}", s.total()));
         cells.push(format!("{:.0}", row.minutes));
+        cells.extend([row.practice.carried, row.practice.taken_back].map(|n| n.to_string()));
         out += &(cells.join(",") + "\r\n");
     }
     out

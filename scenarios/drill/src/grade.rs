@@ -91,6 +91,6 @@ impl Grader {
         let graded = self.grade(attempt, rubric)?;
         let name = crate::code::encode(&attempt.order)
             .unwrap_or_else(|_| format!("{} seed {}", graded.drill.fault.id, attempt.order.seed));
-        Ok(Row::new(file, &attempt.learner, &name, attempt.seal, &graded.session, graded.score))
+        Ok(Row::new(file, attempt, &name, &graded.session, graded.score))
     }
 }

@@ -22,7 +22,7 @@ pub mod second;
 mod showcase;
 pub mod wish;
 
-pub use attempt::{Attempt, AttemptError, Seal};
+pub use attempt::{Attempt, AttemptError, Practice, Seal};
 pub use class::{Row, commonest, csv};
 pub use code::CodeError;
 pub use cure::Cure;

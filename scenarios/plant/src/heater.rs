@@ -49,6 +49,11 @@ impl Rating {
     pub fn resistance(self) -> Ohms {
         Ohms(self.volts.get() * self.volts.get() / self.watts.get())
     }
+
+    /// Nominal current, P/V.
+    pub fn current(self) -> Amps {
+        Amps(self.watts.get() / self.volts.get())
+    }
 }
 
 /// What the rating plate says, with the dimensions a ruler would give.

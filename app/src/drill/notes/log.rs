@@ -6,6 +6,7 @@ use bench::{Entry, Session, Shown};
 use plant::Layout;
 use yew::prelude::*;
 
+use super::take_back::TakeBack;
 use crate::said::use_language;
 use crate::store::{Msg, use_work};
 use crate::units::{self, Units};
@@ -60,6 +61,7 @@ pub fn Log(props: &Props) -> Html {
                 <p class="sub">{ text::NOTHING_YET }</p>
             }
             <ol class="log" ref={list} tabindex="0" aria-label={text::LOG}>{ for rows }</ol>
+            <TakeBack session={props.session.clone()} />
         </section>
     }
 }

@@ -2,8 +2,11 @@
 
 mod finding;
 mod log;
+mod pocket;
 mod suspects;
+mod take_back;
 
 pub use finding::FindingForm;
 pub use log::Log;
+pub use pocket::PocketCard;
 pub use suspects::Suspects;

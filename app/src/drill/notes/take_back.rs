@@ -1,0 +1,49 @@
+//! Taking the last act back, in a coached drill.
+
+use std::rc::Rc;
+
+use bench::Session;
+use yew::prelude::*;
+
+use crate::away::Folding;
+use crate::begin;
+use crate::said::use_voice;
+use crate::store::use_work;
+
+/// The world.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// The world.
+    pub session: Rc<Session>,
+}
+
+/// The button, where an act can be taken back; how many were.
+#[component]
+pub fn TakeBack(props: &Props) -> Html {
+    let voice = use_voice();
+    let work = use_work();
+    let folding = use_mut_ref(|| None::<Folding>);
+    let back = work.running.as_ref().map_or(0, |running| running.head.practice.taken_back);
+    let onclick = {
+        let (work, slot) = (work.clone(), folding);
+        Callback::from(move |_| {
+            let done = slot.clone();
+            let told = Callback::from(move |()| drop(done.borrow_mut().take()));
+            *slot.borrow_mut() = begin::take_back(&work, told);
+        })
+    };
+    let may = begin::may_take_back(&props.session);
+    if !may && back == 0 {
+        return html! {};
+    }
+    html! {
+        <div class="take-back">
+            if may {
+                <button type="button" data-act="take-back" {onclick}>{ voice.text("job-take-back") }</button>
+            }
+            if back > 0 {
+                <span class="sub" role="status">{ voice.filled("job-taken-back", &[("count", back.into())]) }</span>
+            }
+        </div>
+    }
+}
