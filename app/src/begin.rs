@@ -40,7 +40,7 @@ pub fn begin(work: &WorkHandle, drill: &str, learner: &str, told: Callback<Resul
 /// Goes on from an act of the job that is over, as practice. Told when it is on the page.
 pub fn again_from(work: &WorkHandle, step: u32, told: Callback<()>) -> Option<Folding> {
     let running = work.running.as_ref()?;
-    let practice = Practice { carried: step, ..Practice::default() };
+    let practice = Practice { carried: step, ..running.head.practice };
     let attempt = format!("{:.0}", js_sys::Date::now());
     Some(rewind(work, running, Head { attempt, practice, ..running.head.clone() }, step as usize, told))
 }

@@ -7,6 +7,7 @@ mod frames;
 mod heaters;
 mod identity;
 mod opening;
+mod practice;
 mod sights;
 mod slow;
 mod spanish;

@@ -15,7 +15,7 @@ use diagnosis::{Suspect, Walk};
 use drill::{Drill, Order, Wanted};
 use plant::HeaterModel;
 use plant::fault::FaultId;
-use tankwright_tests::{cores, tree};
+use tankwright_tests::cores;
 
 /// Two faults, the lower number first.
 type Pair = (FaultId, FaultId);
