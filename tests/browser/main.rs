@@ -3,6 +3,7 @@
 
 mod calls;
 mod class;
+mod first;
 mod frames;
 mod heaters;
 mod identity;

@@ -127,9 +127,9 @@ fn element(voice: &Voice, sheet: &Sheet, now: &Sample, frame: &Frame, level: Lev
                 { stroke("waves", waves) }
             }
             { stroke("lead", format!("M{left:.1} {y:.1}H{from:.1}")) }
-            { word("lab end", left - 4.0, y - 9.0, first.to_owned()) }
-            { word("lab end", left - 4.0, y + 5.0, rest.to_owned()) }
-            { word("sub end", left - 4.0, y + 19.0, if on { voice.units().watts(watts) } else { voice.text("debrief-off") }) }
+            { word("lab end", left - 4.0, y - 15.0, first.to_owned()) }
+            { word("lab end", left - 4.0, y + 3.0, rest.to_owned()) }
+            { word("sub end", left - 4.0, y + 21.0, if on { voice.units().watts(watts) } else { voice.text("debrief-off") }) }
         </>
     }
 }
@@ -142,7 +142,7 @@ fn degrees(voice: &Voice, sheet: &Sheet, now: &Sample, frame: &Frame) -> Html {
     at.extend(sheet.levels().iter().filter_map(|level| frame.elements.get(level.index())).map(|y| y - 12.0));
     at.push(WATER - high * 0.5);
     let right = frame.right();
-    let places = spread(&at, frame.tank_top, WATER + 8.0, 15.0);
+    let places = spread(&at, frame.tank_top, WATER + 8.0, 19.0);
     at.iter()
         .zip(places)
         .map(|(&y, place)| {

@@ -63,12 +63,12 @@ pub fn Dialog(props: &Props) -> Html {
     use_language();
     html! {
         <dialog ref={props.handle.node.clone()} class="dialog" aria-label={&props.title}>
-            <header class="dialog-head">
+            <div class="dialog-head">
                 <h2>{ &props.title }</h2>
                 <button type="button" class="quiet" onclick={props.handle.closer()}>
                     { crate::text::CLOSE }
                 </button>
-            </header>
+            </div>
             { props.children.clone() }
         </dialog>
     }

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use bench::{Action, Clamped, MeterFunction};
-use plant::{FaultId, Place, Point};
+use plant::{FaultId, Place, Point, Screw};
 use quantity::Seconds;
 use serde::{Deserialize, Serialize};
 
@@ -56,6 +56,14 @@ impl Lead {
         match self {
             Self::Red => "red",
             Self::Black => "black",
+        }
+    }
+
+    /// The other one.
+    pub const fn other(self) -> Self {
+        match self {
+            Self::Red => Self::Black,
+            Self::Black => Self::Red,
         }
     }
 }
@@ -138,6 +146,8 @@ pub struct Desk {
     pub tab: Tab,
     /// The lead that goes to the next point picked.
     pub armed: Option<Lead>,
+    /// A reading was taken since: the next point picked begins another one.
+    pub fresh: bool,
     /// Where the red lead is.
     pub red: Option<Point>,
     /// Where the black lead is.
@@ -163,6 +173,7 @@ impl Default for Desk {
             point: None,
             tab: Tab::Call,
             armed: Some(Lead::Red),
+            fresh: false,
             red: None,
             black: None,
             setting: Setting::Leads(MeterFunction::Volts),
@@ -176,14 +187,23 @@ impl Default for Desk {
 }
 
 impl Desk {
-    /// Picks a point: the armed lead goes there. The first red is followed by the black.
+    /// Picks a point: the lead in hand goes there, and then the other one is in hand.
     pub fn pick(&mut self, point: Point) {
         self.point = Some(point);
-        if let Some(lead) = self.armed {
+        if let Some(lead) = self.lead_for(point) {
             self.put(lead, point);
-            if lead == Lead::Red && self.black.is_none() {
-                self.armed = Some(Lead::Black);
-            }
+            self.armed = Some(lead.other());
+        }
+        self.fresh = false;
+    }
+
+    /// The lead that a point would get if it were picked. After a reading, the black one stays at its ground while the
+    /// red one goes on to the next point, as one does at the heater.
+    pub fn lead_for(&self, point: Point) -> Option<Lead> {
+        let ground = matches!(point, Point::Screw(Screw::Shell | Screw::Pipe | Screw::G | Screw::N));
+        match self.armed {
+            Some(_) if self.fresh => Some(if ground { Lead::Black } else { Lead::Red }),
+            armed => armed,
         }
     }
 
@@ -217,7 +237,6 @@ impl Desk {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use plant::Screw;
 
     #[test]
     fn the_first_two_points_take_red_and_black() {
@@ -231,6 +250,24 @@ mod tests {
         desk.armed = Some(Lead::Red);
         desk.pick(Screw::H2.into());
         assert_eq!((desk.red, desk.black), (Some(Screw::H2.into()), Some(black)));
+    }
+
+    #[test]
+    fn after_a_reading_the_red_lead_goes_on_and_the_black_one_goes_to_a_ground() {
+        let mut desk = Desk::default();
+        let read = |desk: &mut Desk, picks: &[Screw]| {
+            picks.iter().for_each(|screw| desk.pick((*screw).into()));
+            desk.fresh = true;
+            (desk.red, desk.black)
+        };
+        let at = |red: Screw, black: Screw| (Some(red.into()), Some(black.into()));
+        assert_eq!(read(&mut desk, &[Screw::H1, Screw::H3]), at(Screw::H1, Screw::H3));
+        assert_eq!(read(&mut desk, &[Screw::Shell]), at(Screw::H1, Screw::Shell));
+        assert_eq!(read(&mut desk, &[Screw::H3]), at(Screw::H3, Screw::Shell));
+        assert_eq!(read(&mut desk, &[Screw::UEa, Screw::UEb]), at(Screw::UEa, Screw::UEb));
+        desk.armed = Some(Lead::Black);
+        desk.fresh = false;
+        assert_eq!(read(&mut desk, &[Screw::H1]), at(Screw::UEa, Screw::H1));
     }
 
     #[test]

@@ -108,8 +108,10 @@ impl Work {
         let Some(running) = &mut self.running else { return };
         let (next, _) = reduce(&running.session, action);
         running.session = Rc::new(next);
-        if let Action::Finding { .. } = action {
-            self.desk.ticks.clear();
+        match action {
+            Action::Finding { .. } => self.desk.ticks.clear(),
+            Action::Meter { .. } => self.desk.fresh = true,
+            _ => {}
         }
     }
 
@@ -126,7 +128,10 @@ impl Work {
             }
             Msg::Turn(tab) => desk.tab = tab,
             Msg::Pick(point) => desk.pick(point),
-            Msg::Arm(lead) => desk.armed = lead,
+            Msg::Arm(lead) => {
+                desk.armed = lead;
+                desk.fresh = false;
+            }
             Msg::Put(lead, point) => desk.put(lead, point),
             Msg::Set(setting) => desk.setting = setting,
             Msg::Clamp(around) => {

@@ -176,7 +176,7 @@ fn targets(next: &Next, desk: &Desk) -> Vec<Target> {
                 if at == Some(*point) {
                     continue;
                 }
-                if desk.armed != Some(lead) {
+                if desk.lead_for(*point) != Some(lead) {
                     all.push(to(format!("[data-act='arm-{}']", lead.name())));
                 }
                 all.push(to(format!(".detail [data-point='{point}']")));

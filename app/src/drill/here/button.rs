@@ -56,10 +56,10 @@ pub fn HereButton(props: &Props) -> Html {
                 { "?" }
             </button>
             <dialog ref={node} class="dialog here-sheet" aria-label={title.clone()} {onclose}>
-                <header class="dialog-head">
+                <div class="dialog-head">
                     <h2>{ title }</h2>
                     <button type="button" class="quiet" onclick={close.reform(|_: MouseEvent| ())}>{ crate::text::CLOSE }</button>
-                </header>
+                </div>
                 if *open {
                     <HereSheet session={props.session.clone()} onclose={close} />
                 }

@@ -9,6 +9,7 @@ use quantity::{Amps, Pressure, Temperature, Volts, Volume, Watts};
 use yew::prelude::*;
 
 use crate::drill::place::{Offer, Offers};
+use crate::glossary::WordsHere;
 use crate::store::use_work;
 use crate::text;
 use crate::units::Units;
@@ -64,6 +65,7 @@ pub fn VanShelves(props: &Props) -> Html {
     html! {
         <div class="shelves">
             <p>{ text::cost(props.session.me.cost) }</p>
+            <WordsHere texts={offers.iter().map(Offer::label).collect::<Vec<_>>()} />
             <Offers {offers} caution={text::act_caution(&any).map(AttrValue::from)} />
         </div>
     }

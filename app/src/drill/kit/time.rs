@@ -7,17 +7,19 @@ use crate::drill::place::{Offer, Offers};
 use crate::said::use_language;
 use crate::text;
 
-/// How long one may wait, in minutes.
-const WAITS: [f64; 9] = [5.0, 1.0, 2.0, 10.0, 20.0, 30.0, 60.0, 120.0, 240.0];
+/// How long one mostly waits, in minutes: a button each.
+const MOSTLY: [f64; 4] = [5.0, 10.0, 30.0, 60.0];
+/// How long else one may wait, in minutes.
+const WAITS: [f64; 5] = [1.0, 2.0, 20.0, 120.0, 240.0];
 
 /// Waiting.
 #[component]
 pub fn Time() -> Html {
     use_language();
     let waits = WAITS.map(|minutes| (text::minutes(minutes), Action::Wait { minutes }));
-    let offers = vec![
-        Offer::choose(text::WAIT, text::WAIT_VERB, waits),
-        Offer::plain(Action::WaitForCutOut, text::WAIT_CUT_OUT),
-    ];
+    let mut offers: Vec<Offer> =
+        MOSTLY.map(|minutes| Offer::plain(Action::Wait { minutes }, text::minutes(minutes))).into();
+    offers.push(Offer::plain(Action::WaitForCutOut, text::WAIT_CUT_OUT));
+    offers.push(Offer::choose(text::WAIT, text::WAIT_VERB, waits));
     html! { <div class="time"><Offers title={text::TIME} {offers} /></div> }
 }

@@ -11,8 +11,8 @@ use crate::units::{Units, size};
 
 /// How far a valve may be set: shut, a quarter, half, full.
 const OPENINGS: [f64; 4] = [0.0, 0.25, 0.5, 1.0];
-/// Buckets, in gallons.
-const BUCKETS: [f64; 6] = [1.0, 2.0, 5.0, 10.0, 20.0, 40.0];
+/// Buckets, in gallons, the usual one first.
+const BUCKETS: [f64; 6] = [5.0, 1.0, 2.0, 10.0, 20.0, 40.0];
 
 fn set(now: f64, act: impl Fn(f64) -> Action) -> Vec<Offer> {
     OPENINGS
