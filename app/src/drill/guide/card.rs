@@ -230,10 +230,9 @@ fn mark(targets: &[Target]) -> Option<Element> {
     Some(element)
 }
 
-/// Gives the focus to the first of them that is on the page, and brings it into view.
+/// Gives the focus to the first of them that is on the page, which brings it into view.
 fn point_at(targets: &[Target]) {
     let Some(element) = mark(targets) else { return };
-    element.scroll_into_view();
     // A point of the drawing takes the focus as a button does; it fails only for what is not in the page.
     let _ = element.unchecked_ref::<HtmlElement>().focus();
 }
