@@ -56,7 +56,7 @@ fn work(drill: &Drill) -> Worked {
     let mut visit = Visit::begin(Session::begin(drill.job.clone()), sound, drill.order.licence);
     visit.look_at_everything();
     let hurt = visit.hurt();
-    let mut left = suspicion::left(visit.job(), visit.sound(), &visit.seen);
+    let mut left = suspicion::left(visit.job(), visit.sound(), visit.evidence());
     // Of what nothing tells apart the commonest is meant; what nobody calls for comes last.
     let rank = |s: &Suspected| (s.fault.is_silent(), -s.fault.fault().weight.get());
     left.sort_by(|a, b| rank(a).partial_cmp(&rank(b)).unwrap());

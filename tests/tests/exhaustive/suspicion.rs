@@ -3,6 +3,7 @@
 
 use std::cmp::{Ordering, Reverse};
 use std::collections::BinaryHeap;
+use std::ops::Range;
 
 use bench::{Action, Job, Session, Shown, Sight};
 use diagnosis::{Suspect, reads_alike, world};
@@ -35,6 +36,13 @@ const CERTAIN: usize = 50;
 /// An act of the visit and what it showed.
 pub type Seen = (Action, Shown);
 
+/// What a visit showed, and where in it the same was tried again and again.
+#[derive(Clone, Copy)]
+pub struct Evidence<'a> {
+    pub seen: &'a [Seen],
+    pub tried: &'a [Range<usize>],
+}
+
 /// A suspect at work: how far its house has been walked, and how often it showed something else.
 #[derive(Clone)]
 pub struct Suspected {
@@ -45,6 +53,8 @@ pub struct Suspected {
     house: Session,
     walked: usize,
     pub differs: usize,
+    /// What came of what is tried again and again, so far.
+    tries: Vec<Shown>,
 }
 
 /// A number at a share of its range.
@@ -69,7 +79,7 @@ impl Suspected {
             grow_worse(&mut job.home, *by_now);
         }
         let house = Session::begin(job);
-        Self { fault, parameters, shares, house, walked: 0, differs: 0 }
+        Self { fault, parameters, shares, house, walked: 0, differs: 0, tries: Vec::new() }
     }
 
     /// The same has to be done for both.
@@ -92,21 +102,40 @@ impl Suspected {
     }
 
     /// Walks on until more than so many acts have shown something else; whether the end was reached.
-    fn walk(&mut self, seen: &[Seen], most: usize) -> bool {
+    fn walk(&mut self, by: Evidence, most: usize) -> bool {
         while self.differs <= most {
-            let Some((act, shown)) = seen.get(self.walked) else { return true };
+            let at = self.walked;
+            let Some((act, shown)) = by.seen.get(at) else { return true };
             self.walked += 1;
             let there = self.house.step(act).shown;
             self.house.log.clear();
-            self.differs += differences(shown, &there);
+            let Some(tried) = by.tried.iter().find(|tried| tried.contains(&at)) else {
+                self.differs += differences(shown, &there);
+                continue;
+            };
+            self.tries.push(there);
+            if self.walked == tried.end {
+                let tries = std::mem::take(&mut self.tries);
+                let here: Vec<&Shown> = by.seen[tried.clone()].iter().map(|(_, shown)| shown).collect();
+                self.differs +=
+                    if same_now_and_then(&here, &tries.iter().collect::<Vec<_>>()) { 0 } else { PLAIN };
+            }
         }
         false
     }
 }
 
+/// Each thing that comes here comes there now and then, and the other way round.
+fn same_now_and_then(here: &[&Shown], there: &[&Shown]) -> bool {
+    let all_come = |these: &[&Shown], those: &[&Shown]| {
+        these.iter().all(|one| those.iter().any(|other| reads_alike(one, other)))
+    };
+    all_come(here, there) && all_come(there, here)
+}
+
 impl Suspected {
     /// The same fault with the numbers of its neighbourhood that fit best.
-    fn finer(self, job: &Job, seen: &[Seen]) -> Self {
+    fn finer(self, job: &Job, by: Evidence) -> Self {
         let parameters = self.fault.fault().parameters;
         let whole = |i: &usize| parameters.get(*i).is_some_and(|p| p.whole);
         let scales: Vec<usize> = (0..self.shares.len()).filter(|i| !whole(i)).collect();
@@ -119,7 +148,7 @@ impl Suspected {
                 let mut shares = here.shares.clone();
                 shares[i] = (shares[i] + sign * step).clamp(0.0, 1.0);
                 let mut there = Self::at(job, here.fault, shares);
-                if there.walk(seen, here.differs - 1) {
+                if there.walk(by, here.differs - 1) {
                     here = there;
                 }
             }
@@ -213,16 +242,16 @@ fn ladder(job: &Job, sound: &Home, silent: bool) -> Vec<Suspected> {
 
 /// The suspects whose houses would have shown the same, or the least else. What nobody calls for is thought of where
 /// nothing that somebody calls for fits.
-pub fn left(job: &Job, sound: &Home, seen: &[Seen]) -> Vec<Suspected> {
+pub fn left(job: &Job, sound: &Home, by: Evidence) -> Vec<Suspected> {
     let mut left: Vec<Suspected> = Vec::new();
     for silent in [false, true] {
         let mut race = Race::of(ladder(job, sound, silent));
         for _ in 0..MOST_TRIED {
             let least = left.first().map(|one| one.differs);
-            let Some(one) = race.next(seen, least.map_or(usize::MAX, close)) else { break };
+            let Some(one) = race.next(by, least.map_or(usize::MAX, close)) else { break };
             // Nothing has to be told apart that has the same done to it.
             let told = left.first().is_some_and(|best| best.same_repair(&one));
-            let one = if told { one } else { one.finer(job, seen) };
+            let one = if told { one } else { one.finer(job, by) };
             match one.differs.cmp(&least.unwrap_or(usize::MAX)) {
                 Ordering::Less => left = vec![one],
                 Ordering::Equal => left.push(one),
@@ -258,14 +287,14 @@ impl Race {
 
     /// Who comes to the end next with no more shown otherwise than so much. Of a fault's numbers that ask for one repair
     /// the best stand for all.
-    fn next(&mut self, seen: &[Seen], most: usize) -> Option<Suspected> {
+    fn next(&mut self, by: Evidence, most: usize) -> Option<Suspected> {
         while let Some((Reverse(differs), _, Reverse(i))) = self.next.pop().filter(|next| next.0.0 <= most) {
             let one = &self.all[i];
             if self.through.iter().any(|done| self.all[*done].is_like(one)) {
                 continue;
             }
             let one = &mut self.all[i];
-            if one.walk(seen, differs) {
+            if one.walk(by, differs) {
                 self.through.push(i);
                 return Some(one.clone());
             }

@@ -1,6 +1,7 @@
 //! The visit of a thorough technician: everything looked at and measured in a fixed order, then what the finding asks
 //! for, then the proof. Knows the acts, what they showed, the heater's plate and its diagram, and nothing else.
 
+use std::ops::Range;
 use std::rc::Rc;
 
 use bench::{
@@ -11,10 +12,10 @@ use diagnosis::{COVERS, Round};
 use drill::licence;
 use plant::fault::{FaultCase, FaultId, PartKind, Remedy, Scope};
 use plant::home::Home;
-use plant::{Circuit, End, Handle, Level, Place, Point, Tap, Wire};
-use quantity::{Amps, Pressure, Volume};
+use plant::{Circuit, End, Handle, Level, Place, Point, Screw, Tap, Wire};
+use quantity::{Amps, Pressure, Temperature, Volume};
 
-use crate::suspicion::Seen;
+use crate::suspicion::{Evidence, Seen};
 use crate::technician as by_the_book;
 
 /// Wires that carry an element's current while its thermostat calls.
@@ -32,6 +33,11 @@ const AT_THE_TOP: Action = Action::Thermometer { at: Probe::Shell { level: Level
 const COOLING: u32 = 48;
 /// Less than any element takes, in amperes.
 const LITTLE: f64 = 4.0;
+/// Stops of a dial.
+const LOWEST: Temperature = Temperature::fahrenheit(90.0);
+const HIGHEST: Temperature = Temperature::fahrenheit(150.0);
+/// How often a contact is tried: one that misses half its closings misses one of them.
+const TRIES: usize = 8;
 /// Looks at the drain at most, while it is flushed.
 const LONGEST_FLUSH: u32 = 60;
 /// Buckets drawn at most in one visit.
@@ -44,11 +50,13 @@ pub struct Visit {
     sound: Home,
     licence: Licence,
     pub seen: Vec<Seen>,
+    /// Where the same was tried again and again: what it does now and then counts, not in which order.
+    pub tried: Vec<Range<usize>>,
 }
 
 impl Visit {
     pub fn begin(session: Session, sound: Home, licence: Licence) -> Self {
-        Self { session, sound, licence, seen: Vec::new() }
+        Self { session, sound, licence, seen: Vec::new(), tried: Vec::new() }
     }
 
     /// Does one act; gives what it showed.
@@ -92,6 +100,22 @@ impl Visit {
                     self.sees(AT_THE_TOP);
                 }
             }
+        }
+        self.try_contacts();
+    }
+
+    /// Each dial down and up, and the contact beside it: dead, with its leads off.
+    fn try_contacts(&mut self) {
+        let contacts = [(Level::Upper, Screw::U1, Screw::U2), (Level::Lower, Screw::D1, Screw::D2)];
+        for (level, a, b) in contacts {
+            let began = self.seen.len();
+            for _ in 0..TRIES {
+                self.sees(Action::Dial { level, to: LOWEST });
+                self.sees(Action::Dial { level, to: HIGHEST });
+                let ohms = MeterFunction::Ohms;
+                self.sees(Action::Meter { function: ohms, red: a.into(), black: b.into() });
+            }
+            self.tried.push(began..self.seen.len());
         }
     }
 
@@ -179,6 +203,11 @@ impl Visit {
         }
         let on = |slot| [false, true].map(|on| Action::Breaker { slot, on });
         slots.into_iter().flat_map(on).collect()
+    }
+
+    /// What he goes by.
+    pub fn evidence(&self) -> Evidence<'_> {
+        Evidence { seen: &self.seen, tried: &self.tried }
     }
 
     pub fn job(&self) -> &Rc<bench::Job> {

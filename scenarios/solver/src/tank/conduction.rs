@@ -102,8 +102,10 @@ impl State {
     fn prepare(&self, w: &mut Scratch, inputs: &Inputs, height: f64, flow: f64) {
         for list in [&mut w.now, &mut w.heat, &mut w.link, &mut w.leak] {
             list.clear();
+            list.reserve(self.slugs.len());
         }
         w.count.clear();
+        w.count.reserve(self.slugs.len());
         let eddy = 4.17e6 * inputs.mixing.strength * flow;
         let mut eddies = Fade::new(inputs.inlet_height, inputs.mixing.decay);
         let (per_metre, per_area) = (inputs.loss / height, 1.0 / self.area);

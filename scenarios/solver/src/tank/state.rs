@@ -218,6 +218,7 @@ impl State {
         found: &mut Vec<Option<f64>>,
     ) {
         middles.clear();
+        middles.reserve(self.slugs.len());
         found.clear();
         let mut base = 0.0;
         for slug in &self.slugs {
