@@ -84,17 +84,18 @@ impl State {
             below = above;
             let Some((node, rest)) = slugs.split_at_mut_checked(count as usize) else { break };
             match node {
-                [slug] => slug.set(slug.enthalpy + gain / slug.mass),
+                [slug] => slug.enthalpy += gain / slug.mass,
                 [first, ..] => {
                     let enthalpy = first.enthalpy;
                     let mass: f64 = node.iter().map(|slug| slug.mass).sum();
-                    let pool = Slug::new(0.0, enthalpy + gain / mass);
-                    node.iter_mut().for_each(|slug| *slug = pool.of(slug.mass));
+                    let pool = enthalpy + gain / mass;
+                    node.iter_mut().for_each(|slug| slug.enthalpy = pool);
                 }
                 [] => {}
             }
             slugs = rest;
         }
+        Slug::refresh(&mut self.slugs);
         lost
     }
 
@@ -207,13 +208,15 @@ fn rough_heat_capacity(celsius: f64) -> f64 {
 
 /// Most of the heat it would take to even out that any slug exchanges in a step.
 fn haste(w: &Scratch, dt: f64) -> f64 {
-    let mut below = 0.0;
-    let rates = w.link.iter().zip(&w.leak).zip(&w.heat).map(|((&above, &leak), &heat)| {
+    let (mut below, mut most) = (0.0, 0.0);
+    for ((&above, &leak), &heat) in w.link.iter().zip(&w.leak).zip(&w.heat) {
         let rate = (below + above + leak) / heat;
         below = above;
-        rate
-    });
-    dt * rates.fold(0.0, f64::max)
+        if rate > most {
+            most = rate;
+        }
+    }
+    dt * most
 }
 
 /// Explicit midpoint rule; `now` becomes the temperatures of the middle.

@@ -33,6 +33,23 @@ impl Slug {
         *self = Self::new(self.mass, enthalpy);
     }
 
+    /// Gives many their temperature and volume anew after their enthalpies were changed, four abreast.
+    pub(super) fn refresh(slugs: &mut [Self]) {
+        let mut fours = slugs.chunks_exact_mut(4);
+        for four in &mut fours {
+            let [a, b, c, d] = four else { continue };
+            let ([ta, tb, tc, td], [va, vb, vc, vd]) =
+                water::liquids([a.enthalpy, b.enthalpy, c.enthalpy, d.enthalpy]);
+            (a.celsius, a.specific) = (ta, va);
+            (b.celsius, b.specific) = (tb, vb);
+            (c.celsius, c.specific) = (tc, vc);
+            (d.celsius, d.specific) = (td, vd);
+        }
+        for slug in fours.into_remainder() {
+            slug.set(slug.enthalpy);
+        }
+    }
+
     /// kg.
     pub fn mass(&self) -> f64 {
         self.mass

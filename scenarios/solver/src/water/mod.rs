@@ -224,6 +224,24 @@ pub fn specific_volume(enthalpy: f64) -> f64 {
     poly(&SPECIFIC_VOLUME, enthalpy.clamp(0.0, TOP) * 1e-5) * 1e-3
 }
 
+/// Temperatures in °C and volumes in m³ of a kilogram for several enthalpies in J/kg, to the bit as [`temperature`] and
+/// [`specific_volume`] give them. Side by side they need not wait for each other's sums.
+pub fn liquids<const N: usize>(enthalpies: [f64; N]) -> ([f64; N], [f64; N]) {
+    let inside = enthalpies.map(|h| h.clamp(0.0, TOP));
+    let x = inside.map(|h| h * 1e-5);
+    let (mut celsius, mut volume) = ([0.0; N], [0.0; N]);
+    for (t, v) in TEMPERATURE.iter().zip(&SPECIFIC_VOLUME).rev() {
+        for ((celsius, volume), x) in celsius.iter_mut().zip(&mut volume).zip(&x) {
+            *celsius = *celsius * x + t;
+            *volume = *volume * x + v;
+        }
+    }
+    for ((celsius, enthalpy), inside) in celsius.iter_mut().zip(&enthalpies).zip(&inside) {
+        *celsius += (enthalpy - inside) / BEYOND.get();
+    }
+    (celsius, volume.map(|v| v * 1e-3))
+}
+
 /// Boiling temperature in °C at a pressure in Pa absolute (IAPWS-97 region 4, equation 31).
 pub fn saturation_temperature(pascal: f64) -> f64 {
     let beta = (pascal.clamp(611.213, 2.0e6) * 1e-6).sqrt().sqrt();
