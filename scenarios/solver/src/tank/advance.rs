@@ -25,7 +25,7 @@ impl Tank {
         for cross in watch {
             cross.check(state)?;
         }
-        let mut work = Work::default();
+        let mut work = Work::of(self.layers);
         let mut report = Report::default();
         let mut kept = state.clone();
         let mut hint = f64::INFINITY;

@@ -4,7 +4,7 @@ use super::flow::Plume;
 use super::{Inputs, Slug, State};
 
 /// Work arrays, kept between steps so that nothing is allocated.
-#[derive(Clone, Default, Debug)]
+#[derive(Clone, Debug)]
 pub(super) struct Scratch {
     /// Slugs that sources lie in: what rises from them stirs the pool above.
     pub(super) stirred: Vec<Stirred>,
@@ -20,6 +20,26 @@ pub(super) struct Scratch {
     leak: Vec<f64>,
     upper: Vec<f64>,
     pivot: Vec<f64>,
+}
+
+impl Scratch {
+    /// Room for so many nodes: growing one by one costs more than a step.
+    pub(super) fn with_room(nodes: usize) -> Self {
+        let list = || Vec::with_capacity(nodes);
+        Self {
+            stirred: Vec::with_capacity(2),
+            plume: None,
+            count: Vec::with_capacity(nodes),
+            now: list(),
+            mid: list(),
+            new: list(),
+            heat: list(),
+            link: list(),
+            leak: list(),
+            upper: list(),
+            pivot: list(),
+        }
+    }
 }
 
 /// A source's slugs.

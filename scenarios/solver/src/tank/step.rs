@@ -2,7 +2,7 @@
 
 use super::conduction::{Scratch, Stirred};
 use super::flow::{Parcel, Plume};
-use super::{Filling, Inputs, Report, Slug, State, Tank};
+use super::{Filling, Inputs, Report, Slug, Source, State, Tank};
 use crate::water;
 
 /// A leak rather than a draw, m³/s: 0.6 gallons a minute. Its front creeps, so steps may be longer.
@@ -31,7 +31,6 @@ const DOSE: (f64, f64, f64) = (40e3, 180e3, 135.0);
 const STIRS: f64 = 50.0;
 
 /// Work space of a run of steps; holds no state.
-#[derive(Default)]
 pub(super) struct Work {
     conduction: Scratch,
     middles: Vec<(f64, f64)>,
@@ -39,6 +38,23 @@ pub(super) struct Work {
     pub(super) waters: Vec<f64>,
     slugs: Vec<Slug>,
 }
+
+impl Work {
+    /// For a tank of so many layers.
+    pub(super) fn of(layers: u32) -> Self {
+        let most = 2 * layers as usize;
+        Self {
+            conduction: Scratch::with_room(most),
+            middles: Vec::with_capacity(most),
+            beside: Vec::with_capacity(PROBES),
+            waters: Vec::with_capacity(PROBES),
+            slugs: Vec::with_capacity(most),
+        }
+    }
+}
+
+/// As many bodies on the wall as a heater has.
+const PROBES: usize = 5;
 
 /// Boundaries at the lower edge of a source, in layers below it. Both sides are fine: what is stirred while it is
 /// heated meets the cold at that edge afterwards.
@@ -148,13 +164,20 @@ impl Tank {
     /// Joins what is alike while water moves, except where it is about to be heated.
     fn gather(&self, state: &mut State, inputs: &Inputs, scratch: &mut Vec<Slug>) {
         let (area, layer) = (state.area, self.layer());
-        state.gather(layer, scratch, |from, to| {
-            inputs.sources.iter().filter(|source| source.watts > STIRS).any(|source| {
-                let half = 0.5 * source.spread;
-                let (low, high) = ((source.centre - half) * area, (source.centre + half) * area);
-                from < high + 0.5 * layer && to > low - layer
-            })
-        });
+        let reach = |source: &Source| {
+            let half = 0.5 * source.spread;
+            ((source.centre - half) * area - layer, (source.centre + half) * area + 0.5 * layer)
+        };
+        let mut strong = inputs.sources.iter().filter(|source| source.watts > STIRS).map(reach);
+        // A heater has two at most.
+        match (strong.next(), strong.next(), strong.next()) {
+            (None, ..) => state.gather(layer, scratch, |_, _| false),
+            (Some((low, high)), None, _) => state.gather(layer, scratch, |from, to| from < high && to > low),
+            _ => state.gather(layer, scratch, |from, to| {
+                let all = inputs.sources.iter().filter(|source| source.watts > STIRS);
+                all.map(reach).any(|(low, high)| from < high && to > low)
+            }),
+        }
     }
 
     /// Flows of one step; returns the flow at the inlet in m³/s and what it stirs.

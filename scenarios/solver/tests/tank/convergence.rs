@@ -67,11 +67,12 @@ fn steps_high() {
 /// A leak that runs all day, smaller and larger than what two elements in turn can warm. Each of a hundred
 /// switchings comes a little earlier or later, so that what is compared is heat and how warm the water came.
 ///
-/// Not between 0.25 and 0.45 gpm: there an element that never rests and one that cycles are both answers, and which
-/// is found hangs on the steps, whatever their rule.
+/// Not 0.3 gpm: there a lower element that never rests, its thermostat in the cold that comes in, and one that cycles are
+/// both answers, and which is found hangs on the first hour. Steps of a third and finer let it cycle, longer ones do not.
+/// At 0.4 gpm the cycle is the slowest, and its mean hangs on where in it the day ends.
 #[test]
 fn steps_leaks() {
-    for gpm in [0.1, 0.2, 0.5, 1.0] {
+    for gpm in [0.1, 0.2, 0.25, 0.35, 0.4, 0.45, 0.5, 1.0] {
         let leak = [(0.0, gpm * 1439.0, gpm)];
         let coarse = day_in(300.0, &tank(), &leak, false);
         let fine = day_in(300.0, &tank().refined(solver::tank::LAYERS, 0.1), &leak, false);
@@ -86,7 +87,7 @@ fn steps_leaks() {
             coarse.report.steps
         );
         assert!(
-            off < 0.2 && heat < 0.01 && 50 * switches <= fine.switches.len().max(100),
+            off < 0.3 && heat < 0.01 && 33 * switches <= fine.switches.len().max(100),
             "{off} {heat} {switches}"
         );
     }
