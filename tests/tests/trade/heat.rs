@@ -270,3 +270,36 @@ fn heat_traps_are_worth_a_hundredth_or_two() {
     let worth = factor - load / (load / factor + extra);
     assert!((0.008..0.022).contains(&worth), "{worth}");
 }
+
+/// Thermosiphon (no figure published; the sense of it is physics): without pump and check warm water rises round the
+/// return by itself, the more the warmer it is; a check, a shut valve or a cold tank ends it.
+#[test]
+fn warm_water_rises_round_a_return_by_itself() {
+    use plant::waterworks::Recirculation;
+    let carried = |fahrenheit: f64, check: bool, valve: f64| {
+        let mut plant = plant::Plant::sound(plant::Setting {
+            heater: HeaterModel::Plain40,
+            household: plant::household::HouseholdKind::Couple,
+            climate: plant::climate::Climate::MillValley,
+            day: 100,
+            in_line: None,
+            location: Default::default(),
+        });
+        plant.panel.breakers.iter_mut().for_each(|breaker| breaker.handle = plant::Handle::Off);
+        let size = Tank::of_volume(plant.plate.content().get(), plant.plate.height.get()).unwrap();
+        plant.tank = size.full_at(celsius(fahrenheit));
+        plant.plumbing.recirculation = Some(Recirculation { pump: false, check, valve });
+        let before = plant.plumbing.ledger.pipes.get();
+        plant.advance(quantity::Seconds::minutes(30.0));
+        (plant.plumbing.ledger.pipes.get() - before) / 1800.0
+    };
+    // The bare cold pipe takes up heat from the room in any case.
+    let still = carried(120.0, true, 1.0);
+    let [warm, hot] = [120.0, 150.0].map(|fahrenheit| carried(fahrenheit, false, 1.0) - still);
+    // More than in proportion: it is hotter, and it flows faster.
+    let further = (150.0 - 68.0) / (120.0 - 68.0);
+    assert!(warm > 50.0 && hot > 1.1 * further * warm, "{warm} {hot}");
+    for none in [carried(120.0, false, 0.0), carried(68.0, false, 1.0)] {
+        assert!((none - still).abs() < 0.01 * warm, "{none} {still} {warm}");
+    }
+}
