@@ -69,3 +69,14 @@ fn temperature_undoes_enthalpy() {
     }
     assert!(density(f64::NAN).is_nan());
 }
+
+/// Several side by side are the same to the last bit, inside the fits and beyond them.
+#[test]
+fn side_by_side_is_the_same() {
+    for i in -20..620 {
+        let four = [0.0, 0.3, 0.5, 0.9].map(|part| (f64::from(i) + part) * 1e3);
+        let (celsius, volume) = liquids(four);
+        assert_eq!(celsius.map(f64::to_bits), four.map(|h| temperature(h).to_bits()));
+        assert_eq!(volume.map(f64::to_bits), four.map(|h| specific_volume(h).to_bits()));
+    }
+}
