@@ -213,6 +213,36 @@ impl State {
         all_wet && (base - height.max(0.0) * self.area).abs() < 0.5 * layer
     }
 
+    /// The number of slugs below each of some heights where [`Self::cut`] would find a boundary and change nothing,
+    /// in one walk; nothing where it would have to make one.
+    pub(super) fn boundaries<const N: usize>(&self, heights: [f64; N], layer: f64) -> Option<[usize; N]> {
+        let cuts = heights.map(|height| height.max(0.0) * self.area);
+        let slack = SLACK * layer;
+        let mut found = [usize::MAX; N];
+        let mut base = 0.0;
+        for (i, slug) in self.slugs.iter().enumerate() {
+            let top = base + slug.volume();
+            let mut missing = false;
+            for (found, cut) in found.iter_mut().zip(&cuts).filter(|(found, _)| **found == usize::MAX) {
+                let (low, high) = (cut - base, top - cut);
+                if high < 0.0 {
+                    missing = true;
+                } else if low <= slack {
+                    *found = i;
+                } else if high <= slack {
+                    *found = i + 1;
+                } else {
+                    return None;
+                }
+            }
+            if !missing {
+                return Some(found);
+            }
+            base = top;
+        }
+        Some(found.map(|found| found.min(self.slugs.len())))
+    }
+
     /// Makes a boundary at a height; returns the number of slugs below it. One close by is moved there, so that no
     /// sliver is left between the two.
     pub(super) fn cut(&mut self, height: f64, layer: f64) -> usize {

@@ -290,10 +290,15 @@ impl Tank {
             let mut lowest = 0;
             let stirs = source.watts > STIRS;
             if stirs && !state.moving {
-                for below in EDGE {
-                    state.cut(low - below * self.height / f64::from(self.layers), self.layer());
-                }
-                lowest = state.cut(low, self.layer());
+                let edges = EDGE.map(|below| low - below * self.height / f64::from(self.layers));
+                lowest = if let Some([at, ..]) = state.boundaries(edges, self.layer()) {
+                    at
+                } else {
+                    for edge in edges {
+                        state.cut(edge, self.layer());
+                    }
+                    state.cut(low, self.layer())
+                };
             }
             let area = state.area;
             // The covered stretch; below a full tank's last thousandth all of it.

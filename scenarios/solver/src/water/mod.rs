@@ -226,6 +226,7 @@ pub fn specific_volume(enthalpy: f64) -> f64 {
 
 /// Temperatures in °C and volumes in m³ of a kilogram for several enthalpies in J/kg, to the bit as [`temperature`] and
 /// [`specific_volume`] give them. Side by side they need not wait for each other's sums.
+#[inline]
 pub fn liquids<const N: usize>(enthalpies: [f64; N]) -> ([f64; N], [f64; N]) {
     let inside = enthalpies.map(|h| h.clamp(0.0, TOP));
     let x = inside.map(|h| h * 1e-5);
