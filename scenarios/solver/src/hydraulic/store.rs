@@ -162,11 +162,16 @@ impl Store {
             high *= 2.0;
         }
         for _ in 0..80 {
+            let before = (low, high);
             let middle = 0.5 * (low + high);
             if self.capacity(middle).0 < self.water {
                 low = middle;
             } else {
                 high = middle;
+            }
+            // Neighbouring numbers: nothing moves any more.
+            if before == (low, high) {
+                break;
             }
         }
         0.5 * (low + high)

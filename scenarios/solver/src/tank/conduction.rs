@@ -10,16 +10,22 @@ pub(super) struct Scratch {
     pub(super) stirred: Vec<Stirred>,
     /// Slugs that what comes in keeps stirred: nothing resists the heat between them or on their side of the eddy.
     pub(super) plume: Option<Plume>,
-    /// Slugs of each node.
-    count: Vec<u32>,
+    nodes: Vec<Node>,
     now: Vec<f64>,
     mid: Vec<f64>,
     new: Vec<f64>,
-    heat: Vec<f64>,
-    link: Vec<f64>,
-    leak: Vec<f64>,
     upper: Vec<f64>,
     pivot: Vec<f64>,
+}
+
+/// A slug, or a pool of several: heat capacity in J/K, conductance upwards and to the room in W/K.
+#[derive(Clone, Copy, Debug)]
+struct Node {
+    heat: f64,
+    link: f64,
+    leak: f64,
+    /// Slugs.
+    count: u32,
 }
 
 impl Scratch {
@@ -29,13 +35,10 @@ impl Scratch {
         Self {
             stirred: Vec::with_capacity(2),
             plume: None,
-            count: Vec::with_capacity(nodes),
+            nodes: Vec::with_capacity(nodes),
             now: list(),
             mid: list(),
             new: list(),
-            heat: list(),
-            link: list(),
-            leak: list(),
             upper: list(),
             pivot: list(),
         }
@@ -93,9 +96,7 @@ impl State {
         let (mut lost, mut below) = (0.0, 0.0);
         let next = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
         let mut slugs = self.slugs.as_mut_slice();
-        for ((((&count, &t), t_above), &link), &leak) in
-            w.count.iter().zip(&w.now).zip(next).zip(&w.link).zip(&w.leak)
-        {
+        for ((&Node { link, leak, count, .. }, &t), t_above) in w.nodes.iter().zip(&w.now).zip(next) {
             let leak = leak * (t - inputs.ambient);
             // The topmost link is zero.
             let above = link * (t - t_above);
@@ -121,12 +122,10 @@ impl State {
 
     /// Temperatures, heat capacities, conductances of the nodes: slugs, and pools that are stirred and so one.
     fn prepare(&self, w: &mut Scratch, inputs: &Inputs, height: f64, flow: f64) {
-        for list in [&mut w.now, &mut w.heat, &mut w.link, &mut w.leak] {
-            list.clear();
-            list.reserve(self.slugs.len());
-        }
-        w.count.clear();
-        w.count.reserve(self.slugs.len());
+        w.now.clear();
+        w.now.reserve(self.slugs.len());
+        w.nodes.clear();
+        w.nodes.reserve(self.slugs.len());
         let eddy = 4.17e6 * inputs.mixing.strength * flow;
         let mut eddies = Fade::new(inputs.inlet_height, inputs.mixing.decay);
         let (per_metre, per_area) = (inputs.loss / height, 1.0 / self.area);
@@ -163,18 +162,23 @@ impl State {
                     _ => half + last,
                 };
                 // Two pools that touch are one as soon as they are equally warm.
-                w.link.push(k * self.area / path.max(LEAST_PATH));
+                if let Some(below) = w.nodes.last_mut() {
+                    below.link = k * self.area / path.max(LEAST_PATH);
+                }
             }
             w.now.push(celsius);
-            w.heat.push(mass * rough_heat_capacity(celsius));
-            w.leak.push(per_metre * thick);
-            w.count.push(count as u32);
+            w.nodes.push(Node {
+                heat: mass * rough_heat_capacity(celsius),
+                // Nothing above the topmost.
+                link: 0.0,
+                leak: per_metre * thick,
+                count: count as u32,
+            });
             base += thick;
             last = node.last().map_or(half, |top| 0.5 * top.volume() * per_area);
             slugs = rest;
             i += count;
         }
-        w.link.push(0.0);
     }
 }
 
@@ -229,7 +233,7 @@ fn rough_heat_capacity(celsius: f64) -> f64 {
 /// Most of the heat it would take to even out that any slug exchanges in a step.
 fn haste(w: &Scratch, dt: f64) -> f64 {
     let (mut below, mut most) = (0.0, 0.0);
-    for ((&above, &leak), &heat) in w.link.iter().zip(&w.leak).zip(&w.heat) {
+    for &Node { heat, link: above, leak, .. } in &w.nodes {
         let rate = (below + above + leak) / heat;
         below = above;
         if rate > most {
@@ -245,8 +249,8 @@ fn midpoint(w: &mut Scratch, ambient: f64, dt: f64) {
     let mut below = 0.0;
     let above = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
     w.new.clear();
-    w.new.extend(w.now.iter().zip(above).zip(&w.heat).zip(&w.link).zip(&w.leak).map(
-        |((((&t, t_above), &heat), &link), &leak)| {
+    w.new.extend(w.now.iter().zip(above).zip(&w.nodes).map(
+        |((&t, t_above), &Node { heat, link, leak, .. })| {
             let up = link * (t - t_above);
             let gain = below - up - leak * (t - ambient);
             below = up;
@@ -265,8 +269,8 @@ fn one_stage(w: &mut Scratch, ambient: f64, dt: f64) {
     // Factors and goes forward in one pass. `from` is the heat from the slug below at the start.
     let (mut below, mut ratio, mut carried, mut from) = (0.0, 0.0, 0.0, 0.0);
     let next = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
-    let known = w.now.iter().zip(next).zip(&w.heat).zip(&w.link).zip(&w.leak);
-    for (((((&t, t_above), &heat), &link), &leak), (upper, new)) in
+    let known = w.now.iter().zip(next).zip(&w.nodes);
+    for (((&t, t_above), &Node { heat, link, leak, .. }), (upper, new)) in
         known.zip(w.upper.iter_mut().zip(&mut w.new))
     {
         let above = s * link;
@@ -298,9 +302,9 @@ fn two_stages(w: &mut Scratch, ambient: f64, dt: f64) {
     // Trapezoidal stage to γ·dt: factors and goes forward in one pass.
     let (mut below, mut ratio, mut carried, mut from) = (0.0, 0.0, 0.0, 0.0);
     let next = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
-    let known = w.now.iter().zip(next).zip(&w.heat).zip(&w.link).zip(&w.leak);
+    let known = w.now.iter().zip(next).zip(&w.nodes);
     let wanted = w.upper.iter_mut().zip(&mut w.pivot).zip(&mut w.mid);
-    for (((((&t, t_above), &heat), &link), &leak), ((upper, slot), mid)) in known.zip(wanted) {
+    for (((&t, t_above), &Node { heat, link, leak, .. }), ((upper, slot), mid)) in known.zip(wanted) {
         let (above, leak) = (s * link, s * leak);
         let to = above * (t - t_above);
         let right = heat * t + from - to + leak * (2.0 * ambient - t);
@@ -319,8 +323,10 @@ fn two_stages(w: &mut Scratch, ambient: f64, dt: f64) {
     let past = (1.0 - GAMMA) * (1.0 - GAMMA) / (GAMMA * (2.0 - GAMMA));
     let recent = 1.0 / (GAMMA * (2.0 - GAMMA));
     let (mut below, mut carried) = (0.0, 0.0);
-    let known = w.now.iter().zip(&w.mid).zip(&w.heat).zip(&w.link).zip(&w.leak);
-    for (((((&t, &mid), &heat), &link), &leak), (&pivot, new)) in known.zip(w.pivot.iter().zip(&mut w.new)) {
+    let known = w.now.iter().zip(&w.mid).zip(&w.nodes);
+    for (((&t, &mid), &Node { heat, link, leak, .. }), (&pivot, new)) in
+        known.zip(w.pivot.iter().zip(&mut w.new))
+    {
         let right = heat * (recent * mid - past * t) + s * leak * ambient;
         carried = (right + below * carried) * pivot;
         below = s * link;
