@@ -1,12 +1,15 @@
 //! Everything that drives a browser. A new group of checks is a file here and a line below.
 #![allow(clippy::panic, reason = "a test program: a failure here is the answer")]
 
+mod away;
+mod by_ear;
 mod calls;
 mod class;
 mod first;
 mod frames;
 mod heaters;
 mod identity;
+mod legible;
 mod opening;
 mod practice;
 mod sights;

@@ -67,6 +67,8 @@ impl<'a> Work<'a> {
         }
         let slug = slug(action);
         let listed = format!("select:has(option[value='{slug}'])");
+        // What can be done at a place is drawn in several turns.
+        self.browser.wait_until(&format!("document.querySelector(\"{}, {listed}\")", act(action)));
         if !self.browser.has(&act(action)) && self.browser.has(&listed) {
             let list = self.browser.reach(self.hand, &listed);
             self.browser.choose(self.hand, &list, &slug);

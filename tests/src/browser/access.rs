@@ -47,13 +47,16 @@ impl Browser {
     /// Keeps a picture of what is in view as `tests/out/NAME.png`.
     #[track_caller]
     pub fn picture(&self, name: &str) -> PathBuf {
-        self.capture(name, json!({ "format": "png" }))
+        self.capture(name, json!({ "format": "png", "optimizeForSpeed": true }))
     }
 
     /// Keeps a picture of the whole page, below the fold too.
     #[track_caller]
     pub fn picture_of_all(&self, name: &str) -> PathBuf {
-        self.capture(name, json!({ "format": "png", "captureBeyondViewport": true }))
+        self.capture(
+            name,
+            json!({ "format": "png", "optimizeForSpeed": true, "captureBeyondViewport": true }),
+        )
     }
 
     #[track_caller]

@@ -33,8 +33,11 @@ for (let node = walk.nextNode(); node; node = walk.nextNode()) {
     }
 }
 const dialog = document.querySelector('dialog[open]');
+all.sort((a, b) => a.box.top - b.box.top);
 all.forEach((a, at) => {
-    for (const b of all.slice(at + 1)) {
+    for (let next = at + 1; next < all.length; next += 1) {
+        const b = all[next];
+        if (b.box.top > a.box.bottom) break;
         if (a.one === b.one) continue;
         if (dialog && dialog.contains(a.one) !== dialog.contains(b.one)) continue;
         const across = Math.min(a.box.right, b.box.right) - Math.max(a.box.left, b.box.left);
@@ -50,10 +53,32 @@ for (const one of document.querySelectorAll('button, a.button, h1, h2, h3, td, t
 }
 return [...new Set(found)];";
 
+/// What is pressed and smaller than asked. What has a label is as large as both together.
+const SMALL: &str = "
+const [least] = arguments;
+const found = [];
+for (const one of document.querySelectorAll('a[href], button, select, input, textarea, summary, [role=button], [role=slider]')) {
+    if (!one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) || one.closest('dialog:not([open]), .skip, .report, .markers')) continue;
+    const running = getComputedStyle(one).display === 'inline' && one.parentElement.textContent.trim() !== one.textContent.trim();
+    if (running) continue;
+    const boxes = [one, one.closest('label'), one.querySelector('.hit')].filter(Boolean).map((each) => each.getBoundingClientRect());
+    const [width, height] = ['width', 'height'].map((side) => Math.max(...boxes.map((box) => box[side])));
+    if (width < 1 || height < 1) continue;
+    if (width < least - 0.5 || height < least - 0.5)
+        found.push(`${one.getAttribute('aria-label') ?? one.textContent.trim().slice(0, 40)} (${one.tagName.toLowerCase()}): ${width.toFixed(0)} by ${height.toFixed(0)}`);
+}
+return [...new Set(found)];";
+
 impl Browser {
     /// What is amiss with the words in view; an empty list is well.
     pub fn amiss(&self) -> Value {
         self.run(AMISS, &[])
+    }
+
+    /// What is too small for a finger, by name: less than so many CSS pixels in width or height, but for links in
+    /// running text, and for the marks on the plots, each of which stands in the list of acts too.
+    pub fn too_small(&self, least: f64) -> Value {
+        self.run(SMALL, &[json!(least)])
     }
 
     /// Sees that no word in view is cut or lies over another, and that nothing sticks out sideways.

@@ -41,6 +41,36 @@ impl Browser {
         self.query(role, None).iter().map(name_of).collect()
     }
 
+    /// The first element with this role and exactly this name, inside another one or anywhere; waits for it. For names
+    /// that stand in several places and do the same in each.
+    #[track_caller]
+    pub fn first_role(&self, within: Option<&Element<'_>>, role: &str, name: &str) -> Element<'_> {
+        let root = within.map(|one| {
+            let (_, number) = one.id.rsplit_once('.').expect("an element's name ends with its number");
+            number.parse::<u64>().expect("the browser's number of an element")
+        });
+        let found = self.wait(|| self.named_nodes(&self.query_in(root, role, Some(name))).into_iter().next());
+        found.unwrap_or_else(|| {
+            panic!(
+                "no {role} named {name:?} after {PATIENCE:?}; there are: {:?}\nConsole: {:?}",
+                self.names(role),
+                self.messages()
+            )
+        })
+    }
+
+    /// Everything that a screen reader would say from the page's beginning to its end.
+    #[track_caller]
+    pub fn heard(&self) -> String {
+        let tree = self.command("Accessibility.getFullAXTree", json!({}));
+        let said = tree["nodes"]
+            .as_array()
+            .into_iter()
+            .flatten()
+            .filter(|node| node["role"]["value"] == "StaticText");
+        said.filter_map(|node| node["name"]["value"].as_str()).collect::<Vec<_>>().join(" ")
+    }
+
     /// The first element that a selector fits; waits for it.
     #[track_caller]
     pub fn css(&self, selector: &str) -> Element<'_> {
@@ -68,7 +98,10 @@ impl Browser {
     /// The driver names an element by its frame and the browser's number for it; the accessibility tree has the
     /// number, and any other element of the page has the frame.
     fn with_role(&self, role: &str, name: Option<&str>) -> Vec<Element<'_>> {
-        let nodes = self.query(role, name);
+        self.named_nodes(&self.query(role, name))
+    }
+
+    fn named_nodes(&self, nodes: &[Value]) -> Vec<Element<'_>> {
         let numbers: Vec<_> = nodes.iter().filter_map(|node| node["backendDOMNodeId"].as_u64()).collect();
         if numbers.is_empty() {
             return Vec::new();
@@ -80,10 +113,20 @@ impl Browser {
 
     /// Nodes of the accessibility tree; none while the page is being replaced.
     fn query(&self, role: &str, name: Option<&str>) -> Vec<Value> {
-        let Ok(document) = self.driver.command("DOM.getDocument", json!({ "depth": 0 })) else {
-            return Vec::new();
+        self.query_in(None, role, name)
+    }
+
+    /// The same below a node of the browser's own number.
+    fn query_in(&self, root: Option<u64>, role: &str, name: Option<&str>) -> Vec<Value> {
+        let mut asked = match root {
+            Some(number) => json!({ "backendNodeId": number, "role": role }),
+            None => {
+                let Ok(document) = self.driver.command("DOM.getDocument", json!({ "depth": 0 })) else {
+                    return Vec::new();
+                };
+                json!({ "nodeId": document["root"]["nodeId"], "role": role })
+            }
         };
-        let mut asked = json!({ "nodeId": document["root"]["nodeId"], "role": role });
         if let Some(name) = name {
             asked["accessibleName"] = json!(name);
         }
