@@ -69,7 +69,7 @@ fn rewind(work: &WorkHandle, running: &Running, head: Head, kept: usize, told: C
     let work = work.dispatcher();
     let drill = running.drill.clone();
     let folded = Callback::from(move |session: Session| {
-        let (restored, session) = (session.log.len(), Rc::new(session));
+        let (restored, session) = (session.log.len(), session.into());
         let running = Running { head: head.clone(), drill: drill.clone(), session, restored, found: false };
         work.dispatch(Msg::Rewound(running));
         told.emit(());

@@ -5,25 +5,46 @@ use std::rc::Rc;
 use words::{Language, Voice};
 use yew::prelude::*;
 
-use crate::store::use_work;
+use crate::store::use_steady;
 use crate::text::voice;
+use crate::units::Units;
+
+/// How the page speaks.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub struct Speech {
+    /// The language on the screen.
+    pub language: Language,
+    /// The units on the screen.
+    pub units: Units,
+}
+
+/// How the page speaks now.
+#[hook]
+pub fn use_speech() -> Speech {
+    use_steady().speech
+}
 
 /// The language chosen on the page. Whoever shows a text calls this, so that it is said again in another one.
 #[hook]
 pub fn use_language() -> Language {
-    use_work().language
+    use_speech().language
+}
+
+/// The units chosen on the page.
+#[hook]
+pub fn use_units() -> Units {
+    use_speech().units
 }
 
 /// The voice in the units chosen on the page.
 #[hook]
 pub fn use_voice() -> Rc<Voice> {
-    voice(use_work().desk.units)
+    voice(use_units())
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::units::Units;
     use std::path::Path;
 
     fn sources(folder: &Path, into: &mut Vec<String>) {
@@ -67,7 +88,14 @@ mod tests {
         let mut seen = 0;
         for source in all.iter().filter_map(|source| source.split("#[cfg(test)]").next()) {
             for body in source.split("#[component]").skip(1).filter(|body| body.contains("text::")) {
-                let follows = ["use_work()", "use_voice()", "use_language()"];
+                let follows = [
+                    "use_work()",
+                    "use_voice()",
+                    "use_language()",
+                    "use_units()",
+                    "use_speech()",
+                    "use_steady()",
+                ];
                 assert!(follows.iter().any(|hook| body.contains(hook)), "{body}");
                 seen += 1;
             }

@@ -1,9 +1,9 @@
 //! The gallery in a browser: every group at three sizes, light, dark and in forced colours, a picture of each; and no
-//! text cut or lying over another, in both languages, at 100 and 200 %, in the gallery and on every page.
+//! text cut or lying over another, in both languages, at 100 and 200 %. One page load for all: groups, sizes, colours
+//! and languages are exchanged on the page.
 //!
 //! Works on a quick build of the page in `TANKWRIGHT_GALLERY`; without one there is nothing to show, and it says so.
 
-use bench::Action;
 use serde_json::json;
 use tankwright_tests::browser::{Browser, Screen};
 
@@ -14,8 +14,6 @@ const GROUPS: [&str; 9] =
 const SIZES: [(u32, u32); 3] = [(1440, 900), (1024, 768), (390, 844)];
 /// Sizes on which words are tried: the same, then the first two at 200 %, and the narrowest that a page must bear.
 const LEGIBLE: [(u32, u32); 6] = [(1440, 900), (1024, 768), (390, 844), (720, 450), (512, 384), (320, 640)];
-/// Acts of a job that a log shows without scrolling.
-const SHORT: usize = 4;
 /// The tallest picture taken.
 const TALLEST: f64 = 15_000.0;
 
@@ -25,41 +23,49 @@ fn opened() -> Option<Browser> {
         eprintln!("left out: TANKWRIGHT_GALLERY names no quick build of the page");
         return None;
     }
-    Browser::open_page(Screen::DESK)
+    Browser::open_page_at(Screen::DESK, "#/gallery")
 }
 
-fn go(browser: &Browser, below: &str, wait_for: &str) {
-    browser.go(below);
-    browser.reload();
-    browser.wait_until(&format!("document.querySelector(\"{wait_for}\")"));
+/// Shows a group on the page that is there.
+fn show(browser: &Browser, group: &str) {
+    browser.run("location.hash = `#/gallery/${arguments[0]}`;", &[json!(group)]);
+    browser.wait_until(&format!("document.querySelector('.frames[data-group={group}] figure')"));
+    browser.wait_until("!document.querySelector('.filling')");
 }
 
 /// As tall as the page is, so that all of it is in view.
-fn stretch(browser: &Browser, width: u32, dark: bool, forced: bool) {
+fn stretch(browser: &Browser, (width, height): (u32, u32), dark: bool, forced: bool) {
+    browser.show_at(width, height, dark, forced);
+    browser.run("window.dispatchEvent(new Event('resize'));", &[]);
     let height = browser.run("return document.documentElement.scrollHeight;", &[]).as_f64().unwrap_or(900.0);
     browser.show_at(width, height.min(TALLEST) as u32, dark, forced);
     browser.run("window.dispatchEvent(new Event('resize'));", &[]);
 }
 
+/// Turns to a language, before the empty list of groups: what is shown after it is made anew.
 fn speak(browser: &Browser, language: &str) {
-    browser.run("localStorage.setItem('tankwright.language', arguments[0]);", &[json!(language)]);
+    browser.run("location.hash = '#/gallery';", &[]);
+    browser.wait_until("!document.querySelector('.frames figure')");
+    if browser.run("return document.documentElement.lang.slice(0, 2);", &[]) != json!(language) {
+        browser.run("document.querySelector('[data-act=language]').click();", &[]);
+        browser.wait_until(&format!("document.documentElement.lang.startsWith('{language}')"));
+    }
 }
 
 #[test]
 fn pictures_of_every_group() {
     let Some(browser) = opened() else { return };
     for group in GROUPS {
-        for (width, height) in SIZES {
-            browser.show_at(width, height, false, false);
-            go(&browser, &format!("#/gallery/{group}"), ".frames figure");
+        show(&browser, group);
+        for size in SIZES {
             for (name, dark, forced) in [
                 ("light", false, false),
                 ("dark", true, false),
                 ("forced", false, true),
                 ("forced-dark", true, true),
             ] {
-                stretch(&browser, width, dark, forced);
-                browser.picture(&format!("gallery-{group}-{width}-{name}"));
+                stretch(&browser, size, dark, forced);
+                browser.picture(&format!("gallery-{group}-{}-{name}", size.0));
             }
         }
     }
@@ -72,58 +78,11 @@ fn no_text_of_the_gallery_is_cut_or_overlaps() {
     for language in ["en", "es"] {
         speak(&browser, language);
         for group in GROUPS {
-            for (width, height) in LEGIBLE {
-                browser.show_at(width, height, false, false);
-                go(&browser, &format!("#/gallery/{group}"), ".frames figure");
-                stretch(&browser, width, false, false);
-                browser.assert_legible(&format!("{group} in {language} on {width}"));
+            show(&browser, group);
+            for size in LEGIBLE {
+                stretch(&browser, size, false, false);
+                browser.assert_legible(&format!("{group} in {language} on {}", size.0));
             }
         }
     }
-}
-
-#[test]
-fn no_text_of_a_page_is_cut_or_overlaps() {
-    let Some(browser) = opened() else { return };
-    let call = drill::Attempt::read(include_str!("../browser/calls/whole-call.json")).expect("the call");
-    let code = drill::code::encode(&call.order).expect("a code");
-    let pages = [
-        ("#/", "[data-door=practise]"),
-        ("#/exam", "[data-door=enter]"),
-        ("#/instructor", "[data-door=handout]"),
-        ("#/sources", ".sources"),
-        ("#/atlas", "main"),
-        ("#/drill", ".drill"),
-        ("#/debrief", ".debrief"),
-    ];
-    for language in ["en", "es"] {
-        for (below, wait_for) in pages {
-            // A long log scrolls under its own heading: the drill is looked at near its beginning.
-            let acts = if below == "#/drill" { SHORT.min(call.actions.len()) } else { call.actions.len() };
-            keep(&browser, &code, call.actions.get(..acts).unwrap_or_default());
-            speak(&browser, language);
-            for (width, height) in LEGIBLE {
-                browser.show_at(width, height, false, false);
-                go(&browser, below, wait_for);
-                if below == "#/sources" || below == "#/atlas" || width < 761 {
-                    browser.assert_legible(&format!("{below} in {language} on {width}"));
-                    continue;
-                }
-                stretch(&browser, width, false, false);
-                browser.assert_legible(&format!("{below} in {language} on {width}"));
-            }
-        }
-    }
-}
-
-/// Puts a job on the browser's device, as the page keeps it.
-fn keep(browser: &Browser, drill: &str, actions: &[Action]) {
-    let head = json!({ "attempt": "1", "drill": drill, "learner": "" }).to_string();
-    let acts: Vec<String> = actions.iter().map(|one| serde_json::to_string(one).expect("an act")).collect();
-    browser.run(
-        "localStorage.clear();
-         localStorage.setItem('tankwright.job', arguments[0]);
-         arguments[1].forEach((act, at) => localStorage.setItem(`tankwright.act.${at + 1}`, act));",
-        &[json!(head), json!(acts)],
-    );
 }

@@ -18,7 +18,7 @@ use crate::exam::Locked;
 use crate::route::Route;
 use crate::said::use_voice;
 use crate::shell::{Busy, Footer, Top};
-use crate::store::{Running, WorkHandle, use_work};
+use crate::store::{Running, WorkHandle, World, use_work};
 
 /// The page.
 #[component]
@@ -39,7 +39,7 @@ pub fn Debrief() -> Html {
         Some(attempt) if attempt.order.mode == Mode::Exam && !*opened => {
             html! { <Locked {attempt} {onopen} /> }
         }
-        Some(attempt) => html! { <Judged {attempt} /> },
+        Some(attempt) => html! { <Judged {attempt} ended={work.session().cloned()} /> },
     };
     let shown = attempt.is_some_and(|attempt| attempt.order.mode != Mode::Exam || *opened);
     html! {
@@ -90,6 +90,8 @@ fn Empty(props: &EmptyProps) -> Html {
 struct JudgedProps {
     /// What was done.
     attempt: Rc<Attempt>,
+    /// How it ended.
+    ended: Option<World>,
 }
 
 /// The debrief, as soon as it is computed.
@@ -105,7 +107,7 @@ fn Judged(props: &JudgedProps) -> Html {
             *folding.borrow_mut() = begin::again_from(&work, step, told);
         })
     });
-    use_sheet(props.attempt.clone()).show(&voice, |sheet| {
+    use_sheet(props.attempt.clone(), props.ended.clone()).show(&voice, |sheet| {
         html! {
             <>
                 <h1 class="unseen">{ voice.text("debrief-title") }</h1>

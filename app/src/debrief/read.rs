@@ -5,6 +5,7 @@ use std::rc::Rc;
 
 use bench::{Action, Session};
 use drill::{Attempt, Debrief, Drill};
+use gloo::timers::callback::Timeout;
 use words::Voice;
 use yew::prelude::*;
 
@@ -14,7 +15,7 @@ use super::phase::stretches;
 use super::sheet::{self, Saying, Sheet, Verdict};
 use crate::away::{self, Answer, Folding, Task};
 use crate::shell::Busy;
-use crate::store::use_work;
+use crate::store::{World, use_work};
 use crate::text::voice;
 
 /// How far the debrief is.
@@ -51,20 +52,20 @@ impl Reading {
 #[derive(Clone)]
 struct Judged {
     drill: Rc<Drill>,
-    session: Rc<Session>,
+    session: World,
     debrief: Rc<Debrief>,
 }
 
 /// Nothing changes behind the pointers, so one of them tells whether it is another job.
 impl PartialEq for Judged {
     fn eq(&self, other: &Self) -> bool {
-        Rc::ptr_eq(&self.session, &other.session)
+        self.session == other.session
     }
 }
 
-/// The debrief of an attempt, in the units chosen on the page. It is computed once, and put into words for each units.
+/// The debrief of an attempt, whose end may be at hand, in the units chosen on the page. It is computed once, and put into words for each units.
 #[hook]
-pub fn use_sheet(attempt: Rc<Attempt>) -> Reading {
+pub fn use_sheet(attempt: Rc<Attempt>, ended: Option<World>) -> Reading {
     let work = use_work();
     let (units, language) = (work.desk.units, work.language);
     let judged = use_state(|| None::<Result<Judged, String>>);
@@ -73,7 +74,7 @@ pub fn use_sheet(attempt: Rc<Attempt>) -> Reading {
         let set = judged.setter();
         use_effect_with((attempt.clone(), *stopped), move |(attempt, stopped)| {
             let folding = Rc::new(RefCell::new(None));
-            let told = judge(attempt.clone(), set, folding.clone());
+            let told = judge(attempt.clone(), ended, set, folding.clone());
             let asked = (!stopped).then(|| away::ask(Task::Debrief(attempt.write()), told));
             move || drop((asked, folding.take()))
         });
@@ -100,9 +101,10 @@ pub fn use_sheet(attempt: Rc<Attempt>) -> Reading {
     }
 }
 
-/// Takes what was found, and folds the job on the page for its end.
+/// Takes what was found, and folds the job on the page for its end where that is not at hand.
 fn judge(
     attempt: Rc<Attempt>,
+    ended: Option<World>,
     set: UseStateSetter<Option<Result<Judged, String>>>,
     folding: Rc<RefCell<Option<Folding>>>,
 ) -> Callback<Answer> {
@@ -118,9 +120,16 @@ fn judge(
             Err(error) => return set.set(Some(Err(crate::text::order_error(&error)))),
         };
         let debrief = Rc::new(Debrief::of(&drill, found));
+        if let Some(session) = ended.clone() {
+            // Its words and drawings are made in a turn of their own.
+            let set = set.clone();
+            let turn = Timeout::new(0, move || set.set(Some(Ok(Judged { drill, session, debrief }))));
+            turn.forget();
+            return;
+        }
         let (set, made) = (set.clone(), drill.clone());
-        let ended = move |session| {
-            let (drill, session, debrief) = (made.clone(), Rc::new(session), debrief.clone());
+        let ended = move |session: Session| {
+            let (drill, session, debrief) = (made.clone(), World::from(session), debrief.clone());
             set.set(Some(Ok(Judged { drill, session, debrief })));
         };
         *folding.borrow_mut() = Some(away::fold(&drill, attempt.actions.clone(), Callback::from(ended)));

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use bench::{Action, Entry, Session, Shown};
+use bench::{Action, Entry, Shown};
 use drill::Attempt;
 use drill::debrief::{Moment, Picture, Told};
 use plant::Level;
@@ -11,6 +11,7 @@ use quantity::Seconds;
 use words::Voice;
 
 use super::phase::Stretch;
+use crate::store::World;
 
 /// A line of an account.
 #[derive(Clone, PartialEq, Debug)]
@@ -112,7 +113,7 @@ pub struct Sheet {
     /// The attempt.
     pub attempt: Rc<Attempt>,
     /// The job folded to its end.
-    pub session: Rc<Session>,
+    pub session: World,
     /// What went on inside.
     pub picture: Picture,
     /// Time of day at the start.
@@ -136,7 +137,7 @@ pub struct Sheet {
 /// A sheet is made once for an attempt and never changes.
 impl PartialEq for Sheet {
     fn eq(&self, other: &Self) -> bool {
-        Rc::ptr_eq(&self.attempt, &other.attempt) && Rc::ptr_eq(&self.session, &other.session)
+        Rc::ptr_eq(&self.attempt, &other.attempt) && self.session == other.session
     }
 }
 

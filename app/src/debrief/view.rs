@@ -17,6 +17,10 @@ use super::steps::Steps;
 use super::strip::Strip;
 use super::tabs::{DebriefTabs, Tab};
 use super::verdict::VerdictCard;
+use crate::shell::use_share;
+
+/// Turns in which a debrief is drawn.
+const PARTS: usize = 9;
 
 /// The job.
 #[derive(Properties, PartialEq)]
@@ -38,50 +42,75 @@ pub fn SheetView(props: &Props) -> Html {
     let at = use_state(|| sheet.picture.after(sheet.opening_step()));
     let step = sheet.picture.samples.get(*at).map_or(0, |one| one.step);
     let tab = use_state(Tab::default);
-    let onat = {
-        let at = at.setter();
-        Callback::from(move |to| at.set(to))
-    };
-    let onstep = {
-        let (at, sheet) = (at.setter(), sheet.clone());
-        Callback::from(move |number| at.set(sheet.picture.after(number)))
-    };
-    let to_inside = {
-        let (onstep, tab) = (onstep.clone(), tab.setter());
-        Callback::from(move |number| {
-            onstep.emit(number);
-            tab.set(Tab::Inside);
-        })
-    };
+    // Always the same ones, so that what hears of none of it is not drawn again while the job is moved along.
+    let told = use_memo((at.setter(), tab.setter(), sheet.clone()), told);
+    let (onat, onstep, to_inside, ontab) = (*told).clone();
     let shown = *tab == Tab::Inside;
-    let ontab = {
-        let tab = tab.setter();
-        Callback::from(move |one| tab.set(one))
+    // Part after part, from the top down, and at last what is only for paper.
+    let share = use_share(PARTS, 1);
+    let part = |number: usize, inside: &dyn Fn() -> Html| {
+        if share >= number {
+            inside()
+        } else {
+            html! {}
+        }
     };
     html! {
         <>
-            <div class={classes!("debrief", format!("show-{}", tab.name()))}>
+            <div class={classes!("debrief", format!("show-{}", tab.name()), (share < PARTS).then_some("filling"))}>
                 <p class="part headline">{ &sheet.verdict.headline }</p>
                 <div class="part account-part">
                     <Accounts sheet={sheet.clone()} onstep={to_inside.clone()} />
                     <Sayings sheet={sheet.clone()} onstep={to_inside.clone()} />
                 </div>
                 <div class="part inside-part">
-                    <Drawing sheet={sheet.clone()} at={*at} {shown} onstep={onstep.clone()} />
-                    <Figures sheet={sheet.clone()} at={*at} />
+                    { part(1, &|| html! { <Drawing sheet={sheet.clone()} at={*at} {shown} onstep={onstep.clone()} /> }) }
+                    { part(2, &|| html! { <Figures sheet={sheet.clone()} at={*at} /> }) }
                 </div>
                 <div class="part replay-part">
-                    <Section sheet={sheet.clone()} at={*at} />
-                    <LadderView sheet={sheet.clone()} at={*at} {shown} />
+                    { part(4, &|| html! { <Section sheet={sheet.clone()} at={*at} /> }) }
+                    { part(5, &|| html! { <LadderView sheet={sheet.clone()} at={*at} {shown} /> }) }
                 </div>
-                <div class="part look-part"><Inspector sheet={sheet.clone()} {step} {onstep} onfrom={props.onfrom.clone()} /></div>
-                <div class="part verdict-part"><VerdictCard sheet={sheet.clone()} /></div>
-                <div class="part steps-part"><Steps sheet={sheet.clone()} {step} onstep={to_inside} /></div>
-                <div class="part report-part">{ props.children.clone() }</div>
+                <div class="part look-part">
+                    { part(3, &|| html! { <Inspector sheet={sheet.clone()} {step} onstep={onstep.clone()} onfrom={props.onfrom.clone()} /> }) }
+                </div>
+                <div class="part verdict-part">
+                    { part(6, &|| html! { <VerdictCard sheet={sheet.clone()} /> }) }
+                </div>
+                <div class="part steps-part">
+                    { part(7, &|| html! { <Steps sheet={sheet.clone()} {step} onstep={to_inside.clone()} /> }) }
+                </div>
+                <div class="part report-part">{ part(8, &|| props.children.clone()) }</div>
             </div>
-            <Strip sheet={sheet.clone()} at={*at} {onat} {shown} />
+            { part(1, &|| html! { <Strip sheet={sheet.clone()} at={*at} onat={onat.clone()} {shown} /> }) }
             <DebriefTabs tab={*tab} {ontab} />
-            <Report sheet={sheet.clone()} />
+            { part(PARTS, &|| html! { <Report sheet={sheet.clone()} /> }) }
         </>
     }
+}
+
+/// Who is told that the job is moved along, that a step is chosen, that one is chosen to look inside, that a section is.
+type Told = (Callback<usize>, Callback<u32>, Callback<u32>, Callback<Tab>);
+
+fn told((at, tab, sheet): &(UseStateSetter<usize>, UseStateSetter<Tab>, Rc<Sheet>)) -> Told {
+    let onat = Callback::from({
+        let at = at.clone();
+        move |to| at.set(to)
+    });
+    let onstep = Callback::from({
+        let (at, sheet) = (at.clone(), sheet.clone());
+        move |number| at.set(sheet.picture.after(number))
+    });
+    let to_inside = Callback::from({
+        let (onstep, tab) = (onstep.clone(), tab.clone());
+        move |number| {
+            onstep.emit(number);
+            tab.set(Tab::Inside);
+        }
+    });
+    let ontab = Callback::from({
+        let tab = tab.clone();
+        move |one| tab.set(one)
+    });
+    (onat, onstep, to_inside, ontab)
 }

@@ -11,9 +11,9 @@ use yew::prelude::*;
 const STOPS: &str =
     "button:not([disabled]), a[href], select, input, summary, [role=\"button\"][tabindex=\"0\"]";
 
-/// After each act: when what had the focus is gone, the nearest thing around it that is left takes it.
+/// After each act, and again when the page has followed it everywhere: when what had the focus is gone, the nearest thing around it that is left takes it.
 #[hook]
-pub fn use_kept_focus(acts: usize) {
+pub fn use_kept_focus(acts: [usize; 2]) {
     let last = use_mut_ref(Vec::<Element>::new);
     {
         let last = last.clone();

@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use ::drill::Drill;
-use bench::{Action, Session};
+use bench::Action;
 use yew::prelude::*;
 
 use super::guide::{GuideSwitch, is_first_call};
@@ -13,6 +13,7 @@ use crate::glossary::Marked;
 use crate::route::Route;
 use crate::said::use_language;
 use crate::shell::{Act, Dialog, Top, use_dialog};
+use crate::store::World;
 use crate::{text, units};
 
 /// The world.
@@ -21,7 +22,7 @@ pub struct Props {
     /// The drill.
     pub drill: Rc<Drill>,
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The header.

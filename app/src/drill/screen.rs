@@ -1,7 +1,5 @@
 //! The screen of a drill: three columns, or one section at a time on a phone.
 
-use std::rc::Rc;
-
 use plant::Place;
 use wasm_bindgen::JsCast;
 use yew::prelude::*;
@@ -19,7 +17,7 @@ use super::place::{PlacePanel, Places};
 use super::sheet::Sheet;
 use super::tabs::Tabs;
 use crate::route::Route;
-use crate::shell::{Footer, Live, Top};
+use crate::shell::{Footer, Live, Top, use_later};
 use crate::store::{Tab, use_work};
 use crate::text;
 
@@ -28,10 +26,15 @@ use crate::text;
 pub fn Drill() -> Html {
     let work = use_work();
     use_top_of_section(work.desk.tab, work.desk.at);
-    use_kept_focus(work.session().map_or(0, |session| session.log.len()));
+    let later = use_later(work.session().cloned());
+    use_kept_focus([work.session(), later.as_ref()].map(|session| session.map_or(0, |one| one.log.len())));
+    let known = use_memo(work.session().cloned(), |session| {
+        session.as_ref().map(|one| Known::of(one)).unwrap_or_default()
+    });
     let Some(running) = &work.running else { return html! { <NoJob /> } };
     let session = running.session.clone();
-    let known = Rc::new(Known::of(&session));
+    // What stands beside the bench follows a turn later.
+    let beside = later.unwrap_or_else(|| session.clone());
     let tab = match work.desk.tab {
         Tab::Call => "show-call",
         Tab::Heater => "show-heater",
@@ -51,8 +54,8 @@ pub fn Drill() -> Html {
             <main id="main" class="columns" tabindex="-1">
                 <h1 class="unseen">{ text::THE_JOB }</h1>
                 <section class="left" aria-label={text::LEFT}>
-                    <Call session={session.clone()} known={known.clone()} />
-                    <Log session={session.clone()} />
+                    <Call session={beside.clone()} known={known.clone()} />
+                    <Log session={beside.clone()} />
                 </section>
                 <section class="bench" aria-label={text::BENCH}>
                     <div class="drawing" id="whole-drawing" tabindex="-1">
@@ -63,10 +66,10 @@ pub fn Drill() -> Html {
                 </section>
                 <section class="right" aria-label={text::RIGHT}>
                     <Meter session={session.clone()} />
-                    <Kit session={session.clone()} />
+                    <Kit session={beside.clone()} />
                     <PocketCard />
-                    <Suspects session={session.clone()} />
-                    <FindingForm session={session} />
+                    <Suspects session={beside.clone()} />
+                    <FindingForm session={beside} />
                 </section>
             </main>
             <div class="foot">

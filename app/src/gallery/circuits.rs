@@ -19,7 +19,7 @@ use crate::said::use_voice;
 /// A debrief's sheet of a house and acts, without accounts.
 pub fn sheet(voice: &Voice, home: Home, acts: &str) -> Option<Rc<Sheet>> {
     let states = calls(home, acts)?;
-    let session = Rc::new(states.last()?.clone());
+    let session = states.last()?.clone();
     let moments: Vec<Moment> = session
         .log
         .iter()
@@ -46,7 +46,7 @@ pub fn sheet(voice: &Voice, home: Home, acts: &str) -> Option<Rc<Sheet>> {
         verdict: Verdict::default(),
         fault: plant::FaultId::F01,
         second: None,
-        session,
+        session: session.into(),
     }))
 }
 

@@ -1,10 +1,9 @@
 //! The whole drawing and its details, for every heater and in every state that eyes would see.
 
-use std::rc::Rc;
-
-use bench::Session;
 use plant::{BoxKind, Discharge, HeaterModel, Home, Level, Location, Place, Recirculation};
 use yew::prelude::*;
+
+use crate::store::World;
 
 use super::stand::{Stand, call, frame, house, known};
 use crate::drill::detail::{Detail, has_detail};
@@ -29,7 +28,7 @@ const fn box_of(model: HeaterModel) -> Option<BoxKind> {
     }
 }
 
-fn sheet(caption: String, session: Option<Rc<Session>>) -> Html {
+fn sheet(caption: String, session: Option<World>) -> Html {
     let Some(session) = session else { return frame(caption, html! { "?" }) };
     let known = known(&session);
     frame(
@@ -92,7 +91,7 @@ pub fn found() -> Html {
 
 /// Every place with a detail, covered and bare.
 pub fn details() -> Html {
-    let of = |(session, caption): (&Rc<Session>, &str)| {
+    let of = |(session, caption): (&World, &str)| {
         let known = known(session);
         let places = Place::ALL.iter().copied().filter(|place| has_detail(*place));
         let there = |place: &Place| match place {
@@ -118,7 +117,7 @@ pub fn details() -> Html {
             let covered = (model == HeaterModel::Plain40).then(|| call(home(), "[]")).flatten();
             let bare = call(home(), OPENED);
             let named =
-                |session: Option<Rc<Session>>, how: &str| session.map(|one| (one, format!("{model} {how}")));
+                |session: Option<World>, how: &str| session.map(|one| (one, format!("{model} {how}")));
             [named(covered, "covered"), named(bare, "bare")]
         })
         .flatten()

@@ -11,7 +11,7 @@ use yew::prelude::*;
 
 use crate::compose::read_drill;
 use crate::drill::known::Known;
-use crate::store::{Desk, Head, Running, Work, WorkHandle, use_work};
+use crate::store::{Desk, Head, Held, Running, Work, WorkHandle, World, use_work};
 
 /// The drill that every house of the gallery stands in for.
 const EXAMPLE: &str = r#"{"seed": 7, "fault": "F01", "heater": "plain-40", "mode": "solo"}"#;
@@ -32,8 +32,8 @@ pub fn house(heater: HeaterModel, in_line: Option<BoxKind>, location: Location) 
 }
 
 /// A call at a house, after acts written as an attempt file writes them. `None` where they cannot be read.
-pub fn call(home: Home, acts: &str) -> Option<Rc<Session>> {
-    calls(home, acts)?.pop().map(Rc::new)
+pub fn call(home: Home, acts: &str) -> Option<World> {
+    calls(home, acts)?.pop().map(World::from)
 }
 
 /// The same with every state on the way.
@@ -62,7 +62,7 @@ pub fn frame(caption: impl Into<AttrValue>, inside: Html) -> Html {
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// The desk.
     #[prop_or_default]
     pub desk: Desk,
@@ -84,5 +84,5 @@ pub fn Stand(props: &Props) -> Html {
     let desk = props.desk.clone();
     let language = page.language;
     let work: WorkHandle = use_reducer(move || Work { running, desk, language, ..Work::default() });
-    html! { <ContextProvider<WorkHandle> context={work}>{ props.children.clone() }</ContextProvider<WorkHandle>> }
+    html! { <Held {work}>{ props.children.clone() }</Held> }
 }

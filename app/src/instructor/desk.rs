@@ -26,7 +26,7 @@ pub fn Review(props: &Props) -> Html {
         name => name.to_owned(),
     };
     let back = props.onback.reform(|_: MouseEvent| ());
-    let reading = use_sheet(props.attempt.clone());
+    let reading = use_sheet(props.attempt.clone(), None);
     let body = reading.show(&voice, |sheet| html! { <SheetView {sheet} /> });
     html! {
         <div class="review">

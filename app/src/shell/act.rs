@@ -4,7 +4,7 @@ use bench::Action;
 use serde_json::Value;
 use yew::prelude::*;
 
-use crate::store::{Msg, use_work};
+use crate::store::{Msg, use_steady};
 use crate::text;
 
 /// An act on a button.
@@ -28,10 +28,10 @@ pub struct Props {
 /// The button. Never disabled: the world answers with a reason when it cannot be done.
 #[component]
 pub fn Act(props: &Props) -> Html {
-    let work = use_work();
+    let changes = use_steady().changes;
     let onclick = {
         let action = props.action.clone();
-        Callback::from(move |_| work.dispatch(Msg::Do(action.clone())))
+        Callback::from(move |_| changes.dispatch(Msg::Do(action.clone())))
     };
     let caution = props.cautioned.then(|| text::act_caution(&props.action)).flatten();
     html! {

@@ -8,6 +8,7 @@ mod clear;
 mod dialog;
 mod footer;
 mod languages;
+mod later;
 mod live;
 mod top;
 
@@ -19,5 +20,6 @@ pub use clear::ClearDevice;
 pub use dialog::{Dialog, DialogHandle, use_dialog};
 pub use footer::Footer;
 pub use languages::Languages;
+pub use later::{use_later, use_share};
 pub use live::{Live, tone};
 pub use top::Top;

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use bench::Session;
+use crate::store::World;
 use drill::debrief::{Picture, picture};
 use gloo::timers::callback::Timeout;
 use yew::prelude::*;
@@ -13,18 +13,18 @@ const BREATH_MS: u32 = 20;
 /// What was sampled, and of which world.
 #[derive(Clone)]
 struct Film {
-    session: Rc<Session>,
+    session: World,
     picture: Rc<Picture>,
 }
 
 impl Film {
-    fn begun(session: Rc<Session>) -> Self {
+    fn begun(session: World) -> Self {
         let picture = Rc::new(picture(std::slice::from_ref(&*session)));
         Self { session, picture }
     }
 
     /// One act more. Whatever else it is that follows, it begins a film of its own.
-    fn and(&self, next: &Rc<Session>) -> Self {
+    fn and(&self, next: &World) -> Self {
         let before = &self.session;
         let follows = next.log.len() == before.log.len() + 1
             && next.log.iter().zip(&before.log).all(|(one, other)| Rc::ptr_eq(one, other));
@@ -47,15 +47,16 @@ impl Film {
 
 /// The world that is shown and its film, a breath behind the one that is worked on.
 #[hook]
-pub fn use_film(now: &Rc<Session>) -> (Rc<Session>, Rc<Picture>) {
+pub fn use_film(now: &World) -> (World, Rc<Picture>) {
     let film = {
         let now = now.clone();
         use_state(move || Film::begun(now))
     };
     {
         let (film, now) = (film.clone(), now.clone());
-        use_effect_with(Rc::as_ptr(&now), move |_| {
-            let behind = !Rc::ptr_eq(&film.session, &now);
+        use_effect_with(now, move |now| {
+            let now = now.clone();
+            let behind = film.session != now;
             let timer = behind.then(|| Timeout::new(BREATH_MS, move || film.set(film.and(&now))));
             move || drop(timer)
         });
@@ -70,12 +71,12 @@ mod tests {
 
     #[test]
     fn the_film_goes_on_with_each_act_and_begins_anew_with_another_job() {
-        let start = Rc::new(Session::begin(crate::begin::example()));
+        let start = World::from(bench::Session::begin(crate::begin::example()));
         let film = Film::begun(start.clone());
         assert_eq!(film.picture.samples.len(), 1);
         let mut later = (*start).clone();
         later.step(&Action::Wait { minutes: 10.0 });
-        let later = Rc::new(later);
+        let later = World::from(later);
         let film = film.and(&later);
         let steps: Vec<u32> = film.picture.samples.iter().map(|one| one.step).collect();
         assert!(steps.len() > 3 && steps[0] == 0 && steps[1..].iter().all(|step| *step == 1), "{steps:?}");

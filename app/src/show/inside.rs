@@ -2,7 +2,6 @@
 
 use std::rc::Rc;
 
-use bench::Session;
 use drill::Attempt;
 use yew::prelude::*;
 
@@ -13,7 +12,7 @@ use crate::debrief::ladder::LadderView;
 use crate::debrief::section::Section;
 use crate::debrief::sheet::Sheet;
 use crate::said::use_voice;
-use crate::store::Running;
+use crate::store::{Running, World};
 
 /// The job.
 #[derive(Properties, PartialEq)]
@@ -56,7 +55,7 @@ pub fn Inside(props: &Props) -> Html {
 /// The job as the debrief's drawings take it, with nothing judged.
 fn sheet(
     running: &Running,
-    session: &Rc<Session>,
+    session: &World,
     attempt: &Rc<Attempt>,
     picture: &Rc<drill::debrief::Picture>,
 ) -> Sheet {

@@ -5,9 +5,13 @@ mod journal;
 mod keeping;
 mod provider;
 mod work;
+mod world;
 
 pub use desk::{Desk, Lead, Setting, Standing, Suspect, Tab};
 pub use journal::{Head, Saved, clear};
 pub use keeping::Keeping;
-pub use provider::{WorkHandle, WorkProvider, use_work};
+#[cfg(debug_assertions)]
+pub use provider::Held;
+pub use provider::{WorkHandle, WorkProvider, use_steady, use_work};
 pub use work::{Msg, Running, Work};
+pub use world::World;

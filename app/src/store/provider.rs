@@ -5,15 +5,29 @@ use std::rc::Rc;
 
 use ::drill::Drill;
 use bench::Session;
+use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
 use super::work::Running;
 use super::{Desk, Head, Msg, Saved, Work, journal};
 use crate::away::{self, Answer, Task};
 use crate::begin;
+use crate::said::Speech;
 
 /// What components hold to read the work and to change it.
 pub type WorkHandle = UseReducerHandle<Work>;
+
+/// The way to change the work, always the same one.
+pub type Changes = UseReducerDispatcher<Work>;
+
+/// What seldom changes.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Steady {
+    /// How the page speaks.
+    pub speech: Speech,
+    /// The way to change the work.
+    pub changes: Changes,
+}
 
 /// Children that may call [`use_work`].
 #[derive(Properties, PartialEq)]
@@ -28,8 +42,29 @@ pub fn WorkProvider(props: &Props) -> Html {
     let work = use_reducer(first);
     use_restored(&work);
     use_journal(&work);
+    html! { <Held {work}>{ props.children.clone() }</Held> }
+}
+
+/// The work and those who may read it.
+#[derive(Properties, PartialEq)]
+pub struct HeldProps {
+    /// The work.
+    pub work: WorkHandle,
+    /// Who reads it.
+    pub children: Html,
+}
+
+/// Hands out the work, and by themselves what few changes touch: the way to change it, which is always the same, and
+/// how the page speaks. Whoever needs no more than these is not drawn again at each change.
+#[component]
+pub fn Held(props: &HeldProps) -> Html {
+    let HeldProps { work, children } = props;
+    let speech = Speech { language: work.language, units: work.desk.units };
+    let steady = Steady { speech, changes: work.dispatcher() };
     html! {
-        <ContextProvider<WorkHandle> context={work}>{ props.children.clone() }</ContextProvider<WorkHandle>>
+        <ContextProvider<Steady> context={steady}>
+            <ContextProvider<WorkHandle> context={work.clone()}>{ children.clone() }</ContextProvider<WorkHandle>>
+        </ContextProvider<Steady>>
     }
 }
 
@@ -38,6 +73,16 @@ pub fn WorkProvider(props: &Props) -> Html {
 pub fn use_work() -> WorkHandle {
     match use_context::<WorkHandle>() {
         Some(work) => work,
+        // Every component of the page stands inside the provider.
+        None => unreachable!("a component stands outside the provider"),
+    }
+}
+
+/// What seldom changes, from inside the page, for who need not read the work.
+#[hook]
+pub fn use_steady() -> Steady {
+    match use_context::<Steady>() {
+        Some(steady) => steady,
         // Every component of the page stands inside the provider.
         None => unreachable!("a component stands outside the provider"),
     }
@@ -93,13 +138,13 @@ fn restored(
 ) -> Callback<Session> {
     let (work, head, drill, desk) = (work.clone(), head.clone(), drill.clone(), desk.clone());
     Callback::from(move |session: Session| {
-        let (restored, session) = (session.log.len(), Rc::new(session));
+        let (restored, session) = (session.log.len(), session.into());
         let running = Running { head: head.clone(), drill: drill.clone(), session, restored, found: true };
         work.dispatch(Msg::Restored(running, desk.clone(), broken));
     })
 }
 
-/// Appends what was done since the last time, and keeps the desk.
+/// Appends what was done since the last time, and keeps the desk: in a turn of its own, right after the page answered.
 #[hook]
 fn use_journal(work: &WorkHandle) {
     let written = use_mut_ref(|| work.session().map_or(0, |session| session.log.len()));
@@ -108,19 +153,26 @@ fn use_journal(work: &WorkHandle) {
         let work = work.clone();
         let running = work.running.clone();
         use_effect_with(running, move |running| {
-            if let Some(running) = running {
-                let keeping = write(running, &mut written.borrow_mut(), &mut attempt.borrow_mut());
-                if keeping.is_some_and(|keeping| keeping != work.keeping) {
-                    work.dispatch(Msg::Kept(keeping.unwrap_or_default()));
-                }
-            }
+            let turn = running.clone().map(|running| {
+                Timeout::new(0, move || {
+                    let keeping = write(&running, &mut written.borrow_mut(), &mut attempt.borrow_mut());
+                    if keeping.is_some_and(|keeping| keeping != work.keeping) {
+                        work.dispatch(Msg::Kept(keeping.unwrap_or_default()));
+                    }
+                })
+            });
+            move || drop(turn)
         });
     }
     let work = work.clone();
     use_effect_with(work.desk.clone(), move |desk| {
-        if work.running.is_some() {
-            journal::keep_desk(desk);
-        }
+        let desk = work.running.is_some().then(|| desk.clone());
+        let turn = desk.map(|desk| {
+            Timeout::new(0, move || {
+                journal::keep_desk(&desk);
+            })
+        });
+        move || drop(turn)
     });
 }
 

@@ -7,7 +7,7 @@ use bench::{Action, Session, reduce};
 use words::Language;
 use yew::Reducible;
 
-use super::{Desk, Head, Keeping, Lead, Setting, Standing, Tab};
+use super::{Desk, Head, Keeping, Lead, Setting, Standing, Tab, World};
 use plant::{FaultId, Place, Point};
 
 /// A job with its head.
@@ -18,7 +18,7 @@ pub struct Running {
     /// The drill it is of.
     pub drill: Rc<Drill>,
     /// The world as it is now.
-    pub session: Rc<Session>,
+    pub session: World,
     /// Steps that were already there when the page was opened: not announced again.
     pub restored: usize,
     /// It was found on the device.
@@ -28,7 +28,7 @@ pub struct Running {
 /// A world never changes behind its pointer, so the pointer tells whether it is another one.
 impl PartialEq for Running {
     fn eq(&self, other: &Self) -> bool {
-        self.head == other.head && Rc::ptr_eq(&self.session, &other.session)
+        self.head == other.head && self.session == other.session
     }
 }
 
@@ -100,14 +100,14 @@ pub enum Msg {
 
 impl Work {
     /// The world, if there is a job.
-    pub fn session(&self) -> Option<&Rc<Session>> {
+    pub fn session(&self) -> Option<&World> {
         self.running.as_ref().map(|running| &running.session)
     }
 
     fn act(&mut self, action: &Action) {
         let Some(running) = &mut self.running else { return };
         let (next, _) = reduce(&running.session, action);
-        running.session = Rc::new(next);
+        running.session = next.into();
         match action {
             Action::Finding { .. } => self.desk.ticks.clear(),
             Action::Meter { .. } => self.desk.fresh = true,
@@ -165,7 +165,7 @@ impl Reducible for Work {
         let mut next = (*self).clone();
         match msg {
             Msg::Begun(head, drill) => {
-                let session = Rc::new(Session::begin(drill.job.clone()));
+                let session = Session::begin(drill.job.clone()).into();
                 next.running = Some(Running { head, drill, session, restored: 0, found: false });
                 next.opening = false;
                 next.desk = Desk { units: next.desk.units, ..Desk::default() };

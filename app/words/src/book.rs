@@ -71,10 +71,10 @@ impl Book {
         let mut args = FluentArgs::new();
         for (name, fill) in fills {
             let value = match fill {
-                Fill::Text(text) => FluentValue::from(text.clone()),
+                Fill::Text(text) => FluentValue::from(text.as_str()),
                 Fill::Count(count) => FluentValue::from(*count),
             };
-            args.set((*name).to_owned(), value);
+            args.set(*name, value);
         }
         for bundle in &self.bundles {
             let Some(pattern) = bundle.get_message(id).and_then(|m| m.value()) else {

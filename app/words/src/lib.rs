@@ -3,6 +3,8 @@
 //! Sentences live in `assets/words/`, one file a language; this crate picks them and fills in the numbers in
 //! the reader's units. Nothing here computes physics or a score.
 
+use std::cell::RefCell;
+use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use quantity::{Kelvins, Pressure, Temperature};
@@ -44,6 +46,8 @@ pub struct Voice {
     book: Rc<Book>,
     units: Units,
     standing: [(&'static str, Fill); 6],
+    /// Fixed texts already said: a screen asks for hundreds of them each time it is drawn.
+    said: RefCell<BTreeMap<String, String>>,
 }
 
 impl Voice {
@@ -63,7 +67,7 @@ impl Voice {
             ("fall", units.rise(Kelvins::fahrenheit(FALL)).into()),
             ("street-limit", units.pressure(Pressure::psi(STREET_LIMIT)).into()),
         ];
-        Self { book, units, standing }
+        Self { book, units, standing, said: RefCell::default() }
     }
 
     /// The units it speaks.
@@ -83,7 +87,12 @@ impl Voice {
 
     /// A fixed text by its name in the book.
     pub fn text(&self, id: &str) -> String {
-        self.book.say(id, &self.standing)
+        if let Some(said) = self.said.borrow().get(id) {
+            return said.clone();
+        }
+        let said = self.book.say(id, &self.standing);
+        self.said.borrow_mut().insert(id.to_owned(), said.clone());
+        said
     }
 
     /// A text with places to fill.

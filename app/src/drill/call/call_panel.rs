@@ -2,7 +2,6 @@
 
 use std::rc::Rc;
 
-use bench::Session;
 use plant::Place;
 use yew::prelude::*;
 
@@ -12,13 +11,14 @@ use super::said::Said;
 use super::tell::Tell;
 use crate::drill::known::Known;
 use crate::said::use_language;
+use crate::store::World;
 use crate::text;
 
 /// The world and what is known of it.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// What was perceived.
     pub known: Rc<Known>,
 }

@@ -9,9 +9,9 @@ use yew::prelude::*;
 use crate::drill::known::Known;
 use crate::glossary::Marked;
 use crate::route::Route;
+use crate::said::use_units;
 use crate::said::use_voice;
 use crate::shell::Act;
-use crate::store::use_work;
 use crate::{text, units};
 
 /// What is known.
@@ -24,7 +24,7 @@ pub struct Props {
 /// The plate, or the act of reading it.
 #[component]
 pub fn PlateCard(props: &Props) -> Html {
-    let shown = use_work().desk.units;
+    let shown = use_units();
     let voice = use_voice();
     let Some(plate) = props.known.plate else {
         let action = Action::Read { what: Writing::Plate };

@@ -1,26 +1,25 @@
 //! The questions, with the answers already given.
 
-use std::rc::Rc;
-
 use bench::{Action, Question, Session, Shown};
 use plant::household::Answer;
 use yew::prelude::*;
 
+use crate::said::use_units;
 use crate::shell::Act;
-use crate::store::use_work;
+use crate::store::World;
 use crate::text;
 
 /// The world.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The list. A question asked shows its answer in the question's place.
 #[component]
 pub fn Questions(props: &Props) -> Html {
-    let units = use_work().desk.units;
+    let units = use_units();
     let session = &props.session;
     let asked = Question::ALL.iter().filter(|one| answer(session, **one).is_some()).count();
     let rows = Question::ALL.iter().map(|&question| {

@@ -1,24 +1,22 @@
 //! What the customer said when the door opened.
 
-use std::rc::Rc;
-
-use bench::Session;
 use yew::prelude::*;
 
-use crate::store::use_work;
+use crate::said::use_units;
+use crate::store::World;
 use crate::text;
 
 /// The world.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The complaint, in the customer's words.
 #[component]
 pub fn Said(props: &Props) -> Html {
-    let units = use_work().desk.units;
+    let units = use_units();
     let words = text::complaint(&props.session.job.account, units);
     html! {
         <>

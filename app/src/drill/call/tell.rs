@@ -1,20 +1,19 @@
 //! What can be told, advised, reported; whom to call instead of going on.
 
-use std::rc::Rc;
-
-use bench::{Action, Helper, Observation, Session};
+use bench::{Action, Helper, Observation};
 use plant::fault::Advice;
 use yew::prelude::*;
 
 use crate::said::use_voice;
 use crate::shell::{Act, Dialog, use_dialog};
+use crate::store::World;
 use crate::text;
 
 /// The world.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 const REPORTS: [Observation; 10] = [

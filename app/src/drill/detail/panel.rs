@@ -2,20 +2,20 @@
 
 use std::rc::Rc;
 
-use bench::Session;
 use plant::{Circuit, Handle, Place, Screw};
 use yew::prelude::*;
 
 use super::layout::spot;
 use crate::drill::known::Known;
 use crate::said::use_language;
+use crate::store::World;
 use crate::text;
 
 /// The world and what is known of it.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// What was perceived.
     pub known: Rc<Known>,
     /// The front is off: the breakers move aside for bus and screws.

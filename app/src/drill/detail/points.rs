@@ -1,8 +1,5 @@
 //! The points of a detail: screws and bare wire ends, each a button of its own.
 
-use std::rc::Rc;
-
-use bench::Session;
 use plant::{Place, Point};
 use yew::prelude::*;
 
@@ -11,14 +8,14 @@ use super::path::draw;
 use super::wires::is_there;
 use crate::drill::sheet::hot::hot_keys;
 use crate::said::use_language;
-use crate::store::{Msg, use_work};
+use crate::store::{Msg, World, use_steady, use_work};
 use crate::text;
 
 /// The world and the place.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// Where.
     pub place: Place,
 }
@@ -27,6 +24,7 @@ pub struct Props {
 #[component]
 pub fn Points(props: &Props) -> Html {
     use_language();
+    let picked = use_work().desk.point;
     let Props { session, place } = props;
     let layout = session.home.plant.wiring.layout;
     let ends = wires(*place, layout)
@@ -38,7 +36,7 @@ pub fn Points(props: &Props) -> Html {
             let labelled = session.home.plant.wiring.joint(one.end).labelled;
             let point = Point::End(one.end);
             let said = text::point(point, &session.home.plant.wiring);
-            html! { <Dot {point} {said} at={one.at} lifted={!one.landed} {labelled} /> }
+            html! { <Dot {point} picked={picked == Some(point)} {said} at={one.at} lifted={!one.landed} {labelled} /> }
         });
     let screws = screws(*place, layout)
         .iter()
@@ -46,7 +44,7 @@ pub fn Points(props: &Props) -> Html {
         .map(|one| {
             let point = Point::Screw(one.screw);
             let said = text::point(point, &session.home.plant.wiring);
-            html! { <Dot {point} {said} at={one.at} name={one.name} /> }
+            html! { <Dot {point} picked={picked == Some(point)} {said} at={one.at} name={one.name} /> }
         });
     html! { <g>{ for screws }{ for ends }</g> }
 }
@@ -55,6 +53,7 @@ pub fn Points(props: &Props) -> Html {
 #[derive(Properties, PartialEq)]
 struct DotProps {
     point: Point,
+    picked: bool,
     said: AttrValue,
     at: At,
     #[prop_or_default]
@@ -67,11 +66,11 @@ struct DotProps {
 
 #[component]
 fn Dot(props: &DotProps) -> Html {
-    let work = use_work();
+    let changes = use_steady().changes;
     let point = props.point;
     let (x, y) = props.at;
-    let picked = work.desk.point == Some(point);
-    let pick = Callback::from(move |()| work.dispatch(Msg::Pick(point)));
+    let picked = props.picked;
+    let pick = Callback::from(move |()| changes.dispatch(Msg::Pick(point)));
     let onclick = {
         let pick = pick.clone();
         Callback::from(move |_: MouseEvent| pick.emit(()))

@@ -1,20 +1,18 @@
 //! The meter's leads where they touch.
 
-use std::rc::Rc;
-
 use bench::Session;
 use plant::{Place, Point};
 use yew::prelude::*;
 
 use super::layout::{At, spot, wires};
 use super::path::draw;
-use crate::store::{Lead, use_work};
+use crate::store::{Lead, World, use_work};
 
 /// The world and the place.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// Where.
     pub place: Place,
 }

@@ -2,7 +2,6 @@
 
 use std::rc::Rc;
 
-use bench::Session;
 use plant::Place;
 use yew::prelude::*;
 
@@ -14,14 +13,15 @@ use super::points::Points;
 use super::probes::Probes;
 use super::wires::Wires;
 use crate::drill::known::Known;
-use crate::store::use_work;
+use crate::said::use_units;
+use crate::store::World;
 use crate::text;
 
 /// The world, what is known of it, and the place.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// What was perceived.
     pub known: Rc<Known>,
     /// Where.
@@ -32,7 +32,7 @@ pub struct Props {
 #[component]
 pub fn Detail(props: &Props) -> Html {
     let Props { session, known, place } = props;
-    let shown = use_work().desk.units;
+    let shown = use_units();
     let open = bare(session, *place);
     html! {
         <svg

@@ -6,6 +6,8 @@ use bench::Session;
 use plant::{Place, Wire, Wiring};
 use yew::prelude::*;
 
+use crate::store::World;
+
 use super::layout::{Strand, wires};
 use super::path::draw;
 use crate::drill::known::Known;
@@ -14,7 +16,7 @@ use crate::drill::known::Known;
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// What was perceived.
     pub known: Rc<Known>,
     /// Where.

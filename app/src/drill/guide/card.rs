@@ -16,7 +16,7 @@ use crate::drill::place::go;
 use crate::glossary::Marked;
 use crate::said::use_voice;
 use crate::shell::act_slug;
-use crate::store::{Desk, Lead, Msg, Setting, Tab, use_work};
+use crate::store::{Desk, Lead, Msg, Setting, Tab, World, use_work};
 use crate::text;
 
 /// Until the place that was gone to is drawn.
@@ -28,7 +28,7 @@ const MARK: &str = "data-next";
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// What was perceived.
     pub known: Rc<Known>,
 }

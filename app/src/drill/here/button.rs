@@ -1,20 +1,18 @@
 //! The button in the sheet's head, and the dialog that it and the key open.
 
-use std::rc::Rc;
-
-use bench::Session;
 use web_sys::HtmlDialogElement;
 use yew::prelude::*;
 
 use super::key::use_key;
 use super::sheet::HereSheet;
 use crate::said::use_voice;
+use crate::store::World;
 
 /// The world.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The button. What is offered is worked out only while the dialog is open.

@@ -1,7 +1,5 @@
 //! What is in the dialog: acts with their keys, what is refused and why, points for the leads, and where one can go.
 
-use std::rc::Rc;
-
 use bench::{Action, MeterFunction, Refusal, Session, refusal};
 use gloo::timers::callback::Timeout;
 use gloo::utils::document;
@@ -17,7 +15,7 @@ use crate::drill::known::Known;
 use crate::drill::meter::points_of;
 use crate::drill::place::{go, is_there};
 use crate::said::use_voice;
-use crate::store::{Msg, WorkHandle, use_work};
+use crate::store::{Msg, WorkHandle, World, use_work};
 use crate::text;
 
 /// Until the dialog is gone and the page takes the focus again.
@@ -27,7 +25,7 @@ const GONE_MS: u32 = 30;
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// Closes the dialog.
     pub onclose: Callback<()>,
 }

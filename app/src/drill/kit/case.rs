@@ -1,22 +1,20 @@
 //! The kit: what is worn, hung on, screwed on.
 
-use std::rc::Rc;
-
-use bench::{Action, Session};
+use bench::Action;
 use plant::Place;
 use yew::prelude::*;
 
 use super::time::Time;
 use crate::drill::place::go;
 use crate::shell::Act;
-use crate::store::use_work;
+use crate::store::{World, use_work};
 use crate::text;
 
 /// The world.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The kit.

@@ -1,8 +1,6 @@
 //! The van's shelves: every part, with the ratings there are. The wrong one can be taken.
 
-use std::rc::Rc;
-
-use bench::{Action, NewPart, Session};
+use bench::{Action, NewPart};
 use plant::heater::Rating;
 use plant::{AnodeMetal, Layout, Level, Tap};
 use quantity::{Amps, Pressure, Temperature, Volts, Volume, Watts};
@@ -10,7 +8,8 @@ use yew::prelude::*;
 
 use crate::drill::place::{Offer, Offers};
 use crate::glossary::WordsHere;
-use crate::store::use_work;
+use crate::said::use_units;
+use crate::store::World;
 use crate::text;
 use crate::units::Units;
 
@@ -43,13 +42,13 @@ const HEATERS: [f64; 6] = [40.0, 20.0, 30.0, 50.0, 80.0, 120.0];
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The shelves.
 #[component]
 pub fn VanShelves(props: &Props) -> Html {
-    let units = use_work().desk.units;
+    let units = use_units();
     let layout = props.session.home.plant.wiring.layout;
     let offers: Vec<Offer> = shelves(layout)
         .into_iter()

@@ -1,8 +1,6 @@
 //! The meter.
 
-use std::rc::Rc;
-
-use bench::{Action, Session};
+use bench::Action;
 use yew::prelude::*;
 
 use super::dial::Dial;
@@ -10,14 +8,14 @@ use super::display::Display;
 use super::leads::{ClampAround, Leads};
 use super::prove::Prove;
 use crate::shell::act_slug;
-use crate::store::{Msg, Setting, use_work};
+use crate::store::{Msg, Setting, World, use_work};
 use crate::text;
 
 /// The world.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The meter with everything on it.

@@ -1,19 +1,17 @@
 //! The meter's display: the last reading, as long as nothing was moved since.
 
-use std::rc::Rc;
-
-use bench::{Action, Display as Shows, Entry, Session, Shown};
+use bench::{Action, Display as Shows, Entry, Shown};
 use yew::prelude::*;
 
 use super::case::used_meter;
-use crate::store::{Desk, use_work};
+use crate::store::{Desk, World, use_work};
 use crate::text;
 
 /// The world.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The display. Silent for screen readers: the reading is announced once, as the outcome of its act.

@@ -2,62 +2,76 @@
 
 use std::rc::Rc;
 
-use bench::{Clamped, Session};
+use bench::Clamped;
 use plant::{End, Place, Point, Wire};
 use yew::prelude::*;
 
 use super::points::{end_is_there, points_of};
+use crate::said::use_speech;
 use crate::shell::{Choice, Choices};
-use crate::store::{Lead, Msg, WorkHandle, use_work};
+use crate::store::{Lead, Msg, WorkHandle, World, use_steady, use_work};
 use crate::text;
 
 /// The world.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// Both leads.
 #[component]
 pub fn Leads(props: &Props) -> Html {
     let work = use_work();
-    let wiring = &props.session.home.plant.wiring;
-    let choices: Vec<Choice> = Place::ALL
-        .iter()
-        .flat_map(|&place| {
-            points_of(&props.session, place).into_iter().filter(move |point| point.place() == place).map(
-                move |point| Choice {
-                    value: point.to_string().into(),
-                    label: text::point(point, wiring).into(),
-                    group: text::place_of(place, wiring.layout).into(),
-                },
-            )
-        })
-        .collect();
+    let speech = use_speech();
+    let choices = use_memo((props.session.clone(), speech), |(session, _)| choices(session));
+    let one = |lead, at| html! { <OneLead {lead} {at} armed={work.desk.armed == Some(lead)} choices={choices.clone()} /> };
     html! {
         <div class="probe">
-            { lead(&work, Lead::Red, work.desk.red, choices.clone()) }
-            { lead(&work, Lead::Black, work.desk.black, choices) }
+            { one(Lead::Red, work.desk.red) }
+            { one(Lead::Black, work.desk.black) }
         </div>
     }
 }
 
-fn lead(work: &WorkHandle, lead: Lead, at: Option<Point>, choices: Vec<Choice>) -> Html {
-    let armed = work.desk.armed == Some(lead);
-    let arm = {
-        let work = work.clone();
-        let next = (!armed).then_some(lead);
-        Callback::from(move |_| work.dispatch(Msg::Arm(next)))
-    };
-    let onchange = {
-        let work = work.clone();
-        Callback::from(move |value: String| {
-            if let Ok(point) = value.parse() {
-                work.dispatch(Msg::Put(lead, point));
-            }
+/// Every point there is, by place.
+fn choices(session: &World) -> Vec<Choice> {
+    let wiring = &session.home.plant.wiring;
+    Place::ALL
+        .iter()
+        .flat_map(|&place| {
+            let group = AttrValue::from(text::place_of(place, wiring.layout));
+            points_of(session, place).into_iter().filter(move |point| point.place() == place).map(
+                move |point| Choice {
+                    value: point.to_string().into(),
+                    label: text::point(point, wiring).into(),
+                    group: group.clone(),
+                },
+            )
         })
-    };
+        .collect()
+}
+
+/// One lead.
+#[derive(Properties, PartialEq)]
+struct OneProps {
+    lead: Lead,
+    at: Option<Point>,
+    armed: bool,
+    choices: Rc<Vec<Choice>>,
+}
+
+#[component]
+fn OneLead(props: &OneProps) -> Html {
+    let OneProps { lead, at, armed, choices } = props;
+    let (lead, at, armed) = (*lead, *at, *armed);
+    let changes = use_steady().changes;
+    let onchange = use_callback((lead, changes.clone()), |value: String, (lead, changes)| {
+        if let Ok(point) = value.parse() {
+            changes.dispatch(Msg::Put(*lead, point));
+        }
+    });
+    let arm = Callback::from(move |_| changes.dispatch(Msg::Arm((!armed).then_some(lead))));
     let dot = match lead {
         Lead::Red => "dot red-dot",
         Lead::Black => "dot black-dot",
@@ -71,7 +85,7 @@ fn lead(work: &WorkHandle, lead: Lead, at: Option<Point>, choices: Vec<Choice>) 
             </button>
             <Choices
                 label={text::lead_on(lead)}
-                {choices}
+                choices={choices.to_vec()}
                 {chosen}
                 none={Some(AttrValue::from(text::NOWHERE))}
                 {onchange}

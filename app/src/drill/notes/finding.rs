@@ -1,13 +1,11 @@
 //! The finding: the one thing wrong, on the steps ticked in the log.
 
-use std::rc::Rc;
-
-use bench::{Action, Session};
+use bench::Action;
 use plant::FaultId;
 use yew::prelude::*;
 
 use crate::shell::{Act, Choice, Choices};
-use crate::store::use_work;
+use crate::store::{World, use_work};
 use crate::text;
 
 /// Stands for nothing wrong.
@@ -17,7 +15,7 @@ const NOTHING: &str = "nothing";
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The form.
@@ -28,10 +26,7 @@ pub fn FindingForm(props: &Props) -> Html {
     let nothing = Choice::new(NOTHING, text::NOTHING_WRONG);
     let faults = FaultId::ALL.iter().map(|&fault| Choice::new(fault.name(), text::fault(fault)));
     let choices: Vec<Choice> = std::iter::once(nothing).chain(faults).collect();
-    let onchange = {
-        let chosen = chosen.clone();
-        Callback::from(move |value: String| chosen.set(value))
-    };
+    let onchange = use_callback(chosen.setter(), |value: String, chosen| chosen.set(value));
     let evidence: Vec<u32> = work.desk.ticks.iter().copied().collect();
     let said = text::evidence_count(evidence.len());
     let fault = chosen.parse::<FaultId>().ok();

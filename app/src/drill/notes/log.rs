@@ -2,13 +2,14 @@
 
 use std::rc::Rc;
 
-use bench::{Entry, Session, Shown};
+use bench::{Entry, Shown};
+use gloo::render::request_animation_frame;
 use plant::Layout;
 use yew::prelude::*;
 
 use super::take_back::TakeBack;
 use crate::said::use_language;
-use crate::store::{Msg, use_work};
+use crate::store::{Msg, World, use_work};
 use crate::units::{self, Units};
 use crate::{shell, text};
 
@@ -16,7 +17,7 @@ use crate::{shell, text};
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The log, the newest step in view.
@@ -28,17 +29,18 @@ pub fn Log(props: &Props) -> Html {
     {
         let list = list.clone();
         use_effect_with(log.len(), move |_| {
-            if let Some(list) = list.cast::<web_sys::Element>() {
-                list.set_scroll_top(list.scroll_height());
-            }
+            // With the frame, whose layout answers how tall the list is.
+            let frame = request_animation_frame(move |_| {
+                if let Some(list) = list.cast::<web_sys::Element>() {
+                    list.set_scroll_top(list.scroll_height());
+                }
+            });
+            move || drop(frame)
         });
     }
     let starts = props.session.job.starts_at;
     let layout = props.session.home.plant.wiring.layout;
-    let tick = {
-        let work = work.clone();
-        Callback::from(move |step| work.dispatch(Msg::Tick(step)))
-    };
+    let tick = use_callback(work.dispatcher(), |step, work| work.dispatch(Msg::Tick(step)));
     let rows = log.iter().enumerate().map(|(at, entry)| {
         let step = at as u32 + 1;
         html! {

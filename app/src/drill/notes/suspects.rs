@@ -1,20 +1,17 @@
 //! The learner's own list of suspects. The page never says whether it is right.
 
-use std::rc::Rc;
-
-use bench::Session;
 use plant::FaultId;
 use yew::prelude::*;
 
 use crate::shell::{Choice, Choices};
-use crate::store::{Msg, Standing, Suspect, use_work};
+use crate::store::{Msg, Standing, Suspect, World, use_work};
 use crate::{text, units};
 
 /// The world.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The list.
@@ -27,14 +24,11 @@ pub fn Suspects(props: &Props) -> Html {
         .filter(|fault| !taken(**fault))
         .map(|&fault| Choice::new(fault.name(), text::fault(fault)))
         .collect();
-    let onchange = {
-        let work = work.clone();
-        Callback::from(move |value: String| {
-            if let Ok(fault) = value.parse() {
-                work.dispatch(Msg::Suspect(fault, Some(Standing::Open)));
-            }
-        })
-    };
+    let onchange = use_callback(work.dispatcher(), |value: String, work| {
+        if let Ok(fault) = value.parse() {
+            work.dispatch(Msg::Suspect(fault, Some(Standing::Open)));
+        }
+    });
     let starts = props.session.job.starts_at;
     let row = |one: &Suspect| {
         let since = units::clock(starts + one.since);

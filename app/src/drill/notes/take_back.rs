@@ -1,20 +1,17 @@
 //! Taking the last act back, in a coached drill.
 
-use std::rc::Rc;
-
-use bench::Session;
 use yew::prelude::*;
 
 use crate::away::Folding;
 use crate::begin;
 use crate::said::use_voice;
-use crate::store::use_work;
+use crate::store::{World, use_work};
 
 /// The world.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
 }
 
 /// The button, where an act can be taken back; how many were.

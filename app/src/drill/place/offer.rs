@@ -4,8 +4,8 @@ use bench::Action;
 use yew::prelude::*;
 
 use crate::glossary::Marked;
-use crate::shell::{Act, Choice, Choices, act_slug};
-use crate::store::{Msg, use_work};
+use crate::shell::{Act, Choice, Choices, act_slug, use_share};
+use crate::store::{Msg, use_steady};
 use crate::text;
 
 /// One thing offered.
@@ -60,6 +60,9 @@ impl Offer {
     }
 }
 
+/// Lists drawn in one turn.
+const EACH_TURN: usize = 6;
+
 /// Offers under a heading.
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -81,6 +84,7 @@ pub struct Props {
 pub fn Offers(props: &Props) -> Html {
     let (lists, buttons): (Vec<_>, Vec<_>) =
         props.offers.iter().partition(|one| matches!(one, Offer::Choose { .. }));
+    let share = use_share(lists.len(), EACH_TURN);
     html! {
         <div class="offers" role="group" aria-label={&props.title}>
             if !props.title.is_empty() {
@@ -90,7 +94,7 @@ pub fn Offers(props: &Props) -> Html {
                 <p class="warn">{ caution }</p>
             }
             <div class={classes!("acts", props.pairs.then_some("pairs"))}>{ for buttons.into_iter().enumerate().map(one_offer) }</div>
-            { for lists.into_iter().enumerate().map(one_offer) }
+            { lists.into_iter().take(share).enumerate().map(one_offer).collect::<Html>() }
         </div>
     }
 }
@@ -117,7 +121,7 @@ struct ChooserProps {
 
 #[component]
 fn Chooser(props: &ChooserProps) -> Html {
-    let work = use_work();
+    let changes = use_steady().changes;
     let chosen = use_state(|| 0usize);
     let at = if *chosen < props.options.len() { *chosen } else { 0 };
     // Each option is known by its act.
@@ -138,7 +142,7 @@ fn Chooser(props: &ChooserProps) -> Html {
     };
     let onclick = {
         let action = action.clone();
-        Callback::from(move |_| work.dispatch(Msg::Do(action.clone())))
+        Callback::from(move |_| changes.dispatch(Msg::Do(action.clone())))
     };
     html! {
         <div class="chooser">

@@ -2,11 +2,10 @@
 
 use std::rc::Rc;
 
-use bench::Session;
 use plant::Place;
 use yew::prelude::*;
 
-use super::acts::groups;
+use super::acts::{Group, groups};
 use super::offer::{Offer, Offers};
 use super::point_card::PointCard;
 use super::seen::Seen;
@@ -14,14 +13,19 @@ use crate::drill::detail::{Detail, has_detail};
 use crate::drill::kit::VanShelves;
 use crate::drill::known::Known;
 use crate::glossary::{Marked, WordsHere};
-use crate::store::{Msg, use_work};
+use crate::said::use_units;
+use crate::shell::use_share;
+use crate::store::{Msg, World, use_work};
 use crate::text;
+
+/// Groups of acts drawn in one turn.
+const EACH_TURN: usize = 2;
 
 /// The world and what is known of it.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// What was perceived.
     pub known: Rc<Known>,
 }
@@ -31,13 +35,10 @@ pub struct Props {
 pub fn PlacePanel(props: &Props) -> Html {
     let work = use_work();
     let Props { session, known } = props;
-    let units = work.desk.units;
     let Some(place) = work.desk.at else {
         return html! { <section class="place empty"><p>{ text::CHOOSE_PLACE }</p></section> };
     };
     let layout = session.home.plant.wiring.layout;
-    let all = groups(place, session, known, units);
-    let texts: Vec<AttrValue> = all.iter().flat_map(|group| &group.offers).map(Offer::label).collect();
     let back = Callback::from(move |_| work.dispatch(Msg::Go(None)));
     html! {
         <section class="place" aria-label={text::place_of(place, layout)} data-at={place.name()}>
@@ -51,16 +52,44 @@ pub fn PlacePanel(props: &Props) -> Html {
                 <Detail session={session.clone()} known={known.clone()} {place} />
                 <PointCard session={session.clone()} {place} />
             }
-            <div class="doing" key={place.name()}>
-                <Seen known={known.clone()} {place} starts={session.job.starts_at} />
-                { for all.into_iter().map(|group| html! {
-                    <Offers title={group.title} offers={group.offers} caution={group.caution} pairs={group.pairs} />
-                }) }
-                <WordsHere {texts} />
-                if place == Place::Van {
-                    <VanShelves session={session.clone()} />
-                }
-            </div>
+            <Doing key={place.name()} session={session.clone()} known={known.clone()} {place} />
         </section>
+    }
+}
+
+/// What is done at a place.
+#[derive(Properties, PartialEq)]
+struct DoingProps {
+    session: World,
+    known: Rc<Known>,
+    place: Place,
+}
+
+/// What was seen there, and everything that can be done there, a few groups a turn. Each keeps its
+/// key, so that none turns into another under a finger when more are drawn.
+#[component]
+fn Doing(props: &DoingProps) -> Html {
+    let DoingProps { session, known, place } = props;
+    let groups = groups(*place, session, known, use_units());
+    let share = use_share(groups.len() + 1, EACH_TURN);
+    // The terms among the buttons come last.
+    let texts = (share > groups.len())
+        .then(|| groups.iter().flat_map(|group| &group.offers).map(Offer::label).collect::<Vec<_>>());
+    // A list of its own: among other things beside it the keys would count for nothing.
+    let group = |(at, group): (usize, Group)| {
+        html! { <Offers key={at} title={group.title} offers={group.offers} caution={group.caution} pairs={group.pairs} /> }
+    };
+    let groups: Html = groups.into_iter().take(share).enumerate().map(group).collect();
+    html! {
+        <div class="doing">
+            <Seen known={known.clone()} place={*place} starts={session.job.starts_at} />
+            { groups }
+            if let Some(texts) = texts {
+                <WordsHere {texts} />
+            }
+            if *place == Place::Van {
+                <VanShelves session={session.clone()} />
+            }
+        </div>
     }
 }

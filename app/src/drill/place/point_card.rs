@@ -1,22 +1,20 @@
 //! The point under the hand: put a lead there, touch it, or see to the wires on it. The list of points does
 //! the same as the drawing.
 
-use std::rc::Rc;
-
 use bench::{Action, Clamped, Probe, Session, Touchable};
 use plant::{End, Place, Point, Screw, Wiring};
 use yew::prelude::*;
 
 use super::offer::{Offer, Offers};
 use crate::shell::{Choice, Choices};
-use crate::store::{Lead, Msg, use_work};
+use crate::store::{Lead, Msg, World, use_work};
 use crate::text;
 
 /// The world and the place.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// Where.
     pub place: Place,
 }
@@ -30,14 +28,11 @@ pub fn PointCard(props: &Props) -> Html {
         .into_iter()
         .map(|point| Choice::new(point.to_string(), text::point(point, &props.session.home.plant.wiring)))
         .collect();
-    let onchange = {
-        let work = work.clone();
-        Callback::from(move |value: String| {
-            if let Ok(point) = value.parse() {
-                work.dispatch(Msg::Pick(point));
-            }
-        })
-    };
+    let onchange = use_callback(work.dispatcher(), |value: String, work| {
+        if let Ok(point) = value.parse() {
+            work.dispatch(Msg::Pick(point));
+        }
+    });
     let chosen = picked.map(|point| point.to_string()).unwrap_or_default();
     html! {
         <div class="point-card">

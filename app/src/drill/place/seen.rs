@@ -8,7 +8,7 @@ use yew::prelude::*;
 
 use crate::drill::known::Known;
 use crate::glossary::Marked;
-use crate::store::use_work;
+use crate::said::use_units;
 use crate::{text, units};
 
 /// What is known, and the place.
@@ -25,7 +25,7 @@ pub struct Props {
 /// The last look, if there was one.
 #[component]
 pub fn Seen(props: &Props) -> Html {
-    let shown = use_work().desk.units;
+    let shown = use_units();
     let Some((when, sights)) = props.known.looked.get(&props.place) else { return html! {} };
     let clock = units::clock(props.starts + *when);
     html! {

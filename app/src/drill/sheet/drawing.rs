@@ -2,7 +2,6 @@
 
 use std::rc::Rc;
 
-use bench::Session;
 use yew::prelude::*;
 
 use super::frame::Frame;
@@ -14,13 +13,14 @@ use super::pipes::Pipes;
 use super::taps::Taps;
 use crate::drill::known::Known;
 use crate::said::use_language;
+use crate::store::World;
 use crate::text;
 
 /// The world and what is known of it.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// What was perceived.
     pub known: Rc<Known>,
 }

@@ -11,13 +11,14 @@ use super::found::{pan, soot, streak};
 use super::frame::{Frame, MIDDLE};
 use crate::drill::known::{Found, Known};
 use crate::said::use_language;
+use crate::store::World;
 use crate::text;
 
 /// The world and what is known of it.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// What was perceived.
     pub known: Rc<Known>,
 }

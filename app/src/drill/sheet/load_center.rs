@@ -2,20 +2,21 @@
 
 use std::rc::Rc;
 
-use bench::{Cover, Session};
+use bench::Cover;
 use plant::{Handle, Place};
 use yew::prelude::*;
 
 use super::Spot;
 use crate::drill::known::Known;
 use crate::said::use_language;
+use crate::store::World;
 use crate::text;
 
 /// The world and what is known of it.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
-    pub session: Rc<Session>,
+    pub session: World,
     /// What was perceived.
     pub known: Rc<Known>,
 }

@@ -1,0 +1,33 @@
+//! Drawing in turns: what must answer at once is drawn at once, the rest right after it, so that no turn is long and
+//! the page answers between them.
+
+use gloo::timers::callback::Timeout;
+use yew::prelude::*;
+
+/// A value as it was a turn ago, for what need not answer at once.
+#[hook]
+pub fn use_later<T: Clone + PartialEq + 'static>(now: T) -> T {
+    let later = {
+        let now = now.clone();
+        use_state_eq(move || now)
+    };
+    let set = later.setter();
+    use_effect_with(now, move |now| {
+        let now = now.clone();
+        let turn = Timeout::new(0, move || set.set(now));
+        move || drop(turn)
+    });
+    (*later).clone()
+}
+
+/// How many of several things are drawn by now: none at first, and so many more each turn until all are there.
+#[hook]
+pub fn use_share(all: usize, each: usize) -> usize {
+    let drawn = use_state_eq(|| 0);
+    let set = drawn.setter();
+    use_effect_with((*drawn, all), move |&(drawn, all)| {
+        let turn = (drawn < all).then(|| Timeout::new(0, move || set.set(drawn + each)));
+        move || drop(turn)
+    });
+    all.min(*drawn)
+}
