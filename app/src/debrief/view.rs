@@ -17,7 +17,7 @@ use super::steps::Steps;
 use super::strip::Strip;
 use super::tabs::{DebriefTabs, Tab};
 use super::verdict::VerdictCard;
-use crate::shell::use_share;
+use crate::shell::{use_later, use_share};
 
 /// Turns in which a debrief is drawn.
 const PARTS: usize = 9;
@@ -40,7 +40,9 @@ pub struct Props {
 pub fn SheetView(props: &Props) -> Html {
     let sheet = &props.sheet;
     let at = use_state(|| sheet.picture.after(sheet.opening_step()));
-    let step = sheet.picture.samples.get(*at).map_or(0, |one| one.step);
+    // While a hand runs along the strip the plots follow at once, the replay and what is beside them a turn later.
+    let later = use_later(*at);
+    let step = sheet.picture.samples.get(later).map_or(0, |one| one.step);
     let tab = use_state(Tab::default);
     // Always the same ones, so that what hears of none of it is not drawn again while the job is moved along.
     let told = use_memo((at.setter(), tab.setter(), sheet.clone()), told);
@@ -68,8 +70,8 @@ pub fn SheetView(props: &Props) -> Html {
                     { part(2, &|| html! { <Figures sheet={sheet.clone()} at={*at} /> }) }
                 </div>
                 <div class="part replay-part">
-                    { part(4, &|| html! { <Section sheet={sheet.clone()} at={*at} /> }) }
-                    { part(5, &|| html! { <LadderView sheet={sheet.clone()} at={*at} {shown} /> }) }
+                    { part(4, &|| html! { <Section sheet={sheet.clone()} at={later} /> }) }
+                    { part(5, &|| html! { <LadderView sheet={sheet.clone()} at={later} {shown} /> }) }
                 </div>
                 <div class="part look-part">
                     { part(3, &|| html! { <Inspector sheet={sheet.clone()} {step} onstep={onstep.clone()} onfrom={props.onfrom.clone()} /> }) }

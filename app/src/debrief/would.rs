@@ -1,9 +1,10 @@
 //! What the same act would have shown had another fault been there, so that a reading's worth can be seen.
 
+use std::cell::Cell;
 use std::rc::Rc;
 
 use bench::{Action, Shown};
-use diagnosis::{Instead, had_it_been};
+use diagnosis::{HadItBeen, Instead};
 use gloo::timers::callback::Timeout;
 use plant::fault::FaultId;
 use words::Voice;
@@ -14,6 +15,8 @@ use crate::said::use_voice;
 
 /// The page draws the step before it computes the other worlds, and computes none while a hand runs along the strip.
 const AFTER_MS: u32 = 300;
+/// Longest turn at the other worlds before the page gets its own, in milliseconds; an act more may be done after it.
+const TURN_MS: f64 = 8.0;
 
 /// The job and the chosen step.
 #[derive(Properties, PartialEq)]
@@ -35,11 +38,15 @@ pub fn Would(props: &Props) -> Html {
     {
         let found = found.setter();
         use_effect_with((props.sheet.clone(), props.step, reads), move |(sheet, step, reads)| {
-            let (sheet, step) = (sheet.clone(), *step);
-            let timer = reads.then(|| {
-                Timeout::new(AFTER_MS, move || found.set(Some((step, Rc::new(instead(&sheet, step))))))
-            });
-            move || drop(timer)
+            let (sheet, step, reads) = (sheet.clone(), *step, *reads);
+            let wanted = Rc::new(Cell::new(reads));
+            if reads {
+                let job = &sheet.session;
+                let asked = HadItBeen::new(&job.job, sheet.fault, sheet.second.as_ref(), &job.log, step);
+                let told = Callback::from(move |all| found.set(Some((step, Rc::new(all)))));
+                turn(asked, wanted.clone(), told, AFTER_MS);
+            }
+            move || wanted.set(false)
         });
     }
     if !reads {
@@ -58,8 +65,20 @@ pub fn Would(props: &Props) -> Html {
     }
 }
 
-fn instead(sheet: &Sheet, step: u32) -> Vec<Instead> {
-    had_it_been(&sheet.session.job, sheet.fault, sheet.second.as_ref(), &sheet.session.log, step)
+/// Works the other worlds through in turns so short that the page answers between them.
+fn turn(mut asked: HadItBeen, wanted: Rc<Cell<bool>>, told: Callback<Vec<Instead>>, after: u32) {
+    let work = move || {
+        let until = js_sys::Date::now() + TURN_MS;
+        while wanted.get() && js_sys::Date::now() < until {
+            if !asked.turn() {
+                return told.emit(asked.found());
+            }
+        }
+        if wanted.get() {
+            turn(asked, wanted, told, 0);
+        }
+    };
+    Timeout::new(after, work).forget();
 }
 
 /// Whether an act reads something off the world. The customer's words belong to the true week alone.

@@ -5,12 +5,14 @@ pub mod atlas;
 mod circle;
 mod compare;
 mod recovery;
+mod had;
 mod rounds;
 mod suspect;
 mod walk;
 
 pub use circle::Circle;
 pub use compare::reads_alike;
+pub use had::HadItBeen;
 pub use rounds::{COVERS, Round};
 pub use suspect::{Suspect, suspects, world, world_beside};
 pub use walk::{Telling, Walk};
@@ -18,7 +20,7 @@ pub use walk::{Telling, Walk};
 use std::collections::BTreeSet;
 use std::rc::Rc;
 
-use bench::{Action, Entry, Job, Session, Shown};
+use bench::{Entry, Job, Shown};
 use plant::fault::{FaultCase, FaultId};
 
 /// What one suspect would have shown at a step.
@@ -46,20 +48,7 @@ pub fn had_it_been(
     log: &[Rc<Entry>],
     step: u32,
 ) -> Vec<Instead> {
-    let Some(entry) = (step as usize).checked_sub(1).and_then(|i| log.get(i)) else { return Vec::new() };
-    let acts: Vec<&Action> = log.iter().take(step as usize).map(|e| &e.action).collect();
-    let mut all: Vec<Instead> = Vec::new();
-    for suspect in suspects(&job.home).into_iter().filter(|s| s.fault != truth) {
-        let mut session = Session::begin(world_beside(job, &suspect, beside));
-        let mut shown = Shown::Done;
-        acts.iter().for_each(|act| shown = session.step(act).shown);
-        let alike = reads_alike(&entry.outcome.shown, &shown);
-        let instead = Instead { fault: suspect.fault, shown, alike };
-        match all.last_mut().filter(|last| last.fault == instead.fault) {
-            Some(last) if alike && !last.alike => *last = instead,
-            Some(_) => {}
-            None => all.push(instead),
-        }
-    }
-    all
+    let mut asked = HadItBeen::new(job, truth, beside, log, step);
+    while asked.turn() {}
+    asked.found()
 }
