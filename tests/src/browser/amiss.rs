@@ -58,7 +58,7 @@ const SMALL: &str = "
 const [least] = arguments;
 const found = [];
 for (const one of document.querySelectorAll('a[href], button, select, input, textarea, summary, [role=button], [role=slider]')) {
-    if (!one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) || one.closest('dialog:not([open]), .skip, .report, .markers')) continue;
+    if (!one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) || one.closest('dialog:not([open]), .skip, .report, .markers, .term')) continue;
     const running = getComputedStyle(one).display === 'inline' && one.parentElement.textContent.trim() !== one.textContent.trim();
     if (running) continue;
     const boxes = [one, one.closest('label'), one.querySelector('.hit')].filter(Boolean).map((each) => each.getBoundingClientRect());
@@ -75,8 +75,8 @@ impl Browser {
         self.run(AMISS, &[])
     }
 
-    /// What is too small for a finger, by name: less than so many CSS pixels in width or height, but for links in
-    /// running text, and for the marks on the plots, each of which stands in the list of acts too.
+    /// What is too small for a finger, by name: less than so many CSS pixels in width or height, but for links and
+    /// terms in running text, and for the marks on the plots, each of which stands in the list of acts too.
     pub fn too_small(&self, least: f64) -> Value {
         self.run(SMALL, &[json!(least)])
     }
