@@ -4,8 +4,8 @@
 pub mod atlas;
 mod circle;
 mod compare;
-mod recovery;
 mod had;
+mod recovery;
 mod rounds;
 mod suspect;
 mod walk;
