@@ -236,9 +236,8 @@ impl Ear<'_> {
                 self.press(&self.text(if *up { "do-lever-up" } else { "do-lever-down" }));
             }
             Action::Wait { minutes } => {
-                let wait = self.text("kit-wait");
-                self.choose(&wait, &Units::Si.duration(Seconds::minutes(*minutes)));
-                self.press(&self.verb_of("kit-wait-verb", &wait));
+                let minutes = Units::Si.duration(Seconds::minutes(*minutes));
+                self.press_in(&self.text("job-time"), &minutes);
             }
             Action::WaitForCutOut => self.press(&self.text("kit-wait-cut-out")),
             Action::Replace { part } => self.replace(part),
