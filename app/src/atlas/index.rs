@@ -48,6 +48,11 @@ pub fn Index() -> Html {
                     </li>
                 }) }
             </ol>
+            <details class="pairs">
+                <summary>{ voice.text("atlas-pairs") }</summary>
+                <p>{ voice.text("atlas-pairs-about") }</p>
+                <img src="assets/pairs.svg" loading="lazy" width="732" height="732" alt={voice.text("atlas-pairs-alt")} />
+            </details>
         </>
     }
 }

@@ -16,12 +16,13 @@ use crate::{Pair, Told, enough, one_repair};
 const SIDE: usize = 9;
 const MARGIN: usize = 30;
 
-/// A square's ink: one repair for both; told in every drawing; in enough of them, or else one repair; missed.
-const INKS: [(&str, &str); 4] = [
-    ("#b9c3cc", "one repair serves both"),
-    ("#2c6e8f", "told apart in every drawing"),
-    ("#e0a526", "told apart in all drawings but one in thirty, or but those in which one repair serves both"),
-    ("#b3261e", "missed"),
+/// A pair's ink and its shape within a square: a triangle where one repair serves both, a full square where they are told
+/// apart in every drawing, a diamond where in enough of them, a cross where missed.
+const MARKS: [(&str, &str); 4] = [
+    ("#8794a0", "m0 8h8l-4-8z"),
+    ("#2c6e8f", "h8v8h-8z"),
+    ("#c27d0e", "m4 0l4 4-4 4-4-4z"),
+    ("#b3261e", "l3 4-3 4h2l2-3 2 3h2l-3-4 3-4h-2l-2 3-2-3z"),
 ];
 
 /// All heaters together.
@@ -55,7 +56,8 @@ impl Table {
         let folder = tree::root().join("docs/atlas");
         fs::create_dir_all(&folder).unwrap();
         fs::write(folder.join("pairs.csv"), self.csv()).unwrap();
-        fs::write(folder.join("pairs.svg"), self.picture()).unwrap();
+        // The page's atlas shows the picture too.
+        fs::write(tree::root().join("assets/pairs.svg"), self.picture()).unwrap();
         fs::write(folder.join("pairs.md"), self.page()).unwrap();
     }
 
@@ -74,7 +76,7 @@ impl Table {
         csv
     }
 
-    fn ink(pair: Pair, told: &Told) -> usize {
+    fn mark(pair: Pair, told: &Told) -> usize {
         match () {
             () if one_repair(pair) => 0,
             () if told.missed => 3,
@@ -83,41 +85,29 @@ impl Table {
         }
     }
 
-    /// A square for each pair that fits one heater, one path for each ink.
+    /// A mark for each pair that fits one heater, one path for each kind.
     fn picture(&self) -> String {
         let count = FaultId::ALL.len();
         let size = MARGIN + count * SIDE + SIDE;
-        let mut paths = [const { String::new() }; INKS.len()];
+        let mut paths = [const { String::new() }; MARKS.len()];
         let place = |id: FaultId| FaultId::ALL.iter().position(|one| *one == id).unwrap_or(0);
         for (pair, told) in &self.pairs {
             let (x, y) = (MARGIN + place(pair.0) * SIDE, MARGIN + place(pair.1) * SIDE);
-            let _ = write!(paths[Self::ink(*pair, told)], "M{x} {y}h8v8h-8z");
+            let mark = Self::mark(*pair, told);
+            let _ = write!(paths[mark], "M{x} {y}{}", MARKS[mark].1);
         }
         let mut svg = format!(
             "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {size} {size}\" font-family=\"sans-serif\" \
-             font-size=\"7\" fill=\"#333\">\n<title>Which two faults can be told apart</title>\n"
+             font-size=\"7\" fill=\"#333\">\n<rect width=\"{size}\" height=\"{size}\" fill=\"#fffdf7\"/>\n"
         );
-        for (path, (ink, what)) in paths.iter().zip(INKS) {
-            let _ = writeln!(svg, "<path fill=\"{ink}\" d=\"{path}\"><title>{what}</title></path>");
+        for (path, (ink, _)) in paths.iter().zip(MARKS) {
+            let _ = writeln!(svg, "<path fill=\"{ink}\" d=\"{path}\"/>");
         }
         for id in FaultId::ALL.iter().copied() {
             let at = MARGIN + place(id) * SIDE;
-            let _ = writeln!(svg, "<text x=\"4\" y=\"{}\">{id}</text>", at + SIDE - 2);
-            let _ = writeln!(
-                svg,
-                "<text transform=\"translate({} {}) rotate(-60)\">{id}</text>",
-                at + SIDE - 2,
-                at - 3
-            );
-        }
-        for (at, (ink, what)) in INKS.iter().enumerate() {
-            let (x, y) = (size / 2, MARGIN + 20 + at * 14);
-            let _ = writeln!(
-                svg,
-                "<path fill=\"{ink}\" d=\"M{x} {y}h8v8h-8z\"/><text x=\"{}\" y=\"{}\" font-size=\"8\">{what}</text>",
-                x + 13,
-                y + 7
-            );
+            let base = at + SIDE - 2;
+            let _ = writeln!(svg, "<text x=\"4\" y=\"{base}\">{id}</text>");
+            let _ = writeln!(svg, "<text transform=\"translate({base} {}) rotate(-60)\">{id}</text>", at - 3);
         }
         svg.push_str("</svg>\n");
         svg
@@ -133,7 +123,9 @@ impl Table {
              {} pairs in one heater that ask for two repairs {} are told apart, by more than the meter's error, in at least 29 \
              of 30 drawings. Where a fault of a thermostat or an element may sit above or below, a drawing in which both \
              faults ask for the same part counts as one repair. Written by `cargo test --release -p tankwright-tests --test pairs \
-             -- --ignored thirty`; every pair with the act that tells it most often: `pairs.csv`.\n\n![squares of all pairs](pairs.svg)\n",
+             -- --ignored thirty`; every pair with the act that tells it most often: `pairs.csv`.\n\n![a mark for each pair of faults](../../assets/pairs.svg)\n\nA \
+             full square: told apart in every drawing. A diamond: in all but one of thirty, or else one part to change. A \
+             triangle: one repair serves both. A cross: missed. No mark: no heater has both.\n",
             self.asked,
             self.asked - self.missed.len(),
         );
