@@ -5,7 +5,7 @@ use std::rc::Rc;
 use words::{Language, Voice};
 use yew::prelude::*;
 
-use crate::store::use_steady;
+use crate::store::{Rest, use_steady};
 use crate::text::voice;
 use crate::units::Units;
 
@@ -16,6 +16,8 @@ pub struct Speech {
     pub language: Language,
     /// The units on the screen.
     pub units: Units,
+    /// Whether the rest of the book has come.
+    pub rest: Rest,
 }
 
 /// How the page speaks now.

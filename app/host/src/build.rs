@@ -50,7 +50,7 @@ pub fn page(options: &Options) -> Result<PathBuf, Failure> {
     compile::page(&house, options.effort, &out)?;
     statics::write_all(&house, options.effort, &out)?;
     eprintln!(
-        "Built in {:.1} s: {} (module {}; words of other languages {})",
+        "Built in {:.1} s: {} (module {}; words fetched later {})",
         started.elapsed().as_secs_f64(),
         size::of_page(&out),
         size::of_file(&out.join(compile::MODULE)),

@@ -6,7 +6,7 @@ use std::path::Path;
 
 use flate2::{Compression, write::GzEncoder};
 
-use crate::statics::{LICENCES, WORDS};
+use crate::statics::{ASKED, LICENCES, WORDS};
 
 /// Bytes of one or more files.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
@@ -17,13 +17,14 @@ pub struct Size {
     pub gzip: u64,
 }
 
-/// The bytes of a page: every file below `folder` but the licence texts and the books
-/// of other languages, which are fetched only when chosen; what cannot be read counts as nothing.
+/// The bytes of a page before a drill can start: every file below `folder` but the licence texts, the words fetched after
+/// the start or when their language is chosen, and what a page fetches that is asked for; what cannot be read counts as
+/// nothing.
 pub fn of_page(folder: &Path) -> Size {
     let mut sum = Size::default();
     for entry in fs::read_dir(folder).into_iter().flatten().flatten() {
         let path = entry.path();
-        if path.ends_with(LICENCES) || path.ends_with(WORDS) {
+        if [LICENCES, WORDS, ASKED].iter().any(|folder| path.ends_with(folder)) {
             continue;
         }
         let size = if path.is_dir() { of_page(&path) } else { of_file(&path) };

@@ -20,6 +20,15 @@ pub const WORDS: &str = "words";
 /// The book that is compiled in.
 const COMPILED_IN: &str = "en.ftl";
 
+/// What of that book no drill needs: fetched after the start.
+const REST: &str = "en-later.ftl";
+
+/// Every tagged constant of the simulated world, fetched by the page that lists them.
+const SOURCES: &str = "sources.txt";
+
+/// The folder of what a page fetches only when it is asked for.
+pub const ASKED: &str = "asked";
+
 /// The folder of the licence texts: delivered with the page, never loaded by it.
 pub const LICENCES: &str = "licences";
 
@@ -33,7 +42,10 @@ pub fn write_all(house: &House, effort: Effort, out: &Path) -> Result<(), Failur
     let licences = out.join(LICENCES);
     write(&licences.join("tankwright.txt"), licence(house)?.as_bytes())?;
     write(&licences.join("packages.txt"), notices::of_page(house)?.as_bytes())?;
-    copy_assets(&house.assets(), &out.join("assets"))
+    let assets = out.join("assets");
+    copy_assets(&house.assets(), &assets)?;
+    write(&assets.join(WORDS).join(REST), words::LATER.as_bytes())?;
+    write(&assets.join(ASKED).join(SOURCES), words::sources::list().as_bytes())
 }
 
 /// The shell with the policy in its head.

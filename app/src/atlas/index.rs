@@ -51,7 +51,7 @@ pub fn Index() -> Html {
             <details class="pairs">
                 <summary>{ voice.text("atlas-pairs") }</summary>
                 <p>{ voice.text("atlas-pairs-about") }</p>
-                <img src="assets/pairs.svg" loading="lazy" width="732" height="732" alt={voice.text("atlas-pairs-alt")} />
+                <img src="assets/asked/pairs.svg" loading="lazy" width="732" height="732" alt={voice.text("atlas-pairs-alt")} />
             </details>
         </>
     }

@@ -10,11 +10,13 @@ use crate::exam::{ExamClock, ExamDoor};
 use crate::glossary::{Glossary, TermsProvider};
 use crate::instructor::Instructor;
 use crate::route::{Route, use_address};
-use crate::said::use_language;
+use crate::said::{use_language, use_speech};
 use crate::show::Show;
 use crate::sources::Sources;
-use crate::store::WorkProvider;
+use crate::store::{Rest, WorkProvider};
 use crate::text;
+
+use super::{Footer, Top};
 
 /// The whole page.
 #[component]
@@ -24,6 +26,7 @@ pub fn App() -> Html {
     if let Some(group) = crate::gallery::asked() {
         return html! { <WorkProvider><Title route={address.route} /><crate::gallery::Gallery {group} /></WorkProvider> };
     }
+    let needs_all = !matches!(address.route, Route::Doors | Route::Drill);
     let page = match address.route {
         Route::Doors => html! { <Doors /> },
         Route::Drill if !address.rest.is_empty() => html! { <Invited code={address.rest.clone()} /> },
@@ -40,8 +43,37 @@ pub fn App() -> Html {
         <WorkProvider>
             <Title route={address.route} />
             <ExamClock />
-            <TermsProvider>{ page }</TermsProvider>
+            <TermsProvider><Worded {needs_all}>{ page }</Worded></TermsProvider>
         </WorkProvider>
+    }
+}
+
+/// A page, and whether it needs the whole book.
+#[derive(Properties, PartialEq)]
+struct WordedProps {
+    needs_all: bool,
+    children: Html,
+}
+
+/// A page once its words are here; a line meanwhile, or what to do when they could not be had.
+#[component]
+fn Worded(props: &WordedProps) -> Html {
+    let rest = use_speech().rest;
+    let line = match rest {
+        _ if !props.needs_all => None,
+        Rest::Here => None,
+        Rest::Coming => Some(text::WORDS_COMING),
+        Rest::Failed => Some(text::WORDS_FAILED),
+    };
+    match line {
+        None => props.children.clone(),
+        Some(line) => html! {
+            <div class="page">
+                <Top />
+                <main class="doors" id="main"><p class="lead" role="status">{ line }</p></main>
+                <Footer />
+            </div>
+        },
     }
 }
 

@@ -1,7 +1,9 @@
 //! One constant as the page shows it.
 
-use quantity::{Kind, Listed};
-use words::letters::{capital, small};
+use quantity::Kind;
+use words::letters::small;
+
+use super::filter::kind_named;
 
 /// One constant, in words.
 #[derive(Clone, PartialEq, Debug)]
@@ -17,7 +19,7 @@ pub struct Entry {
     /// The kind of its source.
     pub kind: Kind,
     /// The document, the inputs or the reason.
-    pub from: &'static str,
+    pub from: String,
     /// Where it stands in the source.
     pub at: String,
     /// All of it in small letters, to search.
@@ -25,32 +27,26 @@ pub struct Entry {
 }
 
 impl Entry {
-    fn of(listed: Listed) -> Self {
-        let Listed { module, ident, constant } = listed;
-        let mut steps = module.split("::");
-        let (world, first) = (steps.next().unwrap_or_default(), steps.next().unwrap_or_default());
-        let name = match steps.last().filter(|_| first == "fault").and_then(fault_number) {
-            Some(number) => format!("{number}: {}", constant.name()),
-            None => capital(constant.name()),
-        };
-        let value = [constant.value().as_str(), constant.unit()].join(" ").trim_end().to_owned();
-        let usual = constant.usual().unwrap_or_default();
-        let (kind, from) = (constant.tag().kind(), constant.tag().words());
-        let at = format!("{module}::{ident}");
-        let text = small(&[name.as_str(), &value, &usual, kind.name(), from, &at].join(" "));
-        Self { group: format!("{world}-{first}"), name, value, usual, kind, from, at, text }
+    /// A line of the list; nothing where it is cut.
+    fn of(line: &str) -> Option<Self> {
+        let mut fields = line.split('\t').map(str::to_owned);
+        let (group, name, value) = (fields.next()?, fields.next()?, fields.next()?);
+        let (usual, kind) = (fields.next()?, kind_named(&fields.next()?)?);
+        let (from, at) = (fields.next()?, fields.next()?);
+        let text = small(&[name.as_str(), &value, &usual, kind.name(), &from, &at].join(" "));
+        Some(Self { group, name, value, usual, kind, from, at, text })
     }
 }
 
-/// The number of a fault whose module is named after it.
-fn fault_number(module: &str) -> Option<String> {
-    let digits = module.strip_prefix('f')?;
-    digits.chars().all(|c| c.is_ascii_digit()).then(|| format!("F{digits}"))
+/// Every constant of the list, in the order of the code.
+pub fn read(list: &str) -> Vec<Entry> {
+    list.lines().filter_map(Entry::of).collect()
 }
 
-/// Every constant, in the order of the code.
+/// Every constant, as the list has them.
+#[cfg(test)]
 pub fn all() -> Vec<Entry> {
-    [plant::sources(), bench::sources(), solver::sources()].concat().into_iter().map(Entry::of).collect()
+    read(&words::sources::list())
 }
 
 #[cfg(test)]

@@ -33,7 +33,7 @@ fn row(voice: &Voice, entry: &Entry) -> Html {
             </p>
             <p class="from">
                 <span class={classes!("kind", kind)}>{ voice.text(&format!("sources-kind-{kind}")) }</span>
-                { entry.from }
+                { &entry.from }
                 <code>{ &entry.at }</code>
             </p>
         </li>

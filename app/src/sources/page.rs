@@ -1,8 +1,11 @@
 //! The page of sources: a search, the kinds, and the groups.
 
+use std::rc::Rc;
+
 use quantity::Kind;
 use web_sys::HtmlInputElement;
 use words::Voice;
+use yew::platform::spawn_local;
 use yew::prelude::*;
 
 use super::entry::{self, Entry};
@@ -13,6 +16,7 @@ use crate::route::{Route, use_address};
 use crate::said::use_voice;
 use crate::shell::{Footer, Top};
 use crate::store::use_work;
+use crate::text;
 
 /// The page. What follows `#/sources/` is searched for at once.
 #[component]
@@ -20,7 +24,19 @@ pub fn Sources() -> Html {
     let voice = use_voice();
     let work = use_work();
     let asked = use_address().rest;
-    let all = use_memo((), |()| entry::all());
+    let all = use_state(|| None::<Rc<[Entry]>>);
+    let failed = use_state(|| false);
+    {
+        let (all, failed) = (all.setter(), failed.setter());
+        use_effect_with((), move |()| {
+            spawn_local(async move {
+                match text::beside("assets/asked/sources.txt").await {
+                    Some(list) => all.set(Some(entry::read(&list).into())),
+                    None => failed.set(true),
+                }
+            });
+        });
+    }
     let filter = use_state(Filter::default);
     {
         let filter = filter.setter();
@@ -40,6 +56,16 @@ pub fn Sources() -> Html {
         Callback::from(move |name: AttrValue| {
             filter.set(Filter { kind: kind_named(&name), ..(*filter).clone() });
         })
+    };
+    let Some(all) = (*all).clone() else {
+        let line = if *failed { "shell-words-failed" } else { "shell-words-coming" };
+        return html! {
+            <div class="page">
+                <Top tag={voice.text("sources-tag")} />
+                <main class="doors sources" id="main"><p class="lead" role="status">{ voice.text(line) }</p></main>
+                <Footer />
+            </div>
+        };
     };
     let shown: Vec<&Entry> = all.iter().filter(|entry| filter.shows(entry)).collect();
     html! {

@@ -13,5 +13,5 @@ pub use keeping::Keeping;
 #[cfg(debug_assertions)]
 pub use provider::Held;
 pub use provider::{WorkHandle, WorkProvider, use_steady, use_work};
-pub use work::{Msg, Running, Work};
+pub use work::{Msg, Rest, Running, Work};
 pub use world::World;

@@ -9,7 +9,7 @@ use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
 use super::work::Running;
-use super::{Desk, Head, Msg, Saved, Work, journal};
+use super::{Desk, Head, Msg, Rest, Saved, Work, journal};
 use crate::away::{self, Answer, Task};
 use crate::begin;
 use crate::said::Speech;
@@ -41,6 +41,7 @@ pub struct Props {
 pub fn WorkProvider(props: &Props) -> Html {
     let work = use_reducer(first);
     use_restored(&work);
+    use_rest(&work);
     use_journal(&work);
     html! { <Held {work}>{ props.children.clone() }</Held> }
 }
@@ -59,7 +60,7 @@ pub struct HeldProps {
 #[component]
 pub fn Held(props: &HeldProps) -> Html {
     let HeldProps { work, children } = props;
-    let speech = Speech { language: work.language, units: work.desk.units };
+    let speech = Speech { language: work.language, units: work.desk.units, rest: work.rest };
     let steady = Steady { speech, changes: work.dispatcher() };
     html! {
         <ContextProvider<Steady> context={steady}>
@@ -97,6 +98,22 @@ fn first() -> Work {
         language: crate::text::language(),
         ..Work::default()
     }
+}
+
+/// Fetches the rest of the book once the page stands.
+#[hook]
+fn use_rest(work: &WorkHandle) {
+    let work = work.dispatcher();
+    use_effect_with((), move |()| {
+        yew::platform::spawn_local(async move {
+            let rest = if crate::text::fetch_rest().await { Rest::Here } else { Rest::Failed };
+            if let Some(root) = gloo::utils::document().document_element() {
+                // For whoever waits for it from outside; setting a plain attribute cannot fail.
+                let _ = root.set_attribute("data-book", if rest == Rest::Here { "whole" } else { "part" });
+            }
+            work.dispatch(Msg::Rest(rest));
+        });
+    });
 }
 
 /// Asks for the drill that the device keeps, and folds what was done.

@@ -49,6 +49,20 @@ pub struct Work {
     pub language: Language,
     /// A job that the device keeps is being opened.
     pub opening: bool,
+    /// Whether the rest of the book has come.
+    pub rest: Rest,
+}
+
+/// Whether the rest of the book has come: what no drill needs before its first act.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub enum Rest {
+    /// Not yet.
+    #[default]
+    Coming,
+    /// All of it is here.
+    Here,
+    /// It could not be had.
+    Failed,
 }
 
 /// What changes it.
@@ -94,6 +108,8 @@ pub enum Msg {
     OtherUnits,
     /// The page speaks another language.
     Speak(Language),
+    /// The rest of the book came, or did not.
+    Rest(Rest),
     /// The learner left the job and cleared the device.
     Cleared,
 }
@@ -153,6 +169,7 @@ impl Work {
             | Msg::Do(_)
             | Msg::Kept(_)
             | Msg::Speak(_)
+            | Msg::Rest(_)
             | Msg::Cleared => {}
         }
     }
@@ -193,9 +210,10 @@ impl Reducible for Work {
             Msg::Do(action) => next.act(&action),
             Msg::Kept(keeping) => next.keeping = keeping,
             Msg::Speak(language) => next.language = language,
+            Msg::Rest(rest) => next.rest = rest,
             Msg::Cleared => {
                 let desk = Desk { units: next.desk.units, ..Desk::default() };
-                next = Self { desk, language: next.language, ..Self::default() };
+                next = Self { desk, language: next.language, rest: next.rest, ..Self::default() };
             }
             other => next.note(other),
         }

@@ -17,7 +17,7 @@ const KEY: &str = "tankwright.language";
 type Voices = [Rc<Voice>; 2];
 
 thread_local! {
-    static ENGLISH: Voices = voices(Book::english());
+    static ENGLISH: RefCell<Voices> = RefCell::new(voices(Book::english()));
     static OTHER: RefCell<Option<(Language, Voices)>> = const { RefCell::new(None) };
     static NOW: Cell<Language> = const { Cell::new(Language::English) };
 }
@@ -63,7 +63,7 @@ pub fn voice(units: Units) -> Rc<Voice> {
         Some((of, voices)) if *of == NOW.get() => Some(one(voices)),
         _ => None,
     });
-    other.unwrap_or_else(|| ENGLISH.with(one))
+    other.unwrap_or_else(|| ENGLISH.with_borrow(one))
 }
 
 /// The language to begin in: the one kept on the device, else what the browser asks for.
@@ -99,6 +99,13 @@ pub async fn fetch(language: Language) -> bool {
     let address = format!("assets/words/{}.ftl", language.short());
     let Some(book) = beside(&address).await else { return false };
     speak(language, &book);
+    true
+}
+
+/// Fetches the rest of the English book, which stands behind every other. `false` when it could not be had.
+pub async fn fetch_rest() -> bool {
+    let Some(rest) = beside("assets/words/en-later.ftl").await else { return false };
+    ENGLISH.set(voices(Book::of(Language::English, &rest)));
     true
 }
 

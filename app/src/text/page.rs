@@ -36,6 +36,8 @@ labels! {
     CLEAR = "shell-clear";
     CLEAR_ASKED = "shell-clear-asked";
     OPENING = "job-opening";
+    WORDS_COMING = "shell-words-coming";
+    WORDS_FAILED = "shell-words-failed";
     NO_JOB = "job-no-job";
     TO_DOORS = "shell-to-doors";
     LICENCE = "job-licence";

@@ -7,7 +7,11 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 
 use crate::Language;
 
-const ENGLISH: &str = include_str!("../../../assets/words/en.ftl");
+/// What a drill needs of the English book.
+const CORE: &str = include_str!(concat!(env!("OUT_DIR"), "/core.ftl"));
+/// The rest of it. The page fetches it from beside itself.
+#[cfg(not(target_family = "wasm"))]
+pub const LATER: &str = include_str!(concat!(env!("OUT_DIR"), "/later.ftl"));
 
 /// What fills a place in a sentence.
 #[derive(Clone, PartialEq, Debug)]
@@ -51,17 +55,28 @@ pub struct Book {
 }
 
 impl Book {
-    /// The English one.
+    /// The English one; in a page, only what a drill needs of it.
     pub fn english() -> Self {
-        Self { bundles: vec![bundle(Language::English, ENGLISH)], missing: RefCell::default() }
+        #[cfg(not(target_family = "wasm"))]
+        return Self::whole(LATER);
+        #[cfg(target_family = "wasm")]
+        return Self::whole("");
     }
 
-    /// The book of a language from the text of its file, with English behind it.
+    /// The English one with the rest of it.
+    pub fn whole(later: &str) -> Self {
+        let mut book = bundle(Language::English, CORE);
+        book.add_resource_overriding(resource(later));
+        Self { bundles: vec![book], missing: RefCell::default() }
+    }
+
+    /// The book of a language from the text of its file, with English behind it; of English, the rest of the book.
     pub fn of(language: Language, text: &str) -> Self {
-        let mut book = Self::english();
-        if language != Language::English {
-            book.bundles.insert(0, bundle(language, text));
+        if language == Language::English {
+            return Self::whole(text);
         }
+        let mut book = Self::english();
+        book.bundles.insert(0, bundle(language, text));
         book
     }
 
@@ -106,12 +121,15 @@ fn bundle(language: Language, text: &str) -> FluentBundle<FluentResource> {
     let tag = language.tag().parse().unwrap_or_default();
     let mut bundle = FluentBundle::new(vec![tag]);
     bundle.set_use_isolating(false);
-    // A book with a slip in one sentence still has all the others; a test refuses slips.
-    let resource = match FluentResource::try_new(text.to_owned()) {
-        Ok(resource) | Err((resource, _)) => resource,
-    };
-    bundle.add_resource_overriding(resource);
+    bundle.add_resource_overriding(resource(text));
     bundle
+}
+
+/// A book with a slip in one sentence still has all the others; a test refuses slips.
+fn resource(text: &str) -> FluentResource {
+    match FluentResource::try_new(text.to_owned()) {
+        Ok(resource) | Err((resource, _)) => resource,
+    }
 }
 
 #[cfg(test)]
@@ -120,8 +138,11 @@ mod tests {
 
     #[test]
     fn the_book_has_no_slip() {
-        if let Err((_, errors)) = FluentResource::try_new(ENGLISH.to_owned()) {
-            panic!("{errors:?}");
+        for part in [CORE, LATER] {
+            if let Err((_, errors)) = FluentResource::try_new(part.to_owned()) {
+                panic!("{errors:?}");
+            }
+            assert!(part.len() > 20_000, "{}", part.len());
         }
     }
 

@@ -19,10 +19,13 @@ mod outcomes;
 mod people;
 mod score;
 mod sights;
+pub mod sources;
 mod trace;
 mod units;
 mod wrong;
 
+#[cfg(not(target_family = "wasm"))]
+pub use book::LATER;
 pub use book::{Book, Fill};
 pub use language::Language;
 pub use units::Units;

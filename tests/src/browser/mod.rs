@@ -128,6 +128,9 @@ impl Browser {
     /// Waits until WebAssembly has replaced the shell's words.
     #[track_caller]
     pub fn wait_until_started(&self) {
-        self.wait_until("document.readyState === 'complete' && !document.getElementById('starting')");
+        self.wait_until(
+            "document.readyState === 'complete' && !document.getElementById('starting') \
+             && document.documentElement.dataset.book",
+        );
     }
 }

@@ -57,7 +57,7 @@ impl Table {
         fs::create_dir_all(&folder).unwrap();
         fs::write(folder.join("pairs.csv"), self.csv()).unwrap();
         // The page's atlas shows the picture too.
-        fs::write(tree::root().join("assets/pairs.svg"), self.picture()).unwrap();
+        fs::write(tree::root().join("assets/asked/pairs.svg"), self.picture()).unwrap();
         fs::write(folder.join("pairs.md"), self.page()).unwrap();
     }
 
@@ -123,7 +123,7 @@ impl Table {
              {} pairs in one heater that ask for two repairs {} are told apart, by more than the meter's error, in at least 29 \
              of 30 drawings. Where a fault of a thermostat or an element may sit above or below, a drawing in which both \
              faults ask for the same part counts as one repair. Written by `cargo test --release -p tankwright-tests --test pairs \
-             -- --ignored thirty`; every pair with the act that tells it most often: `pairs.csv`.\n\n![a mark for each pair of faults](../../assets/pairs.svg)\n\nA \
+             -- --ignored thirty`; every pair with the act that tells it most often: `pairs.csv`.\n\n![a mark for each pair of faults](../../assets/asked/pairs.svg)\n\nA \
              full square: told apart in every drawing. A diamond: in all but one of thirty, or else one part to change. A \
              triangle: one repair serves both. A cross: missed. No mark: no heater has both.\n",
             self.asked,

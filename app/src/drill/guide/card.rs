@@ -16,7 +16,7 @@ use crate::drill::place::go;
 use crate::glossary::Marked;
 use crate::said::use_voice;
 use crate::shell::act_slug;
-use crate::store::{Desk, Lead, Msg, Setting, Tab, World, use_work};
+use crate::store::{Desk, Lead, Msg, Rest, Setting, Tab, World, use_work};
 use crate::text;
 
 /// Until the place that was gone to is drawn.
@@ -39,7 +39,8 @@ pub fn GuideCard(props: &Props) -> Html {
     let voice = use_voice();
     let work = use_work();
     let Props { session, known } = props;
-    let away = work.desk.guide_away || session.ended.is_some();
+    // Its words come with the rest of the book.
+    let away = work.desk.guide_away || session.ended.is_some() || work.rest != Rest::Here;
     let next = next(session, known);
     {
         let targets = if away { Vec::new() } else { targets(&next, &work.desk) };
