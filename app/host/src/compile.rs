@@ -7,13 +7,16 @@ use std::process::Command;
 use wasm_bindgen_cli_support::Bindgen;
 
 use crate::house::House;
-use crate::{Failure, pack};
+use crate::{Failure, pack, squeeze};
 
 /// The compiler's name for WebAssembly in a browser.
 const TARGET: &str = "wasm32-unknown-unknown";
 
 /// The module's name beside the page; the binder takes it from the page's.
 pub const MODULE: &str = "tankwright_bg.wasm";
+
+/// The script that starts the module; the binder names it too.
+const GLUE: &str = "tankwright.js";
 
 /// How much the compiler does for the page.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
@@ -46,7 +49,19 @@ pub fn page(house: &House, effort: Effort, out: &Path) -> Result<(), Failure> {
     ensure_target()?;
     let module = compile(house, effort)?;
     bind(&module, effort, out)?;
-    if effort == Effort::Full { tighten(&out.join(MODULE)) } else { Ok(()) }
+    if effort == Effort::Full {
+        tighten(&out.join(MODULE))?;
+        squeeze(&out.join(GLUE))?;
+    }
+    Ok(())
+}
+
+/// Takes comments and indentation out of the script that starts the module.
+fn squeeze(path: &Path) -> Result<(), Failure> {
+    let source =
+        fs::read_to_string(path).map_err(|source| Failure::Read { path: path.to_path_buf(), source })?;
+    fs::write(path, squeeze::script(&source))
+        .map_err(|source| Failure::Write { path: path.to_path_buf(), source })
 }
 
 /// Lays the bound module out anew, in its place.

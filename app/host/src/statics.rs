@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use crate::compile::Effort;
 use crate::house::House;
-use crate::{Failure, notices, policy};
+use crate::{Failure, notices, policy, squeeze};
 
 /// The line of the shell that the policy's element replaces.
 const POLICY_MARK: &str = "<!-- content-security-policy -->";
@@ -62,7 +62,7 @@ fn styles(folder: &Path, effort: Effort) -> Result<String, Failure> {
     for path in children(folder)?.iter().filter(wanted) {
         all.push_str(&read(path)?);
     }
-    Ok(all)
+    Ok(squeeze::styles(&all))
 }
 
 fn licence(house: &House) -> Result<String, Failure> {
