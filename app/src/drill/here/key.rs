@@ -1,7 +1,7 @@
 //! The key `?`, which opens the sheet from anywhere on the page. A single letter can get in the way of those who
 //! dictate or press keys by accident, so it can be switched off (WCAG 2.2, 2.1.4).
 
-use gloo::events::EventListener;
+use gloo::events::{EventListener, EventListenerOptions};
 use gloo::utils::{document, window};
 use wasm_bindgen::JsCast;
 use web_sys::{Element, KeyboardEvent};
@@ -29,7 +29,9 @@ pub fn switch(on: bool) {
 #[hook]
 pub fn use_key(told: Callback<()>) {
     use_effect_with((), move |()| {
-        let listener = EventListener::new(&document(), "keydown", move |event| {
+        // The sign must not land in what the sheet opens.
+        let options = EventListenerOptions::enable_prevent_default();
+        let listener = EventListener::new_with_options(&document(), "keydown", options, move |event| {
             let Some(event) = event.dyn_ref::<KeyboardEvent>() else { return };
             let target = event.target().and_then(|target| target.dyn_into::<Element>().ok());
             // Only a field takes letters.
