@@ -111,7 +111,7 @@ fn use_judge(all: &UseReducerHandle<Collected>, stopped: bool) {
                     // Only a row answers this question.
                     _ => return,
                 };
-                dispatcher.dispatch(Msg::Judged(row, judged));
+                dispatcher.dispatch(Msg::Judged(row, Box::new(judged)));
             });
             away::ask(Task::Grade(name, attempt.write(), attempt.seal), told)
         });

@@ -41,7 +41,7 @@ pub enum Msg {
     /// Files were picked; the text says what is wrong with one that cannot be read.
     Picked(Vec<Picked>, String),
     /// One was worked through.
-    Judged(usize, Result<Row, String>),
+    Judged(usize, Box<Result<Row, String>>),
     /// The table was emptied.
     Cleared,
 }
@@ -106,7 +106,7 @@ impl Reducible for Collected {
                 if let Some(item) = next.items.get_mut(at)
                     && let State::Waiting(attempt) = &item.state
                 {
-                    item.state = match result {
+                    item.state = match *result {
                         Ok(row) => State::Judged(attempt.clone(), Rc::new(row)),
                         Err(why) => State::Bad(why),
                     };
