@@ -10,6 +10,17 @@ const AMISS: &str = "
 const found = [];
 const seen = (one) => one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && !one.closest('.unseen, .report, select, dialog:not([open])');
 const all = [];
+// What a list cuts off at its edge is not seen.
+const inView = (one, box) => {
+    let { left, top, right, bottom } = box;
+    for (let up = one.parentElement; up && up !== document.body; up = up.parentElement) {
+        if (getComputedStyle(up).overflowY === 'visible' || up.closest('svg')) continue;
+        const edge = up.getBoundingClientRect();
+        [left, top] = [Math.max(left, edge.left), Math.max(top, edge.top)];
+        [right, bottom] = [Math.min(right, edge.right), Math.min(bottom, edge.bottom)];
+    }
+    return { left, top, right, bottom };
+};
 const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 for (let node = walk.nextNode(); node; node = walk.nextNode()) {
     const text = node.textContent.trim();
@@ -23,7 +34,7 @@ for (let node = walk.nextNode(); node; node = walk.nextNode()) {
         const [x, y] = [box.left + box.width / 2, box.top + box.height / 2];
         const top = document.elementFromPoint(x, y);
         if (!top || !(top.contains(one) || one.contains(top) || one.closest('svg')?.contains(top))) continue;
-        all.push({ text, one, box });
+        all.push({ text, one, box: inView(one, box) });
     }
     const svg = one.closest('svg');
     if (svg) {
