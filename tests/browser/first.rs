@@ -120,7 +120,6 @@ fn a_key_says_what_can_be_done_here_and_does_it() {
         browser.press_at(if screen.touch { Hand::Touch } else { Hand::Mouse }, "[data-act=here]");
         browser.wait_until("document.querySelector('.here-sheet[open]')");
         browser.press_at(Hand::Keys, "[data-field=here-key]");
-        browser.key("Space");
         browser.key("Escape");
         browser.wait_until("!document.querySelector('.here-sheet[open]')");
         browser.key("?");

@@ -36,27 +36,7 @@ pub fn HereSheet(props: &Props) -> Html {
     let voice = use_voice();
     let work = use_work();
     let session = &props.session;
-    let body = use_node_ref();
     let layout = session.home.plant.wiring.layout;
-    let onkeydown = {
-        let body = body.clone();
-        Callback::from(move |event: KeyboardEvent| {
-            let key = event.key();
-            let plain = !(event.ctrl_key() || event.alt_key() || event.meta_key());
-            let mut letters = key.chars();
-            let one = letters
-                .next()
-                .filter(|letter| plain && letter.is_ascii_alphanumeric() && letters.next().is_none());
-            let Some(one) = one else { return };
-            let body = body.cast::<web_sys::Element>();
-            let found =
-                body.and_then(|body| body.query_selector(&format!("[data-key='{one}']")).ok().flatten());
-            if let Some(button) = found.and_then(|found| found.dyn_into::<HtmlElement>().ok()) {
-                event.prevent_default();
-                button.click();
-            }
-        })
-    };
     let lists = match work.desk.at {
         Some(place) => at_place(&voice, &work, props, place),
         None => places(&voice, &work, props),
@@ -64,7 +44,7 @@ pub fn HereSheet(props: &Props) -> Html {
     let title =
         work.desk.at.map_or_else(|| text::WHOLE_DRAWING.to_string(), |place| text::place_of(place, layout));
     html! {
-        <div class="here-body" ref={body} {onkeydown}>
+        <div class="here-body">
             <p class="here-where">{ title }</p>
             { lists }
             <p class="sub">{ voice.text("here-always") }</p>
