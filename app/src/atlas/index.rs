@@ -48,7 +48,7 @@ pub fn Index() -> Html {
                     </li>
                 }) }
             </ol>
-            <details class="pairs">
+            <details class="atlas-pairs">
                 <summary>{ voice.text("atlas-pairs") }</summary>
                 <p>{ voice.text("atlas-pairs-about") }</p>
                 <img src="assets/asked/pairs.svg" loading="lazy" width="732" height="732" alt={voice.text("atlas-pairs-alt")} />
