@@ -20,6 +20,7 @@ mod shell;
 mod show;
 mod sources;
 mod store;
+mod taking;
 mod text;
 mod units;
 

@@ -1,6 +1,5 @@
 //! The debrief's page: the job on this device, once it has ended and may be looked at.
 
-use std::cell::RefCell;
 use std::rc::Rc;
 
 use bench::Mode;
@@ -11,14 +10,15 @@ use yew::prelude::*;
 use super::hand_in::HandIn;
 use super::read::use_sheet;
 use super::view::SheetView;
-use crate::away::{Asked, Folding};
+use crate::away::Folding;
 use crate::begin;
-use crate::compose::{fresh_seed, name_drill, read_drill};
+use crate::compose::{fresh_seed, read_drill};
 use crate::exam::Locked;
 use crate::route::Route;
 use crate::said::use_voice;
-use crate::shell::{Busy, Footer, Top};
+use crate::shell::{Footer, Top};
 use crate::store::{Running, WorkHandle, World, use_work};
+use crate::taking::{Taking, use_taking};
 
 /// The page.
 #[component]
@@ -124,46 +124,29 @@ fn Judged(props: &JudgedProps) -> Html {
 fn Buttons() -> Html {
     let voice = use_voice();
     let work = use_work();
-    let asked = use_mut_ref(|| None::<Asked>);
-    let dealing = use_state(|| false);
-    let again = restart(&work, &asked, &dealing, |order| order);
-    let next = restart(&work, &asked, &dealing, |order| drill::Order { seed: fresh_seed(), ..order });
-    let onstop = {
-        let dealing = dealing.setter();
-        Callback::from(move |()| dealing.set(false))
-    };
-    if *dealing {
-        return html! { <Busy said={voice.text("page-dealing")} {onstop} /> };
-    }
+    let taking = use_taking(Callback::from(|()| Route::Drill.open()));
+    let again = restart(&work, &taking, |order| order);
+    let next = restart(&work, &taking, |order| drill::Order { seed: fresh_seed(), ..order });
     let print = Callback::from(|_: MouseEvent| drop(window().print()));
-    html! {
+    taking.or(html! {
         <div class="top-buttons">
             <button type="button" onclick={again} data-act="again">{ voice.text("debrief-again") }</button>
             <button type="button" onclick={print} data-act="print">{ voice.text("debrief-print") }</button>
             <button type="button" class="go" onclick={next} data-act="next">{ voice.text("debrief-next") }</button>
         </div>
-    }
+    })
 }
 
 /// Begins the same drill, changed, for the same learner.
 fn restart(
     work: &WorkHandle,
-    asked: &Rc<RefCell<Option<Asked>>>,
-    dealing: &UseStateHandle<bool>,
+    taking: &Taking,
     change: fn(drill::Order) -> drill::Order,
 ) -> Callback<MouseEvent> {
-    let (work, asked, dealing) = (work.clone(), asked.clone(), dealing.setter());
+    let (work, taking) = (work.clone(), taking.clone());
     Callback::from(move |_| {
         let Some(head) = work.running.as_ref().map(|running| running.head.clone()) else { return };
         let Ok(order) = read_drill(&head.drill) else { return };
-        dealing.set(true);
-        let dealing = dealing.clone();
-        let told = Callback::from(move |result: Result<(), String>| {
-            dealing.set(false);
-            if result.is_ok() {
-                Route::Drill.open();
-            }
-        });
-        *asked.borrow_mut() = Some(begin::begin(&work, &name_drill(&change(order)), &head.learner, told));
+        taking.take(&change(order), &head.learner);
     })
 }

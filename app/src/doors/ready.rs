@@ -6,14 +6,11 @@ use web_sys::HtmlInputElement;
 use words::Voice;
 use yew::prelude::*;
 
-use crate::away::Asked;
-use crate::begin;
-use crate::compose::name_drill;
 use crate::exam::Expect;
 use crate::route::Route;
 use crate::said::use_voice;
-use crate::shell::Busy;
 use crate::store::use_work;
+use crate::taking::use_taking;
 
 /// The drill.
 #[derive(Properties, PartialEq)]
@@ -30,7 +27,6 @@ pub fn Ready(props: &Props) -> Html {
     let voice = use_voice();
     let work = use_work();
     let learner = use_state(String::new);
-    let problem = use_state(String::new);
     let under_way = work.session().is_some_and(|session| session.ended.is_none());
     let oninput = {
         let learner = learner.setter();
@@ -38,22 +34,13 @@ pub fn Ready(props: &Props) -> Html {
             learner.set(event.target_unchecked_into::<HtmlInputElement>().value());
         })
     };
-    let asked = use_mut_ref(|| None::<Asked>);
-    let dealing = use_state(|| false);
+    let taking = use_taking(Callback::from(|()| Route::Drill.open()));
     let onsubmit = {
-        let (work, drill, learner) = (work.clone(), name_drill(&props.order), learner.clone());
-        let (asked, dealing, problem) = (asked.clone(), dealing.setter(), problem.setter());
+        let (taking, order, learner) = (taking.clone(), props.order.clone(), learner.clone());
         Callback::from(move |event: SubmitEvent| {
             event.prevent_default();
-            dealing.set(true);
-            let told = begun(dealing.clone(), problem.clone());
-            *asked.borrow_mut() =
-                Some(begin::begin(&work, &drill, &drill::attempt::clean_name(&learner), told));
+            taking.take(&order, &drill::attempt::clean_name(&learner));
         })
-    };
-    let onstop = {
-        let dealing = dealing.setter();
-        Callback::from(move |()| dealing.set(false))
     };
     let back = props.onback.reform(|_: MouseEvent| ());
     html! {
@@ -69,19 +56,15 @@ pub fn Ready(props: &Props) -> Html {
                 if under_way {
                     <p class="warn">{ voice.text("page-gives-up") }</p>
                 }
-                if !problem.is_empty() {
-                    <p class="warn" role="alert">{ &*problem }</p>
-                }
-                if *dealing {
-                    <Busy said={voice.text("page-dealing")} {onstop} />
-                } else {
+                { taking.problem() }
+                { taking.or(html! {
                     <div class="row">
                         <button type="submit" class="go" data-act="start">
                             { voice.text(if under_way { "page-start-anyway" } else { "page-start" }) }
                         </button>
                         <button type="button" onclick={back} data-act="back">{ voice.text("page-back") }</button>
                     </div>
-                }
+                }) }
             </form>
         </section>
     }
@@ -110,15 +93,4 @@ fn terms(voice: &Voice, order: &Order) -> Html {
             </dl>
         </>
     }
-}
-
-/// Goes to the job once it is dealt, or says why it cannot be.
-fn begun(dealing: UseStateSetter<bool>, problem: UseStateSetter<String>) -> Callback<Result<(), String>> {
-    Callback::from(move |result| {
-        dealing.set(false);
-        match result {
-            Ok(()) => Route::Drill.open(),
-            Err(why) => problem.set(why),
-        }
-    })
 }

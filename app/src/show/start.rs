@@ -5,12 +5,9 @@ use drill::Order;
 use plant::fault::FaultId;
 use yew::prelude::*;
 
-use crate::away::Asked;
-use crate::begin;
-use crate::compose::name_drill;
 use crate::said::use_voice;
-use crate::shell::Busy;
 use crate::store::use_work;
+use crate::taking::use_taking;
 use crate::text;
 
 /// Which fault.
@@ -25,31 +22,15 @@ pub struct Props {
 pub fn Start(props: &Props) -> Html {
     let voice = use_voice();
     let work = use_work();
-    let asked = use_mut_ref(|| None::<Asked>);
-    let dealing = use_state(|| false);
-    let problem = use_state(String::new);
+    let taking = use_taking(Callback::noop());
     let fault = props.fault;
     let under_way = work.session().is_some_and(|session| session.ended.is_none());
     let onclick = {
-        let (work, asked) = (work.clone(), asked.clone());
-        let (dealing, problem) = (dealing.setter(), problem.setter());
+        let taking = taking.clone();
         Callback::from(move |_: MouseEvent| {
             let Some(house) = drill::showcase(fault) else { return };
-            let order = Order { mode: Mode::Coached, ..house.order };
-            dealing.set(true);
-            let (dealing, problem) = (dealing.clone(), problem.clone());
-            let told = Callback::from(move |result: Result<(), String>| {
-                dealing.set(false);
-                if let Err(why) = result {
-                    problem.set(why);
-                }
-            });
-            *asked.borrow_mut() = Some(begin::begin(&work, &name_drill(&order), "", told));
+            taking.take(&Order { mode: Mode::Coached, ..house.order }, "");
         })
-    };
-    let onstop = {
-        let dealing = dealing.setter();
-        Callback::from(move |()| dealing.set(false))
     };
     html! {
         <section class="card narrow">
@@ -58,14 +39,10 @@ pub fn Start(props: &Props) -> Html {
             if under_way {
                 <p class="warn">{ voice.text("page-gives-up") }</p>
             }
-            if !problem.is_empty() {
-                <p class="warn" role="alert">{ &*problem }</p>
-            }
-            if *dealing {
-                <Busy said={voice.text("page-dealing")} {onstop} />
-            } else {
+            { taking.problem() }
+            { taking.or(html! {
                 <button type="button" class="go" data-act="show-start" {onclick}>{ voice.text("show-start") }</button>
-            }
+            }) }
         </section>
     }
 }
