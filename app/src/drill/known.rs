@@ -21,8 +21,8 @@ pub struct Known {
     pub stamps: [Option<Rating>; 2],
     /// Both dials as last seen.
     pub dials: [Option<Temperature>; 2],
-    /// The reset button stands proud.
-    pub button: Option<bool>,
+    /// A limit's button stands proud: the upper one, the lower one of an off-peak heater.
+    pub buttons: [Option<bool>; 2],
     /// Joints seen charred and not made again since.
     pub charred: BTreeSet<End>,
     /// Fittings seen wet or dry.
@@ -113,9 +113,9 @@ impl Known {
             Sight::Charred { end } => {
                 self.charred.insert(*end);
             }
-            Sight::Button { proud } => self.button = Some(*proud),
-            Sight::Clicked => self.button = Some(false),
-            Sight::NoClick => self.button = Some(true),
+            Sight::Button { proud } => self.buttons[0] = Some(*proud),
+            Sight::LowerButton { proud } => self.buttons[1] = Some(*proud),
+            Sight::Clicked => self.buttons[0] = Some(false),
             Sight::Wet { fitting, .. } => {
                 self.wet.insert(*fitting, true);
             }
@@ -169,12 +169,13 @@ impl Known {
             NewPart::Thermostat { level } => {
                 self.dials[level.index()] = Some(Temperature::fahrenheit(120.0));
             }
-            NewPart::Limit => self.button = Some(false),
+            NewPart::Limit => self.buttons = [Some(false); 2],
             NewPart::ExpansionTank { .. } => self.expansion = Some(true),
             NewPart::Heater { .. } => {
                 self.plate = None;
                 self.stamps = [None; 2];
                 self.dials = [None; 2];
+                self.buttons = [None; 2];
                 self.charred.clear();
                 self.wet.clear();
                 self.found.streak = false;

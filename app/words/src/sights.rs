@@ -71,6 +71,8 @@ impl Voice {
             }
             Sight::Button { proud: true } => self.text("sight-button-proud"),
             Sight::Button { proud: false } => self.text("sight-button-in"),
+            Sight::LowerButton { proud: true } => self.text("sight-lower-button-proud"),
+            Sight::LowerButton { proud: false } => self.text("sight-lower-button-in"),
             Sight::Wet { fitting, dripping } => say(
                 if *dripping { "sight-dripping" } else { "sight-wet" },
                 &[("fitting", self.fitting(*fitting).into())],

@@ -111,6 +111,11 @@ pub enum Sight {
         /// Proud: tripped.
         proud: bool,
     },
+    /// The same of the second limit of an off-peak heater, beside its lower thermostat.
+    LowerButton {
+        /// Proud: tripped.
+        proud: bool,
+    },
     /// A fitting and whether it is wet.
     Wet {
         /// Which.

@@ -19,14 +19,14 @@ pub fn bodies(session: &Session, place: Place, known: &Known, shown: Units) -> H
     match place {
         Place::UpperCompartment => html! {
             <g>
-                { limit(30.0, 92.0, known.button == Some(true)) }
+                { limit(30.0, 92.0, known.buttons[0] == Some(true)) }
                 { upper_control(layout, &said) }
                 { sooty(Level::Upper) }
             </g>
         },
         Place::LowerCompartment => html! {
             <g>
-                { lower_control(layout, &said) }
+                { lower_control(layout, &said, known.buttons[1] == Some(true)) }
                 <circle cx="170" cy="250" r="76" class="flange" />
                 { sooty(Level::Lower) }
             </g>
@@ -92,7 +92,7 @@ fn upper_control(layout: Layout, said: &str) -> Html {
     }
 }
 
-fn lower_control(layout: Layout, said: &str) -> Html {
+fn lower_control(layout: Layout, said: &str, proud: bool) -> Html {
     match layout {
         Layout::Electronic => html! {
             <g>
@@ -104,7 +104,7 @@ fn lower_control(layout: Layout, said: &str) -> Html {
         Layout::OffPeak => html! {
             <g>
                 <rect x="36" y="22" width="268" height="52" class="part" />
-                <circle cx="170" cy="54" r="12" class="reset" />
+                <circle cx="170" cy="54" r={if proud { "15" } else { "12" }} class="reset" />
                 <path d="M164 54h12" class="mark" />
                 <rect x="52" y="92" width="236" height="66" class="card" />
                 <circle cx="170" cy="116" r="17" class="dial" />

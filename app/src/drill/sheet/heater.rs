@@ -97,8 +97,7 @@ fn compartment(session: &Session, known: &Known, frame: &Frame, level: Level) ->
     let at = |dy: f64| (y + dy).to_string();
     let height = frame.cover;
     let element = y + height * 0.8;
-    let button = level == Level::Upper && known.button.is_some();
-    let proud = known.button == Some(true);
+    let button = known.buttons[level.index()];
     html! {
         <>
             <path class="copper" d={format!("M{} {element}H226", MIDDLE - frame.tank + 2.0)} />
@@ -112,7 +111,7 @@ fn compartment(session: &Session, known: &Known, frame: &Frame, level: Level) ->
                     { soot(&known.found, level, 250.0, y + height * 0.7) }
                     <circle cx="238" cy={element.to_string()} r="4.5" class="screw" />
                     <circle cx="258" cy={element.to_string()} r="4.5" class="screw" />
-                    if button {
+                    if let Some(proud) = button {
                         <circle cx="248" cy={at(height * 0.23)} r={if proud { "7" } else { "5" }} class="reset" />
                     }
                 } else {

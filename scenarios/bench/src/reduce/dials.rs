@@ -34,8 +34,14 @@ pub(super) fn press_reset(turn: &mut Turn, time: Seconds) -> Answered {
         clicks |= turn.s.home.plant.lower_limit.as_mut().is_some_and(plant::Limit::press);
     }
     turn.pass(time);
-    let sight = if clicks { Sight::Clicked } else { Sight::NoClick };
-    Ok(Shown::DoneWith { sights: vec![sight] })
+    let mut sights = vec![if clicks { Sight::Clicked } else { Sight::NoClick }];
+    let plant = &turn.s.home.plant;
+    // One click of two buttons does not say whose it was; the eye does.
+    if let Some(below) = plant.lower_limit.filter(|_| reach::control(&turn.s, Level::Lower).is_ok()) {
+        sights.push(Sight::Button { proud: plant.limit.tripped });
+        sights.push(Sight::LowerButton { proud: below.tripped });
+    }
+    Ok(Shown::DoneWith { sights })
 }
 
 /// A sensor's plug, beside the board: low voltage, but between live screws.

@@ -156,7 +156,9 @@ fn upper(session: &Session) -> Vec<Sight> {
 }
 
 fn lower(session: &Session) -> Vec<Sight> {
-    let mut sights = vec![fitting(session, Fitting::LowerElement)];
+    let button = |limit: &plant::Limit| Sight::LowerButton { proud: limit.tripped };
+    let mut sights: Vec<Sight> = session.home.plant.lower_limit.iter().map(button).collect();
+    sights.push(fitting(session, Fitting::LowerElement));
     sights.extend(behind::controls(session, Level::Lower));
     sights.extend(joints(session, Place::LowerCompartment));
     sights.extend(soot(session, Level::Lower));

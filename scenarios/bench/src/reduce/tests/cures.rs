@@ -120,6 +120,33 @@ fn a_tripped_limit_is_reset() {
     assert!(!session.home.plant.limit.tripped);
 }
 
+/// An off-peak heater has a limit beside each thermostat, each with a button of its own: one click does not say whose it
+/// was, a look does.
+#[test]
+fn the_second_limit_of_an_off_peak_heater_shows_its_button() {
+    let mut home = Home::sound(Setting { heater: HeaterModel::OffPeak80, ..home().setting });
+    home.plant.lower_limit.as_mut().unwrap().tripped = true;
+    let mut session = solo(home);
+    for circuit in [Circuit::Heater, Circuit::OffPeak] {
+        let slot = slot(&session, circuit);
+        doing(&mut session, &[Action::Breaker { slot, on: false }]);
+    }
+    doing(&mut session, &uncover(Level::Upper));
+    doing(&mut session, &uncover(Level::Lower));
+    let mut seen = |at, sight| {
+        let Shown::Sights { sights, .. } = doing(&mut session, &[Action::Look { at }]).shown else {
+            panic!()
+        };
+        sights.contains(&sight)
+    };
+    assert!(seen(plant::Place::UpperCompartment, Sight::Button { proud: false }));
+    assert!(seen(plant::Place::LowerCompartment, Sight::LowerButton { proud: true }));
+    session.home.plant.lower_limit.as_mut().unwrap().body = Temperature::fahrenheit(90.0);
+    let shown = doing(&mut session, &[Action::PressReset]).shown;
+    let both = [Sight::Button { proud: false }, Sight::LowerButton { proud: false }];
+    assert_eq!(shown, Shown::DoneWith { sights: [&[Sight::Clicked][..], &both].concat() });
+}
+
 /// Trade sheet, F23: char at the splice, a smell through the lid.
 #[test]
 fn a_burnt_splice_smells_before_it_is_seen() {
