@@ -3,7 +3,7 @@
 use bench::Job;
 use plant::fault::{FaultCase, FaultId, Parameter, Parameters, Remedy};
 use plant::home::Home;
-use plant::{Circuit, Handle};
+use plant::{Breaker, Handle};
 
 /// A fault with its numbers.
 #[derive(Clone, PartialEq, Debug)]
@@ -64,9 +64,7 @@ pub fn world(job: &Job, suspect: &Suspect) -> Job {
 
 /// The same where something else is wrong in the house whoever is the one: the other fault of a call with two.
 pub fn world_beside(job: &Job, suspect: &Suspect, beside: Option<&FaultCase>) -> Job {
-    let found = &job.home.plant;
-    let limit = found.limit.tripped;
-    let breaker = found.panel.feeding(Circuit::Heater).is_some_and(|b| b.handle == Handle::Tripped);
+    let found = Found::of(&job.home);
     let mut job = job.clone();
     job.home.make_sound();
     if let Some(also) = beside {
@@ -74,14 +72,47 @@ pub fn world_beside(job: &Job, suspect: &Suspect, beside: Option<&FaultCase>) ->
     }
     (suspect.fault.fault().apply)(&suspect.parameters, &mut job.home);
     let could = |what: Tripped| trips(suspect.fault, what) || beside.is_some_and(|also| trips(also.id, what));
-    if limit && could(Tripped::Limit) {
-        job.home.plant.limit.tripped = true;
-    }
-    if breaker && could(Tripped::Breaker) {
-        let heater = job.home.plant.panel.breakers.iter_mut().filter(|b| b.feeds == Circuit::Heater);
-        heater.for_each(|b| b.handle = Handle::Tripped);
-    }
+    found.into_world(&mut job.home, could);
     job
+}
+
+/// What stands tripped in a house as it is found.
+struct Found {
+    limit: bool,
+    lower_limit: bool,
+    /// Breakers of the heater's circuits, by slot.
+    breakers: Vec<usize>,
+}
+
+impl Found {
+    fn of(home: &Home) -> Self {
+        let plant = &home.plant;
+        let tripped = |b: &Breaker| b.feeds_heater() && b.handle == Handle::Tripped;
+        let breakers = plant.panel.breakers.iter().enumerate();
+        Self {
+            limit: plant.limit.tripped,
+            lower_limit: plant.lower_limit.is_some_and(|limit| limit.tripped),
+            breakers: breakers.filter(|(_, b)| tripped(b)).map(|(slot, _)| slot).collect(),
+        }
+    }
+
+    /// Leaves tripped what this world could have tripped.
+    fn into_world(self, home: &mut Home, could: impl Fn(Tripped) -> bool) {
+        let plant = &mut home.plant;
+        if could(Tripped::Limit) {
+            plant.limit.tripped |= self.limit;
+            if let Some(limit) = &mut plant.lower_limit {
+                limit.tripped |= self.lower_limit;
+            }
+        }
+        if could(Tripped::Breaker) {
+            for slot in self.breakers {
+                if let Some(breaker) = plant.panel.breakers.get_mut(slot) {
+                    breaker.handle = Handle::Tripped;
+                }
+            }
+        }
+    }
 }
 
 /// What weeks lived with each fault were found to end in, written by `tests/tests/dealing/trips.rs`.
@@ -105,6 +136,10 @@ fn trips(fault: FaultId, what: Tripped) -> bool {
 
 #[cfg(test)]
 mod tests {
+    use plant::climate::Climate;
+    use plant::household::HouseholdKind;
+    use plant::{Circuit, HeaterModel, Setting};
+
     use super::*;
 
     #[test]
@@ -112,5 +147,29 @@ mod tests {
         assert!(FaultId::ALL.iter().all(|id| LIVED.lines().any(|l| l.starts_with(&id.to_string()))));
         assert!(trips(FaultId::F05, Tripped::Limit) && !trips(FaultId::F05, Tripped::Breaker));
         assert!(trips(FaultId::F20, Tripped::Breaker) && !trips(FaultId::F41, Tripped::Limit));
+    }
+
+    #[test]
+    fn what_stands_tripped_goes_into_a_world_that_could_have_tripped_it() {
+        let mut found = Home::sound(Setting {
+            heater: HeaterModel::OffPeak80,
+            household: HouseholdKind::Family,
+            climate: Climate::MillValley,
+            day: 40,
+            in_line: None,
+            location: Default::default(),
+        });
+        let sound = found.clone();
+        let slot = found.plant.panel.slot_of(Circuit::OffPeak).unwrap();
+        found.plant.lower_limit.as_mut().unwrap().tripped = true;
+        found.plant.panel.breakers[slot].handle = Handle::Tripped;
+        let tripped = |could: bool| {
+            let mut world = sound.clone();
+            Found::of(&found).into_world(&mut world, |_| could);
+            let plant = world.plant;
+            (plant.lower_limit.unwrap().tripped, plant.limit.tripped, plant.panel.breakers[slot].handle)
+        };
+        assert_eq!(tripped(true), (true, false, Handle::Tripped));
+        assert_eq!(tripped(false), (false, false, Handle::On));
     }
 }

@@ -7,8 +7,8 @@ use std::fs;
 
 use bench::Mode;
 use drill::{Order, Wanted};
+use plant::Handle;
 use plant::fault::FaultId;
-use plant::{Circuit, Handle};
 use tankwright_tests::{cores, tree};
 
 /// Weeks lived with each fault.
@@ -30,9 +30,10 @@ fn lived(id: FaultId, seeds: impl Iterator<Item = u32>) -> Found {
         let order = Order { fault: Wanted::One(id), ..Order::chance(seed, Mode::Solo) };
         let Ok(drill) = drill::make(&order) else { continue };
         let plant = &drill.job.home.plant;
-        let breaker = plant.panel.feeding(Circuit::Heater).is_some_and(|b| b.handle == Handle::Tripped);
+        let breaker = plant.panel.breakers.iter().any(|b| b.feeds_heater() && b.handle == Handle::Tripped);
+        let limit = plant.limit.tripped || plant.lower_limit.is_some_and(|below| below.tripped);
         found.weeks += 1;
-        found.limit += u32::from(plant.limit.tripped);
+        found.limit += u32::from(limit);
         found.breaker += u32::from(breaker);
     }
     found
