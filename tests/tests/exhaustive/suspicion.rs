@@ -8,18 +8,20 @@ use std::ops::Range;
 use bench::{Action, Job, Session, Shown, Sight};
 use diagnosis::{Suspect, reads_alike, world};
 use drill::Drill;
-use plant::fault::{FaultCase, FaultId, Parameter, Parameters};
+use plant::fault::{FaultCase, FaultId, Parameter, Parameters, Remedy};
 use plant::home::Home;
 use plant::{BURNT_OFF, End};
 use quantity::{Temperature, det};
 
 /// Rungs of a number on a scale, as shares of its range.
 const RUNGS: [f64; 3] = [0.15, 0.5, 0.85];
+/// The same where it is the only number: near its ends it may act only at the edge of what is done.
+const RUNGS_OF_ONE: [f64; 5] = [0.02, 0.25, 0.5, 0.75, 0.98];
 /// Steps by which the numbers of the likeliest are tried finer.
 const FINER: [f64; 4] = [0.1, 0.05, 0.025, 0.0125];
 
 /// Faults that grow worse with every heating, and by how much in a week at most: resistance of the joint, times.
-const WORSENS: &[FaultId] = &[FaultId::F25];
+const WORSENS: &[FaultId] = &[FaultId::F25, FaultId::F71];
 const WORST: f64 = 16.0;
 /// How bad it may have become by now, as shares of that on a logarithmic scale; at last it burns off.
 const BY_NOW: [f64; 5] = [0.0, 0.3, 0.6, 0.9, 1.0];
@@ -80,6 +82,11 @@ impl Suspected {
         }
         let house = Session::begin(job);
         Self { fault, parameters, shares, house, walked: 0, differs: 0, tries: Vec::new() }
+    }
+
+    /// What has to be done for it.
+    pub fn remedy(&self) -> Option<Remedy> {
+        self.fault.remedy(&self.parameters)
     }
 
     /// The same has to be done for both.
@@ -157,11 +164,11 @@ impl Suspected {
     }
 }
 
-/// The joints of a cable that creeps, so much worse than at first.
+/// Its charred joints, so much worse than at first.
 fn grow_worse(home: &mut Home, by_now: f64) {
     let wiring = &mut home.plant.wiring;
-    for end in End::all().filter(|end| end.side == 1) {
-        if wiring.conductor(end.wire).creeps() && wiring.joint(end).charred {
+    for end in End::all() {
+        if wiring.joint(end).charred {
             let joint = wiring.joint_mut(end);
             let times = det::exp(by_now * det::ln(WORST));
             joint.resistance = if by_now < 1.0 { joint.resistance * times } else { BURNT_OFF };
@@ -216,7 +223,7 @@ fn ladder(job: &Job, sound: &Home, silent: bool) -> Vec<Suspected> {
                 // One beginning: it goes through all the others.
                 vec![0.5]
             } else {
-                RUNGS.to_vec()
+                if parameters.len() == 1 { RUNGS_OF_ONE.to_vec() } else { RUNGS.to_vec() }
             }
         };
         let by_now = worsens.then(|| BY_NOW.to_vec());

@@ -36,6 +36,8 @@ const LITTLE: f64 = 4.0;
 /// Stops of a dial.
 const LOWEST: Temperature = Temperature::fahrenheit(90.0);
 const HIGHEST: Temperature = Temperature::fahrenheit(150.0);
+/// Above what a tank is kept at, below any sound limit.
+const WELL_ABOVE: Temperature = Temperature::fahrenheit(140.0);
 /// How often a contact is tried: one that misses half its closings misses one of them.
 const TRIES: usize = 8;
 /// Looks at the drain at most, while it is flushed.
@@ -248,7 +250,7 @@ impl Visit {
             self.acts([Action::TellResult, Action::StopAndCall { whom }]);
             return;
         }
-        self.as_found();
+        self.acts(self.as_found());
         self.let_cool();
         self.seen_amiss();
         let Some(remedy) = found.id.remedy(&found.parameters) else { return };
@@ -311,18 +313,36 @@ impl Visit {
         }
     }
 
+    /// A limit that only has to be reset is not believed at once: all put back, on, the dials up, watched to the
+    /// cut-out. One grown weak opens before that.
+    pub fn tries_the_limit(&mut self) {
+        let mut acts = self.as_found();
+        for slot in self.slots() {
+            acts.push(Action::Lock { slot, on: false });
+            acts.extend([false, true].map(|on| Action::Breaker { slot, on }));
+        }
+        acts.extend([Action::BoxLock { on: false }, Action::BoxHandle { closed: true }, Action::PressReset]);
+        acts.extend(LEVELS.map(|level| Action::Dial { level, to: WELL_ABOVE }));
+        acts.extend([Action::WaitForCutOut, AT_THE_TOP]);
+        acts.extend(LEVELS.map(|level| Action::Look { at: compartment(level) }));
+        for act in acts {
+            self.sees(act);
+        }
+    }
+
     /// Wires landed by the diagram, plugs in, dials as they were read.
-    fn as_found(&mut self) {
-        let lifted: Vec<End> = self.seen.iter().filter_map(lifted).collect();
-        self.acts(lifted.into_iter().map(|end| Action::Land { end, screw: end.home(), torqued: true }));
-        self.acts(LEVELS.map(|level| Action::Plug { level, fitted: true }));
+    fn as_found(&self) -> Vec<Action> {
+        let lifted = self.seen.iter().filter_map(lifted);
+        let mut acts: Vec<Action> =
+            lifted.map(|end| Action::Land { end, screw: end.home(), torqued: true }).collect();
+        acts.extend(LEVELS.map(|level| Action::Plug { level, fitted: true }));
         let dials = self.seen.iter().find_map(|(act, shown)| match (act, shown) {
             (Action::Read { what: Writing::Dials }, Shown::Dials { upper, lower }) => Some([*upper, *lower]),
             _ => None,
         });
-        if let Some(dials) = dials {
-            self.acts(LEVELS.iter().zip(dials).map(|(level, to)| Action::Dial { level: *level, to }));
-        }
+        let dial = |(level, to): (&Level, Temperature)| Action::Dial { level: *level, to };
+        acts.extend(dials.into_iter().flat_map(|dials| LEVELS.iter().zip(dials).map(dial)));
+        acts
     }
 
     /// Off, until what comes out is water.
