@@ -18,7 +18,7 @@ pub use action::*;
 pub use hearsay::Hearsay;
 pub use instrument::Kit;
 pub use plant::household::Question;
-pub use reduce::{reduce, refusal};
+pub use reduce::{Waiting, reduce, refusal};
 pub use session::*;
 pub use shown::*;
 pub use sources::sources;

@@ -26,6 +26,7 @@ mod scald;
 pub(crate) mod senses;
 mod supply;
 mod turn;
+mod waiting;
 mod water;
 mod wires;
 
@@ -41,6 +42,7 @@ use crate::person::Severity;
 use crate::session::{Entry, Job, Mode, Session, Technician};
 use crate::shown::{Outcome, Refusal, Shown};
 use turn::Turn;
+pub use waiting::Waiting;
 
 /// What an act answers, or why it is not done.
 type Answered = Result<Shown, Refusal>;
@@ -116,6 +118,11 @@ fn attempt(session: &Session, action: &Action) -> (Session, Outcome) {
         Ok(shown) => shown,
         Err(why) => return (session.clone(), still(Shown::Refused { why })),
     };
+    settle(session, turn, shown)
+}
+
+/// What is left of an act that was done: all of it, or what the coach lets be.
+fn settle(session: &Session, turn: Turn, shown: Shown) -> (Session, Outcome) {
     let (next, outcome) = turn.finish(shown);
     let worst = outcome.harms.iter().copied().max_by_key(|harm| harm.severity());
     match worst {
@@ -193,8 +200,7 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::Hose { on } => water::hose(turn, *on, time),
         Action::Drain { opening } => water::drain(turn, *opening, time),
         Action::ReliefLever { up } => water::lever(turn, *up, time),
-        Action::Wait { minutes } => water::wait(turn, *minutes),
-        Action::WaitForCutOut => water::wait_for_cut_out(turn),
+        Action::Wait { .. } | Action::WaitForCutOut => waiting::wait(turn, action),
         Action::Thermometer { at } => looks::thermometer(turn, at, time),
         Action::Gauge { on } => water::gauge(turn, *on, time),
         Action::ReadGauge => water::read_gauge(turn, time),

@@ -1,5 +1,7 @@
 //! One act under way: the copy it changes, the time it lets pass, and what comes of that.
 
+use std::borrow::Cow;
+
 use plant::{Handle, Happening, Level, Point};
 use quantity::{Seconds, Volume};
 
@@ -21,7 +23,7 @@ const OVER_WORKING: f64 = 1.1;
 /// An act under way.
 pub(super) struct Turn<'a> {
     /// The session before it.
-    pub before: &'a Session,
+    pub before: Cow<'a, Session>,
     /// The session it changes.
     pub s: Session,
     /// Its number.
@@ -49,10 +51,15 @@ pub(super) struct Turn<'a> {
 impl<'a> Turn<'a> {
     /// Begins an act.
     pub fn new(before: &'a Session) -> Self {
+        Self::of(Cow::Borrowed(before))
+    }
+
+    /// The same of a session of one's own.
+    pub fn of(before: Cow<'a, Session>) -> Self {
         Self {
-            before,
-            s: before.clone(),
+            s: before.clone().into_owned(),
             step: before.next_step(),
+            before,
             harms: Vec::new(),
             noticed: Vec::new(),
             facts: Vec::new(),

@@ -16,12 +16,6 @@ const SETTLES: Seconds = Seconds(20.0);
 const GLASS: Seconds = Seconds(15.0);
 /// Least flow that turns a meter's small dial: a fast drip. Common practice, no source.
 const DIAL_TURNS: Flow = Flow(1e-6);
-/// Longest wait asked for.
-const MOST_WAIT: f64 = 24.0 * 60.0;
-/// Longest wait for the thermostats.
-const MOST_CUT_OUT: Seconds = Seconds::hours(4.0);
-/// How often they are looked at meanwhile.
-const LOOK: Seconds = Seconds(60.0);
 /// Largest amount run into buckets at once.
 const MOST_DRAWN: Volume = Volume::gallons(200.0);
 /// Drawn before the first temperature is taken: the pipe has to run hot. Model: no source.
@@ -279,17 +273,8 @@ pub(super) fn lever(turn: &mut Turn, up: bool, time: Seconds) -> Answered {
     Ok(Shown::DoneWith { sights })
 }
 
-/// Lets time pass.
-pub(super) fn wait(turn: &mut Turn, minutes: f64) -> Answered {
-    if !(minutes > 0.0 && minutes <= MOST_WAIT) {
-        return Err(Refusal::OutOfRange);
-    }
-    turn.pass(Seconds::minutes(minutes));
-    Ok(Shown::DoneWith { sights: meanwhile(turn) })
-}
-
 /// What one sees going on after a wait.
-fn meanwhile(turn: &Turn) -> Vec<Sight> {
+pub(super) fn meanwhile(turn: &Turn) -> Vec<Sight> {
     let plant = &turn.s.home.plant;
     let mut sights: Vec<Sight> = Tap::ALL.iter().filter_map(|tap| looks::running(plant, *tap)).collect();
     if plant.plumbing.drain_valve > 0.0 {
@@ -299,17 +284,6 @@ fn meanwhile(turn: &Turn) -> Vec<Sight> {
         sights.push(Sight::ReliefRunning);
     }
     sights
-}
-
-/// Lets time pass until no thermostat calls.
-pub(super) fn wait_for_cut_out(turn: &mut Turn) -> Answered {
-    let calls = |turn: &Turn| !turn.s.home.plant.is_satisfied();
-    let mut waited = Seconds(0.0);
-    while waited < MOST_CUT_OUT && calls(turn) {
-        turn.pass(LOOK);
-        waited += LOOK;
-    }
-    Ok(Shown::DoneWith { sights: meanwhile(turn) })
 }
 
 /// The gauge, its lazy hand set down.

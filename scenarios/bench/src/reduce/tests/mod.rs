@@ -8,6 +8,7 @@ mod proving;
 mod readings;
 mod safety;
 mod supplies;
+mod waiting;
 mod work;
 
 use plant::climate::Climate;
