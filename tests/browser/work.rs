@@ -227,7 +227,7 @@ fn stands_at(action: &Action) -> Option<Place> {
             Cover::Lower | Cover::LowerInsulation | Cover::LowerShield => Place::LowerCompartment,
         },
         Action::Breaker { .. } | Action::Lock { .. } | Action::Relabel { .. } => Place::LoadCenter,
-        Action::MoveBreaker { .. } => Place::LoadCenter,
+        Action::MoveBreaker { .. } | Action::PortableHeater { .. } => Place::LoadCenter,
         Action::BoxHandle { .. }
         | Action::BoxLock { .. }
         | Action::PullFuse { .. }

@@ -95,6 +95,7 @@ const fn tells(action: &Action) -> bool {
             | Action::Bucket { .. }
             | Action::Thermometer { .. }
             | Action::Plug { .. }
+            | Action::PortableHeater { .. }
             | Action::Stops { .. }
             | Action::Sample { .. }
             | Action::LookAtAnode

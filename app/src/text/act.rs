@@ -59,6 +59,7 @@ pub const fn act_caution(action: &Action) -> Option<Label> {
         Action::Meter { function: MeterFunction::Insulation, .. } => "caution-act-insulation",
         Action::Breaker { on: true, .. } => "caution-act-power",
         Action::ReliefLever { up: true } | Action::Drain { .. } => "caution-act-hot-water",
+        Action::PortableHeater { .. } => "caution-act-portable",
         Action::Replace { .. } => "caution-act-replace",
         _ => return None,
     }))

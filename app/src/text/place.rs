@@ -17,6 +17,7 @@ labels! {
     COVERS = "do-covers";
     BREAKERS = "do-breakers";
     LOCKOUT = "do-lockout";
+    PORTABLE = "do-portable";
     BEHIND_FRONT = "do-behind-front";
     MOVE_BREAKER = "do-move-breaker";
     MOVE = "do-move";
@@ -109,6 +110,11 @@ pub const fn box_act(closed: bool) -> Label {
 /// A fuse out of its clips, or back.
 pub fn pull_fuse(leg: plant::Stab) -> String {
     filled("do-pull-fuse", &[("leg", voice::leg(leg).into())])
+}
+
+/// A portable heater at a receptacle.
+pub fn portable(leg: plant::Stab) -> String {
+    filled("do-portable-leg", &[("leg", voice::leg(leg).into())])
 }
 
 /// Ohms through a fuse.

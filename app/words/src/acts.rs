@@ -38,6 +38,10 @@ impl Voice {
             Action::TestFuse { leg } => {
                 say("act-test-fuse", &[("leg", self.text(&format!("stab-{leg}")).into())])
             }
+            Action::PortableHeater { leg, on } => say(
+                if *on { "act-portable-on" } else { "act-portable-off" },
+                &[("leg", self.text(&format!("stab-{leg}")).into())],
+            ),
             Action::SetClock => self.text("act-set-clock"),
             Action::Relabel { slot, feeds } => {
                 say("act-relabel", &[("slot", (slot + 1).into()), ("feeds", self.circuit(*feeds).into())])

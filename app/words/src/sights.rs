@@ -6,6 +6,7 @@ use plant::controls::board::Lockout;
 
 use crate::Voice;
 use crate::book::Fill;
+use crate::names::kebab;
 
 impl Voice {
     /// Why a board does not heat.
@@ -54,6 +55,10 @@ impl Voice {
             }
             Sight::FuseOut { leg } => {
                 say("sight-fuse-out", &[("leg", self.text(&format!("stab-{leg}")).into())])
+            }
+            Sight::Portable { leg, glow } => {
+                let leg = self.text(&format!("stab-{leg}"));
+                say(&format!("sight-portable-{}", kebab(glow)), &[("leg", leg.into())])
             }
             Sight::OneLeg { slot } => say("sight-one-leg", &[("slot", (slot + 1).into())]),
             Sight::Cable { awg, metal, rated } => say(

@@ -112,6 +112,13 @@ pub enum Action {
     },
     /// Set the clock of a timer in the line to the time of day.
     SetClock,
+    /// Plug a portable heater into a receptacle of one leg, or pull it out: a big load on that side alone.
+    PortableHeater {
+        /// Of which leg.
+        leg: Stab,
+        /// Plugged in.
+        on: bool,
+    },
     /// Write the truth into the load center's directory.
     Relabel {
         /// Its slot.

@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 94] = [
+pub const TABLE: [Constant; 95] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -37,6 +37,7 @@ pub const TABLE: [Constant; 94] = [
     usual("pull-fuse", 0.5),
     usual("test-fuse", 0.5),
     usual("set-clock", 1.0),
+    usual("portable-heater", 2.0),
     usual("relabel", 0.5),
     usual("panel-front", 4.0),
     usual("junction-box", 1.0),
@@ -136,6 +137,7 @@ pub fn name(action: &Action) -> &'static str {
         Action::PullFuse { .. } => "pull-fuse",
         Action::TestFuse { .. } => "test-fuse",
         Action::SetClock => "set-clock",
+        Action::PortableHeater { .. } => "portable-heater",
         Action::Relabel { .. } => "relabel",
         Action::Cover { which, .. } => match which {
             Cover::PanelFront => "panel-front",

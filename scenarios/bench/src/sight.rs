@@ -65,6 +65,13 @@ pub enum Sight {
         /// Which.
         level: Level,
     },
+    /// A portable heater plugged in at a receptacle.
+    Portable {
+        /// Of which leg.
+        leg: Stab,
+        /// How it glows.
+        glow: Glow,
+    },
     /// Both poles of a breaker sit on stabs of one leg, seen behind the front.
     OneLeg {
         /// Slot.
@@ -242,6 +249,18 @@ pub enum Sight {
         /// Temperature.
         temperature: Temperature,
     },
+}
+
+/// How a portable heater glows.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Glow {
+    /// Dark and cold.
+    Dark,
+    /// Faintly, hardly warm.
+    Faint,
+    /// As it should.
+    Full,
 }
 
 /// Something noticed meanwhile.

@@ -6,7 +6,7 @@
 
 use bench::{Action, Clamped, Cover, Fitting, KnownSource, MeterFunction, Probe, Shown, Touchable, Writing};
 use plant::home::Home;
-use plant::{Circuit, End, Level, Place, Point, Screw, Tap, Wire};
+use plant::{Circuit, End, Level, Place, Point, Screw, Stab, Tap, Wire};
 use quantity::{Temperature, Volume};
 
 use bench::{Job, Session};
@@ -193,7 +193,16 @@ fn running(home: &Home) -> Vec<Action> {
     acts.extend(live(home));
     acts.push(Action::Listen { at: Place::LowerCompartment });
     acts.extend(looks());
+    acts.extend(one_sided());
     acts
+}
+
+/// Each leg to the neutral with a big load on one side of the house, then on the other.
+fn one_sided() -> impl Iterator<Item = Action> {
+    Stab::ALL.iter().flat_map(|&leg| {
+        let plug = |on| Action::PortableHeater { leg, on };
+        [plug(true), volts(Screw::M1, Screw::N), volts(Screw::M2, Screw::N), plug(false)]
+    })
 }
 
 fn ohms(red: Screw, black: Screw) -> Action {

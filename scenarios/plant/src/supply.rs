@@ -34,6 +34,12 @@ quantity::constants! {
     /// What else the house has from leg to leg.
     pub const LOAD_BOTH: Constant<Ohms> =
         Constant::of("evening load, leg to leg", Ohms(60.0), Tag::Invented("4 A: a heat pump at low speed"));
+    /// A portable heater at a receptacle, leg to neutral.
+    pub const PORTABLE: Constant<Ohms> = Constant::of(
+        "portable heater: 1500 W at 120 V",
+        Ohms(9.6),
+        Tag::CommonPractice,
+    );
     /// Nominal leg of a household service.
     pub const LEG_120: Constant<Volts> =
         Constant::of("leg of a household service", Volts(120.0), Tag::Published("ANSI C84.1, nominal system voltages"));
@@ -132,6 +138,9 @@ pub struct Service {
     pub electrode: Ohms,
     /// What else the house has on.
     pub loads: Loads,
+    /// A portable heater is plugged in at a receptacle of leg 1, of leg 2.
+    #[serde(default)]
+    pub portable: [bool; 2],
 }
 
 impl Service {
@@ -152,6 +161,16 @@ impl Service {
             neutral: NEUTRAL_IMPEDANCE.get(),
             electrode: ELECTRODE.get(),
             loads,
+            portable: [false; 2],
+        }
+    }
+
+    /// Whether the house has receptacles of 120 V on a leg: none on a high leg, none on 277 V.
+    pub const fn has_receptacle(&self, leg: Stab) -> bool {
+        match self.kind {
+            ServiceKind::Wye277 => false,
+            ServiceKind::Delta240High => matches!(leg, Stab::One),
+            _ => true,
         }
     }
 

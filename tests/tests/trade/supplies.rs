@@ -166,6 +166,39 @@ fn an_open_service_neutral_shifts_the_legs() {
     assert!(held > one + 5.0 && held < 115.0, "{held}");
 }
 
+/// F73 (from memory), computed: with as much on one leg as on the other an open neutral does not show; a portable heater
+/// on one of them makes it, and leg to leg stays.
+#[test]
+fn a_big_load_on_one_leg_shows_an_open_neutral() {
+    let mut plant = on(ServiceKind::Split240, true, false);
+    plant.service.loads = Loads { one: Ohms(20.0), two: Ohms(20.0), ..Loads::NONE };
+    let legs = |plant: &Plant| [Screw::M1, Screw::M2].map(|leg| volts(plant, leg, Screw::N));
+    let across = volts(&plant, Screw::M1, Screw::M2);
+    plant.service.portable = [true, false];
+    // Sound: 12.5 A through a leg and the neutral, a hundredth of an ohm each.
+    near(legs(&plant)[0], 120.0, 0.6);
+    near(legs(&plant)[1], 120.0, 0.6);
+    plant.service.neutral = BURNT_OFF;
+    plant.service.electrode = Ohms(1e9);
+    plant.service.portable = [false; 2];
+    near(legs(&plant)[0], legs(&plant)[1], 0.1);
+    // 9.6 beside 20 ohms is 6.49: 240 V over 6.49 and 20 ohms in series.
+    let [low, high] = [240.0 * 6.486 / 26.486, 240.0 * 20.0 / 26.486];
+    for (portable, expected) in [([true, false], [low, high]), ([false, true], [high, low])] {
+        plant.service.portable = portable;
+        let [one, two] = legs(&plant);
+        near(one, expected[0], 0.5);
+        near(two, expected[1], 0.5);
+        near(one + two, across, 0.3);
+        near(volts(&plant, Screw::M1, Screw::M2), across, 0.3);
+    }
+    // Of a wye's two legs the same divider over 208 V.
+    let mut wye = on(ServiceKind::Wye208, true, false);
+    wye.service = Service { portable: [true, false], kind: ServiceKind::Wye208, ..plant.service };
+    near(legs(&wye)[0], 207.8 * 6.486 / 26.486, 0.5);
+    near(legs(&wye)[1], 207.8 * 20.0 / 26.486, 0.5);
+}
+
 /// 1.6, E1 with the house around it (computed): a lost utility leg is fed back through 240 V loads.
 #[test]
 fn a_lost_utility_leg_is_fed_back() {

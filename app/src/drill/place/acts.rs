@@ -150,11 +150,24 @@ fn load_center(session: &Session, known: &Known) -> Vec<Group> {
         Offer::choose(text::CORRECT_LABEL, text::WRITE, labels),
     ];
     let front = Action::Cover { which: Cover::PanelFront, off: true };
-    vec![
+    let mut groups = vec![
         Group::new(text::BREAKERS, handles).in_pairs().cautioned(&Action::Breaker { slot: 0, on: true }),
         Group::new(text::LOCKOUT, locks),
         Group::new(text::WRITINGS, writing),
         covers(session, &[Cover::PanelFront]).cautioned(&front),
         Group::new(text::BEHIND_FRONT, vec![Offer::choose(text::MOVE_BREAKER, text::MOVE, moves)]),
-    ]
+    ];
+    groups.extend(Some(portable(session)).filter(|group| !group.offers.is_empty()));
+    groups
+}
+
+/// A big load on one leg, beside the volts it is read by.
+fn portable(session: &Session) -> Group {
+    let service = session.home.plant.service;
+    let plugged = Stab::ALL.iter().zip(service.portable).filter(|(leg, _)| service.has_receptacle(**leg));
+    let offers = plugged
+        .map(|(&leg, on)| Offer::toggle(Action::PortableHeater { leg, on: !on }, text::portable(leg), on));
+    Group::new(text::PORTABLE, offers.collect())
+        .in_pairs()
+        .cautioned(&Action::PortableHeater { leg: Stab::One, on: true })
 }

@@ -87,6 +87,7 @@ fn load_center(session: &Session) -> Vec<Sight> {
             locked: b.locked,
         });
     let mut sights: Vec<Sight> = handles.collect();
+    sights.extend(super::portable::seen(&session.home.plant));
     if reach::place(session, Place::LoadCenter).is_ok() {
         let breakers = session.home.plant.panel.breakers.iter().zip(0u32..);
         let same = breakers.filter(|(b, _)| b.stabs[0] == b.stabs[1]);

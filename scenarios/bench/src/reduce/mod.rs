@@ -19,6 +19,7 @@ mod looks;
 mod meter;
 mod non_contact;
 mod people;
+mod portable;
 mod prove;
 mod reach;
 mod replace;
@@ -169,6 +170,7 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::PullFuse { leg, out } => in_line::pull(turn, *leg, *out, time),
         Action::TestFuse { leg } => in_line::test(turn, *leg, time),
         Action::SetClock => in_line::set_clock(turn, time),
+        Action::PortableHeater { leg, on } => portable::plug(turn, *leg, *on, time),
         Action::Relabel { slot, feeds } => supply::relabel(turn, *slot, *feeds, time),
         Action::Cover { which, off } => covers::cover(turn, *which, *off, time),
         Action::Meter { function, red, black } => meter::meter(turn, *function, *red, *black, time),

@@ -291,6 +291,8 @@ impl<'a> Turn<'a> {
 
     /// Ends the job.
     pub fn end(&mut self, how: Ending) {
+        // What the technician brought and plugged in goes home with the tools.
+        self.s.home.plant.service.portable = [false; 2];
         self.s.ended = Some(how);
         self.facts.push(Fact::Ended { how });
     }

@@ -65,6 +65,7 @@ impl Phase {
             | Action::ProveMeter { .. } => Self::MakeSafe,
             Action::Meter { .. }
             | Action::TestFuse { .. }
+            | Action::PortableHeater { .. }
             | Action::ZeroLeads
             | Action::SpareLeads
             | Action::Jack { .. }

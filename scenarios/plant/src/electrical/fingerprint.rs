@@ -58,6 +58,7 @@ impl Plant {
         let ohms = [service.neutral, service.electrode, on.one, on.two, on.both];
         let ohms = service.impedance.iter().chain(&ohms);
         ohms.for_each(|ohms| mix.number(ohms.get()));
+        service.portable.iter().for_each(|plugged| mix.add(u64::from(*plugged)));
         mix.number(self.beside_live.get());
         for breaker in &self.panel.breakers {
             if breaker.feeds_heater() {

@@ -9,7 +9,7 @@ use super::constants::{
 };
 use super::nodes::{LEGS, NEUTRAL, Nodes};
 use super::{Bridge, HERTZ};
-use crate::supply::{Circuit, Handle, Stab};
+use crate::supply::{Circuit, Handle, PORTABLE, Stab};
 use crate::{Contact, ContactAt, End, Layout, Level, Plant, Screw, Wire};
 
 /// Where a part of the plant lies in the list of branches.
@@ -187,6 +187,11 @@ impl Lowered {
         for (a, b, ohms) in loads {
             if ohms.get().is_finite() {
                 self.screws(a, b, conductance(ohms));
+            }
+        }
+        for (bus, plugged) in [Screw::M1, Screw::M2].into_iter().zip(service.portable) {
+            if plugged {
+                self.screws(bus, Screw::N, conductance(PORTABLE.get()));
             }
         }
     }

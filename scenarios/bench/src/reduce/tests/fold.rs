@@ -151,7 +151,8 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
             _ => Action::SetClock,
         },
         43 => Action::Replace { part: any_part(draw) },
-        46 => match draw.index(5) {
+        46 => match draw.index(6) {
+            5 => Action::PortableHeater { leg: pick(draw, plant::Stab::ALL), on },
             4 => Action::Answer { so: draw.chance(0.5) },
             3 => Action::AgreeCost,
             0 => Action::ReturnValve { opening },

@@ -1,6 +1,6 @@
 //! Making dead on every supply and layout of the yard.
 
-use plant::{Place, ServiceKind};
+use plant::{Place, ServiceKind, Stab};
 
 use super::*;
 use crate::MeterFunction::{LowVolts, Volts as VoltsAc};
@@ -76,4 +76,48 @@ fn a_lower_compartment_that_is_not_there_is_refused() {
         let shown = session.step(&act).shown;
         assert_eq!(shown, Shown::Refused { why: Refusal::NotHere }, "{act:?}");
     }
+}
+
+/// A receptacle of 120 V is where a leg and the neutral have 120 V: not on a high leg, not in a 480Y/277 building.
+#[test]
+fn a_portable_heater_wants_a_receptacle() {
+    let plug = |leg, on| Action::PortableHeater { leg, on };
+    for &kind in ServiceKind::ALL {
+        let mut home = yard(HeaterModel::Plain40);
+        home.plant.service = plant::Service::sound(kind);
+        for &leg in Stab::ALL {
+            let there = match kind {
+                ServiceKind::Wye277 => false,
+                ServiceKind::Delta240High => leg == Stab::One,
+                _ => true,
+            };
+            let mut session = solo(home.clone());
+            let shown = session.step(&plug(leg, true)).shown;
+            if there {
+                let sights = vec![Sight::Portable { leg, glow: Glow::Full }];
+                assert_eq!(shown, Shown::DoneWith { sights }, "{kind} {leg}");
+                let again = session.step(&plug(leg, true)).shown;
+                assert_eq!(again, Shown::Refused { why: Refusal::AlreadySo });
+                assert_eq!(session.step(&plug(leg, false)).shown, Shown::Done);
+            } else {
+                assert_eq!(shown, Shown::Refused { why: Refusal::NotHere }, "{kind} {leg}");
+            }
+        }
+    }
+}
+
+/// On a leg that the utility has lost and nothing feeds back it stays dark; at the end it goes home with the tools.
+#[test]
+fn a_portable_heater_shows_a_dead_leg_and_goes_home() {
+    let mut home = yard(HeaterModel::Plain40);
+    home.plant.service.impedance[0] = plant::BURNT_OFF;
+    home.plant.service.loads = plant::supply::Loads::NONE;
+    let slot = home.plant.panel.slot_of(Circuit::Heater).unwrap();
+    home.plant.panel.breakers[slot].handle = plant::Handle::Off;
+    let mut session = solo(home);
+    let shown = session.step(&Action::PortableHeater { leg: Stab::One, on: true }).shown;
+    let sights = vec![Sight::Portable { leg: Stab::One, glow: Glow::Dark }];
+    assert_eq!(shown, Shown::DoneWith { sights });
+    session.step(&Action::HandOver);
+    assert_eq!(session.home.plant.service.portable, [false; 2]);
 }
