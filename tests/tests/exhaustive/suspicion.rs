@@ -22,6 +22,8 @@ const FINER: [f64; 4] = [0.1, 0.05, 0.025, 0.0125];
 
 /// Faults that grow worse with every heating, and by how much in a week at most: resistance of the joint, times.
 const WORSENS: &[FaultId] = &[FaultId::F25, FaultId::F71];
+/// Of these the ones whose every beginning goes through all the others.
+const FROM_ANYWHERE: &[FaultId] = &[FaultId::F25];
 const WORST: f64 = 16.0;
 /// How bad it may have become by now, as shares of that on a logarithmic scale; at last it burns off.
 const BY_NOW: [f64; 5] = [0.0, 0.3, 0.6, 0.9, 1.0];
@@ -219,11 +221,12 @@ fn ladder(job: &Job, sound: &Home, silent: bool) -> Vec<Suspected> {
             let cases = (p.high - p.low) as usize + 1;
             if p.whole {
                 (0..cases).map(|i| (i as f64 + 0.5) / cases as f64).collect()
-            } else if worsens {
-                // One beginning: it goes through all the others.
+            } else if FROM_ANYWHERE.contains(&id) {
                 vec![0.5]
+            } else if parameters.len() == 1 {
+                RUNGS_OF_ONE.to_vec()
             } else {
-                if parameters.len() == 1 { RUNGS_OF_ONE.to_vec() } else { RUNGS.to_vec() }
+                RUNGS.to_vec()
             }
         };
         let by_now = worsens.then(|| BY_NOW.to_vec());

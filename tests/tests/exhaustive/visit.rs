@@ -29,6 +29,8 @@ const COOLEST: f64 = 100.0;
 const BOILS: f64 = 200.0;
 /// Where the water is hottest.
 const AT_THE_TOP: Action = Action::Thermometer { at: Probe::Shell { level: Level::Upper } };
+/// What has boiled and is safe to be drawn from, at the same place.
+const COOLED: f64 = 170.0;
 /// Hours that a boiling tank is left to cool at most.
 const COOLING: u32 = 48;
 /// Less than any element takes, in amperes.
@@ -348,9 +350,11 @@ impl Visit {
     /// Off, until what comes out is water.
     fn let_cool(&mut self) {
         let off = |slot| Action::Breaker { slot, on: false };
+        // At the crown it stays hotter than the probe tells.
+        let enough = if self.boils() { COOLED } else { BOILS };
         for _ in 0..COOLING {
             let Shown::Temperature { reading } = self.act(AT_THE_TOP) else { return };
-            if reading.to_fahrenheit() <= BOILS {
+            if reading.to_fahrenheit() <= enough {
                 return;
             }
             self.acts(self.slots().into_iter().map(off).chain([Action::Wait { minutes: 60.0 }]));
