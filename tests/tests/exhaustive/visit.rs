@@ -5,14 +5,14 @@ use std::ops::Range;
 use std::rc::Rc;
 
 use bench::{
-    Action, Bucket, Clamped, Cover, Ending, Fitting, Helper, Licence, MeterFunction, NewPart, Probe, Session,
-    Shown, Sight, Touchable, Writing,
+    Action, Bucket, Clamped, Cover, Display, Ending, Fitting, Helper, Licence, MeterFunction, NewPart, Probe,
+    Session, Shown, Sight, Touchable, Writing,
 };
 use diagnosis::{COVERS, Round};
 use drill::licence;
 use plant::fault::{FaultCase, FaultId, PartKind, Remedy, Scope};
 use plant::home::Home;
-use plant::{Circuit, End, Handle, Level, Place, Point, Screw, Tap, Wire};
+use plant::{Circuit, End, Handle, Level, Place, Point, Screw, Stab, Tap, Wire};
 use quantity::{Amps, Pressure, Temperature, Volume};
 
 use crate::suspicion::{Evidence, Seen};
@@ -255,6 +255,7 @@ impl Visit {
         self.acts(self.as_found());
         self.let_cool();
         self.seen_amiss();
+        self.tests_fuses();
         let Some(remedy) = found.id.remedy(&found.parameters) else { return };
         match remedy {
             Remedy::Replace(PartKind::Cartridge) => {
@@ -368,6 +369,28 @@ impl Visit {
         ends.sort();
         ends.dedup();
         self.acts(ends.into_iter().map(|end| Action::Remake { end, torqued: true }));
+    }
+
+    /// What a ground melted on its way: each fuse of a box in the line out of its clips and read.
+    fn tests_fuses(&mut self) {
+        if !self.sound.plant.in_line.is_some_and(|one| one.is_fused()) {
+            return;
+        }
+        self.acts([
+            Action::BoxHandle { closed: false },
+            Action::BoxLock { on: true },
+            Action::Cover { which: Cover::BoxDoor, off: true },
+        ]);
+        let mut melted = false;
+        for leg in [Stab::One, Stab::Two] {
+            self.act(Action::PullFuse { leg, out: true });
+            let shown = self.act(Action::TestFuse { leg });
+            melted |= shown == Shown::Meter { display: Display::Over };
+            self.act(Action::PullFuse { leg, out: false });
+        }
+        if melted {
+            self.change(&[PartKind::Fuse]);
+        }
     }
 
     /// The drain open to a hose until nothing grey comes any more.
