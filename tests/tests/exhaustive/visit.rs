@@ -33,6 +33,8 @@ const AT_THE_TOP: Action = Action::Thermometer { at: Probe::Shell { level: Level
 const COOLED: f64 = 170.0;
 /// Hours that a boiling tank is left to cool at most.
 const COOLING: u32 = 48;
+/// Hours that it is left where the taps ran boiling, whatever the probe says.
+const OVER_NIGHT: u32 = 12;
 /// Less than any element takes, in amperes.
 const LITTLE: f64 = 4.0;
 /// Stops of a dial.
@@ -147,19 +149,23 @@ impl Visit {
     /// Water that would flash to steam where it comes out.
     fn boils(&self) -> bool {
         let last = self.seen.iter().rev().find_map(|(act, shown)| match shown {
-            Shown::Temperature { reading } if *act == AT_THE_TOP => Some(*reading),
+            Shown::Temperature { reading } if *act == AT_THE_TOP => Some(reading.to_fahrenheit()),
             _ => None,
         });
-        last.is_some_and(|reading| reading.to_fahrenheit() > BOILS)
+        last.is_some_and(|f| f > BOILS) || self.last_drawn().is_some_and(|f| f > BOILS)
     }
 
     /// What came into the bucket last is nothing to hold a glass under.
     fn scalds(&self) -> bool {
-        let bucket = self.seen.iter().rev().find_map(|(_, shown)| match shown {
+        self.last_drawn().is_some_and(|f| f > HOTTEST)
+    }
+
+    /// The hottest that came into the bucket last, in °F.
+    fn last_drawn(&self) -> Option<f64> {
+        self.seen.iter().rev().find_map(|(_, shown)| match shown {
             Shown::Bucket(bucket) => Some(bucket.first.to_fahrenheit().max(bucket.last.to_fahrenheit())),
             _ => None,
-        });
-        bucket.is_some_and(|hottest| hottest > HOTTEST)
+        })
     }
 
     /// Satisfied, then drawn cold by twelfths and at once: when each thermostat calls, and how warm it is there.
@@ -353,9 +359,10 @@ impl Visit {
         let off = |slot| Action::Breaker { slot, on: false };
         // At the crown it stays hotter than the probe tells.
         let enough = if self.boils() { COOLED } else { BOILS };
-        for _ in 0..COOLING {
+        let at_least = if self.last_drawn().is_some_and(|f| f > BOILS) { OVER_NIGHT } else { 0 };
+        for hour in 0..COOLING {
             let Shown::Temperature { reading } = self.act(AT_THE_TOP) else { return };
-            if reading.to_fahrenheit() <= enough {
+            if reading.to_fahrenheit() <= enough && hour >= at_least {
                 return;
             }
             self.acts(self.slots().into_iter().map(off).chain([Action::Wait { minutes: 60.0 }]));
