@@ -1,7 +1,7 @@
 //! Lives three days of draws with a fault in ordinary steps and in finer ones, and prints how far apart they come out:
 //! outlet in ten-second windows of every draw, heat put in, switchings, steps' time.
 //!
-//! usage: fineness [FACTOR] [FAULT...]; FACTOR of the steps, 0.1 unless given
+//! usage: fineness [FACTOR] [FAULT...]; FACTOR of the steps, 0.1 unless given; five heaters, all of them with FAULTs
 
 #![allow(clippy::disallowed_methods, reason = "the clock is what is printed")]
 
@@ -68,13 +68,15 @@ fn main() {
     let mut named: Vec<String> = std::env::args().skip(1).collect();
     let steps = named.first().and_then(|a| a.parse().ok()).unwrap_or(0.1);
     named.retain(|a| a.parse::<f64>().is_err());
+    // Faults that are named are lived with on every heater.
+    let heaters = if named.is_empty() { 5 } else { HeaterModel::ALL.len() };
     let faults = FaultId::ALL.iter().map(|id| Some(*id)).chain([None]);
     for id in faults {
         let name = id.map_or_else(|| "sound".to_owned(), |id| id.to_string());
         if !named.is_empty() && !named.contains(&name) {
             continue;
         }
-        for (i, &heater) in HeaterModel::ALL.iter().enumerate().take(5) {
+        for (i, &heater) in HeaterModel::ALL.iter().enumerate().take(heaters) {
             let mut home = Home::sound(Setting {
                 heater,
                 household: HouseholdKind::Couple,
