@@ -16,11 +16,11 @@ impl State {
     /// at 4 °C is not modelled.
     pub(super) fn overturn(&mut self) {
         let mut i = 0;
-        while let (Some(&low), Some(&high)) = (self.slugs.get(i), self.slugs.get(i + 1)) {
-            if low.enthalpy <= high.enthalpy {
-                i += 1;
-                continue;
-            }
+        let upside_down = |(low, high): (&Slug, &Slug)| low.enthalpy > high.enthalpy;
+        while let Some(slugs) = self.slugs.get(i..) {
+            let Some(next) = slugs.iter().zip(slugs.iter().skip(1)).position(upside_down) else { break };
+            i += next;
+            let (Some(&low), Some(&high)) = (self.slugs.get(i), self.slugs.get(i + 1)) else { break };
             // From here outwards, as long as it is warmer below or colder above than the blend.
             let (mut from, mut to) = (i, i + 2);
             let mut mass = low.mass + high.mass;

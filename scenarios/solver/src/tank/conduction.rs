@@ -11,19 +11,23 @@ pub(super) struct Scratch {
     /// Slugs that what comes in keeps stirred: nothing resists the heat between them or on their side of the eddy.
     pub(super) plume: Option<Plume>,
     nodes: Vec<Node>,
-    now: Vec<f64>,
-    mid: Vec<f64>,
-    new: Vec<f64>,
-    upper: Vec<f64>,
-    pivot: Vec<f64>,
 }
 
-/// A slug, or a pool of several: heat capacity in J/K, conductance upwards and to the room in W/K.
+/// A slug, or a pool of several.
 #[derive(Clone, Copy, Debug)]
 struct Node {
+    /// Heat capacity, J/K.
     heat: f64,
+    /// Conductance upwards and to the room, W/K.
     link: f64,
     leak: f64,
+    /// Temperature, °C: at the start, then the mean over the step.
+    now: f64,
+    /// What the elimination leaves: the inverse of the pivot, the share of the neighbour that is eliminated later, the
+    /// value without it.
+    pivot: f64,
+    ratio: f64,
+    value: f64,
     /// Slugs.
     count: u32,
 }
@@ -31,17 +35,7 @@ struct Node {
 impl Scratch {
     /// Room for so many nodes: growing one by one costs more than a step.
     pub(super) fn with_room(nodes: usize) -> Self {
-        let list = || Vec::with_capacity(nodes);
-        Self {
-            stirred: Vec::with_capacity(2),
-            plume: None,
-            nodes: Vec::with_capacity(nodes),
-            now: list(),
-            mid: list(),
-            new: list(),
-            upper: list(),
-            pivot: list(),
-        }
+        Self { stirred: Vec::with_capacity(2), plume: None, nodes: Vec::with_capacity(nodes) }
     }
 }
 
@@ -59,7 +53,7 @@ const GAMMA: f64 = 2.0 - core::f64::consts::SQRT_2;
 const STAGE: f64 = 0.5 * GAMMA;
 const WEIGHT: f64 = 0.25 * core::f64::consts::SQRT_2;
 
-/// Below this haste the explicit rule is as good as the implicit ones.
+/// Up to this share of what evens out the explicit rule is as good as the implicit ones.
 const EXPLICIT: f64 = 0.2;
 
 /// Shortest way of heat between two nodes, m: between pools that touch.
@@ -84,19 +78,19 @@ impl State {
         }
         self.prepare(w, inputs, height, flow);
         // Far from evening out nothing has to be solved; below it the trapezoidal rule overshoots nowhere.
-        let haste = haste(w, dt);
-        if haste < EXPLICIT {
-            midpoint(w, inputs.ambient, dt);
-        } else if haste <= 1.0 {
-            one_stage(w, inputs.ambient, dt);
+        let [explicit, one] = no_haste(&w.nodes, dt, [EXPLICIT, 1.0]);
+        if explicit {
+            midpoint(&mut w.nodes, inputs.ambient, dt);
+        } else if one {
+            one_stage(&mut w.nodes, inputs.ambient, dt);
         } else {
-            two_stages(w, inputs.ambient, dt);
+            two_stages(&mut w.nodes, inputs.ambient, dt);
         }
         // From here `now` holds the mean over the step: exact books whatever the solution's error.
         let (mut lost, mut below) = (0.0, 0.0);
-        let next = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
+        let next = w.nodes.iter().skip(1).map(|node| node.now).chain(core::iter::once(0.0));
         let mut slugs = self.slugs.as_mut_slice();
-        for ((&Node { link, leak, count, .. }, &t), t_above) in w.nodes.iter().zip(&w.now).zip(next) {
+        for (&Node { link, leak, count, now: t, .. }, t_above) in w.nodes.iter().zip(next) {
             let leak = leak * (t - inputs.ambient);
             // The topmost link is zero.
             let above = link * (t - t_above);
@@ -122,8 +116,6 @@ impl State {
 
     /// Temperatures, heat capacities, conductances of the nodes: slugs, and pools that are stirred and so one.
     fn prepare(&self, w: &mut Scratch, inputs: &Inputs, height: f64, flow: f64) {
-        w.now.clear();
-        w.now.reserve(self.slugs.len());
         w.nodes.clear();
         w.nodes.reserve(self.slugs.len());
         let eddy = 4.17e6 * inputs.mixing.strength * flow;
@@ -133,8 +125,9 @@ impl State {
         let (mut base, mut last) = (0.0, 0.0);
         let mut slugs = self.slugs.as_slice();
         let mut i = 0;
+        let cut = |i: usize| move |s: &&Stirred| s.cut && s.slugs.0 <= i && i < s.slugs.1;
         while let [slug, above @ ..] = slugs {
-            let source = w.stirred.iter().find(|s| s.cut && s.slugs.0 <= i && i < s.slugs.1);
+            let source = w.stirred.iter().find(cut(i));
             let mut count = 1;
             if source.is_some() {
                 let alike = above.iter().take_while(|other| other.enthalpy == slug.enthalpy).count();
@@ -166,12 +159,15 @@ impl State {
                     below.link = k * self.area / path.max(LEAST_PATH);
                 }
             }
-            w.now.push(celsius);
             w.nodes.push(Node {
                 heat: mass * rough_heat_capacity(celsius),
                 // Nothing above the topmost.
                 link: 0.0,
                 leak: per_metre * thick,
+                now: celsius,
+                pivot: 0.0,
+                ratio: 0.0,
+                value: 0.0,
                 count: count as u32,
             });
             base += thick;
@@ -230,112 +226,159 @@ fn rough_heat_capacity(celsius: f64) -> f64 {
     4_207.54 + celsius * (-1.235_2 + celsius * 0.013_323)
 }
 
-/// Most of the heat it would take to even out that any slug exchanges in a step.
-fn haste(w: &Scratch, dt: f64) -> f64 {
-    let (mut below, mut most) = (0.0, 0.0);
-    for &Node { heat, link: above, leak, .. } in &w.nodes {
-        let rate = (below + above + leak) / heat;
+/// Whether no node exchanges more in a step than some shares of the heat it would take to even out.
+fn no_haste(nodes: &[Node], dt: f64, shares: [f64; 2]) -> [bool; 2] {
+    let mut below = 0.0;
+    let mut slow = [true; 2];
+    for &Node { heat, link: above, leak, .. } in nodes {
+        let exchanged = dt * (below + above + leak);
         below = above;
-        if rate > most {
-            most = rate;
+        for (slow, share) in slow.iter_mut().zip(shares) {
+            *slow &= exchanged <= share * heat;
         }
     }
-    dt * most
+    slow
 }
 
 /// Explicit midpoint rule; `now` becomes the temperatures of the middle.
-fn midpoint(w: &mut Scratch, ambient: f64, dt: f64) {
+fn midpoint(nodes: &mut [Node], ambient: f64, dt: f64) {
     let half = 0.5 * dt;
-    let mut below = 0.0;
-    let above = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
-    w.new.clear();
-    w.new.extend(w.now.iter().zip(above).zip(&w.nodes).map(
-        |((&t, t_above), &Node { heat, link, leak, .. })| {
-            let up = link * (t - t_above);
-            let gain = below - up - leak * (t - ambient);
-            below = up;
-            t + half * gain / heat
-        },
-    ));
-    core::mem::swap(&mut w.now, &mut w.new);
+    let mut gain = 0.0;
+    let mut last: Option<&mut Node> = None;
+    for node in nodes {
+        gain -= node.leak * (node.now - ambient);
+        if let Some(below) = last {
+            let up = below.link * (below.now - node.now);
+            below.now += half * (below.value - up) / below.heat;
+            gain += up;
+        }
+        (node.value, gain) = (gain, 0.0);
+        last = Some(node);
+    }
+    if let Some(top) = last {
+        top.now += half * top.value / top.heat;
+    }
+}
+
+/// The system of a stage of `s` seconds, eliminated from both ends at once so that neither waits for the other. A node's
+/// `value` is what is known of it, afterwards the solution.
+struct Elimination {
+    s: f64,
+}
+
+/// An end of the stack, and what has been eliminated there: the conductance inwards, the last node's share of its inner
+/// neighbour, its value without it.
+#[derive(Clone, Copy, Default)]
+struct End {
+    link: f64,
+    ratio: f64,
+    value: f64,
+}
+
+impl Elimination {
+    /// Takes the next node of an end, `inwards` being its conductance to the one after it.
+    fn factor(&self, end: &mut End, node: &mut Node, inwards: f64) {
+        let inwards = self.s * inwards;
+        node.pivot = 1.0 / (node.heat + inwards + self.s * node.leak + end.link * (1.0 - end.ratio));
+        node.value = (node.value + end.link * end.value) * node.pivot;
+        node.ratio = inwards * node.pivot;
+        *end = End { link: inwards, ratio: node.ratio, value: node.value };
+    }
+
+    /// The same with the pivots that are there.
+    fn again(&self, end: &mut End, node: &mut Node, inwards: f64) {
+        node.value = (node.value + end.link * end.value) * node.pivot;
+        *end = End { link: self.s * inwards, ratio: 0.0, value: node.value };
+    }
+
+    /// Solves for what stands in `value`, factoring first or with the factors that are there.
+    fn solve(&self, nodes: &mut [Node], anew: bool) {
+        let (low, high) = nodes.split_at_mut(nodes.len() / 2);
+        let Some((middle, high)) = high.split_first_mut() else { return };
+        let (mut under, mut over) = (End::default(), End::default());
+        let step = |end: &mut End, node: &mut Node, inwards: f64| {
+            if anew { self.factor(end, node, inwards) } else { self.again(end, node, inwards) }
+        };
+        // Of an even number the lower half has one more.
+        let mut first = low.iter_mut();
+        let odd = if first.len() > high.len() { first.next() } else { None };
+        if let Some(node) = odd {
+            let inwards = node.link;
+            step(&mut under, node, inwards);
+        }
+        let mut last = high.iter_mut().rev().peekable();
+        for node in first {
+            let inwards = node.link;
+            step(&mut under, node, inwards);
+            if let Some(node) = last.next() {
+                let inwards = last.peek().map_or(middle.link, |below| below.link);
+                step(&mut over, node, inwards);
+            }
+        }
+        if anew {
+            let of = |end: End| end.link * (1.0 - end.ratio);
+            middle.pivot = 1.0 / (middle.heat + self.s * middle.leak + (of(under) + of(over)));
+        }
+        let come = under.link * under.value + over.link * over.value;
+        middle.value = (middle.value + come) * middle.pivot;
+        let (mut below, mut above) = (middle.value, middle.value);
+        let mut downwards = low.iter_mut().rev();
+        for node in high {
+            above = node.value + node.ratio * above;
+            node.value = above;
+            if let Some(node) = downwards.next() {
+                below = node.value + node.ratio * below;
+                node.value = below;
+            }
+        }
+        for node in downwards {
+            below = node.value + node.ratio * below;
+            node.value = below;
+        }
+    }
+}
+
+/// What the trapezoidal rule knows over twice `s` seconds, into `value`.
+fn trapezoid(nodes: &mut [Node], ambient: f64, s: f64) {
+    let mut from = 0.0;
+    let mut last: Option<&mut Node> = None;
+    for node in nodes {
+        if let Some(below) = last {
+            let to = s * below.link * (below.now - node.now);
+            below.value -= to;
+            from = to;
+        }
+        node.value = node.heat * node.now + from + s * node.leak * (2.0 * ambient - node.now);
+        last = Some(node);
+    }
 }
 
 /// Trapezoidal rule; `now` becomes the mean of the two ends.
-fn one_stage(w: &mut Scratch, ambient: f64, dt: f64) {
+fn one_stage(nodes: &mut [Node], ambient: f64, dt: f64) {
     let s = 0.5 * dt;
-    let n = w.now.len();
-    w.upper.resize(n, 0.0);
-    w.new.resize(n, 0.0);
-    // Factors and goes forward in one pass. `from` is the heat from the slug below at the start.
-    let (mut below, mut ratio, mut carried, mut from) = (0.0, 0.0, 0.0, 0.0);
-    let next = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
-    let known = w.now.iter().zip(next).zip(&w.nodes);
-    for (((&t, t_above), &Node { heat, link, leak, .. }), (upper, new)) in
-        known.zip(w.upper.iter_mut().zip(&mut w.new))
-    {
-        let above = s * link;
-        let to = above * (t - t_above);
-        let leak = s * leak;
-        let right = heat * t + from - to + leak * (2.0 * ambient - t);
-        let pivot = 1.0 / (heat + below + above + leak - below * ratio);
-        carried = (right + below * carried) * pivot;
-        ratio = above * pivot;
-        *upper = ratio;
-        *new = carried;
-        below = above;
-        from = to;
-    }
-    let mut higher = 0.0;
-    for ((now, &new), &upper) in w.now.iter_mut().zip(&w.new).zip(&w.upper).rev() {
-        higher = new + upper * higher;
-        *now = 0.5 * (*now + higher);
+    trapezoid(nodes, ambient, s);
+    Elimination { s }.solve(nodes, true);
+    for node in nodes {
+        node.now = 0.5 * (node.now + node.value);
     }
 }
 
 /// TR-BDF2; `now` becomes the mean that its weights give.
-fn two_stages(w: &mut Scratch, ambient: f64, dt: f64) {
+fn two_stages(nodes: &mut [Node], ambient: f64, dt: f64) {
     let s = STAGE * dt;
-    let n = w.now.len();
-    for list in [&mut w.upper, &mut w.pivot, &mut w.mid, &mut w.new] {
-        list.resize(n, 0.0);
-    }
-    // Trapezoidal stage to γ·dt: factors and goes forward in one pass.
-    let (mut below, mut ratio, mut carried, mut from) = (0.0, 0.0, 0.0, 0.0);
-    let next = w.now.iter().skip(1).copied().chain(core::iter::once(0.0));
-    let known = w.now.iter().zip(next).zip(&w.nodes);
-    let wanted = w.upper.iter_mut().zip(&mut w.pivot).zip(&mut w.mid);
-    for (((&t, t_above), &Node { heat, link, leak, .. }), ((upper, slot), mid)) in known.zip(wanted) {
-        let (above, leak) = (s * link, s * leak);
-        let to = above * (t - t_above);
-        let right = heat * t + from - to + leak * (2.0 * ambient - t);
-        let pivot = 1.0 / (heat + above + leak + below * (1.0 - ratio));
-        carried = (right + below * carried) * pivot;
-        ratio = above * pivot;
-        (*upper, *slot, *mid) = (ratio, pivot, carried);
-        (below, from) = (above, to);
-    }
-    let mut higher = 0.0;
-    for (mid, &upper) in w.mid.iter_mut().zip(&w.upper).rev() {
-        higher = *mid + upper * higher;
-        *mid = higher;
-    }
+    // Trapezoidal stage to γ·dt.
+    trapezoid(nodes, ambient, s);
+    Elimination { s }.solve(nodes, true);
     // Backward differentiation to dt.
     let past = (1.0 - GAMMA) * (1.0 - GAMMA) / (GAMMA * (2.0 - GAMMA));
     let recent = 1.0 / (GAMMA * (2.0 - GAMMA));
-    let (mut below, mut carried) = (0.0, 0.0);
-    let known = w.now.iter().zip(&w.mid).zip(&w.nodes);
-    for (((&t, &mid), &Node { heat, link, leak, .. }), (&pivot, new)) in
-        known.zip(w.pivot.iter().zip(&mut w.new))
-    {
-        let right = heat * (recent * mid - past * t) + s * leak * ambient;
-        carried = (right + below * carried) * pivot;
-        below = s * link;
-        *new = carried;
+    for node in nodes.iter_mut() {
+        let (now, mid) = (node.now, node.value);
+        node.value = node.heat * (recent * mid - past * now) + s * node.leak * ambient;
+        node.now = WEIGHT * (now + mid);
     }
-    let mut higher = 0.0;
-    let ends = w.now.iter_mut().zip(&w.mid).zip(&w.new).zip(&w.upper);
-    for (((now, &mid), &new), &upper) in ends.rev() {
-        higher = new + upper * higher;
-        *now = WEIGHT * (*now + mid) + STAGE * higher;
+    Elimination { s }.solve(nodes, false);
+    for node in nodes {
+        node.now += STAGE * node.value;
     }
 }

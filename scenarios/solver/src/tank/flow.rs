@@ -27,6 +27,13 @@ const NEAR: f64 = 0.2;
 /// Slugs that what comes in has stirred: the lowest, and the first one above them all.
 pub(super) type Plume = (usize, usize);
 
+/// A slug by its number, and the volume below it, m³.
+#[derive(Clone, Copy, Default, Debug)]
+pub(super) struct Place {
+    pub slug: usize,
+    pub base: f64,
+}
+
 impl State {
     /// Takes a volume off the top. Returns what came and the volume that was not there.
     ///
@@ -214,13 +221,27 @@ impl State {
     }
 
     /// The number of slugs below each of some heights where [`Self::cut`] would find a boundary and change nothing,
-    /// in one walk; nothing where it would have to make one.
-    pub(super) fn boundaries<const N: usize>(&self, heights: [f64; N], layer: f64) -> Option<[usize; N]> {
+    /// in one walk; nothing where it would have to make one. And the slug that reaches the lowest of them.
+    pub(super) fn boundaries<const N: usize>(
+        &self,
+        heights: [f64; N],
+        layer: f64,
+    ) -> (Option<[usize; N]>, Place) {
         let cuts = heights.map(|height| height.max(0.0) * self.area);
         let slack = SLACK * layer;
         let mut found = [usize::MAX; N];
         let mut base = 0.0;
-        for (i, slug) in self.slugs.iter().enumerate() {
+        let lowest = cuts.iter().fold(f64::INFINITY, |lowest, cut| lowest.min(*cut));
+        let mut start = Place::default();
+        for slug in &self.slugs {
+            let top = base + slug.volume();
+            if top >= lowest {
+                break;
+            }
+            base = top;
+            start = Place { slug: start.slug + 1, base };
+        }
+        for (i, slug) in self.slugs.iter().enumerate().skip(start.slug) {
             let top = base + slug.volume();
             let mut missing = false;
             for (found, cut) in found.iter_mut().zip(&cuts).filter(|(found, _)| **found == usize::MAX) {
@@ -232,15 +253,15 @@ impl State {
                 } else if high <= slack {
                     *found = i + 1;
                 } else {
-                    return None;
+                    return (None, start);
                 }
             }
             if !missing {
-                return Some(found);
+                return (Some(found), start);
             }
             base = top;
         }
-        Some(found.map(|found| found.min(self.slugs.len())))
+        (Some(found.map(|found| found.min(self.slugs.len()))), start)
     }
 
     /// Makes a boundary at a height; returns the number of slugs below it. One close by is moved there, so that no

@@ -32,6 +32,7 @@ mod advance;
 mod buoyancy;
 mod conduction;
 mod flow;
+mod heat;
 mod inputs;
 mod probe;
 mod regrid;

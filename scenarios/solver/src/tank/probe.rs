@@ -13,10 +13,38 @@ pub fn lag(value: f64, from: f64, to: f64, lag: f64, dt: f64) -> f64 {
     if dt <= 0.0 {
         return value;
     }
+    on_ramp(value, (from, to), lag, dt, det::exp(-dt / lag))
+}
+
+/// The same with what is left of the start given.
+fn on_ramp(value: f64, (from, to): (f64, f64), lag: f64, dt: f64, fade: f64) -> f64 {
     let slope = (to - from) / dt;
     // On a ramp the body trails by slope·lag once its start is forgotten.
-    let fade = det::exp(-dt / lag);
     (to - slope * lag) + (value - (from - slope * lag)) * fade
+}
+
+/// Lags of several bodies over one stretch: those with the time constant of the one before fade as it does.
+pub(super) struct Lags {
+    dt: f64,
+    /// The last time constant and what it leaves.
+    last: (f64, f64),
+}
+
+impl Lags {
+    pub fn over(dt: f64) -> Self {
+        Self { dt, last: (0.0, 0.0) }
+    }
+
+    /// As [`lag`] has it.
+    pub fn follow(&mut self, probe: &Probe, from: f64, to: f64) -> f64 {
+        if probe.lag <= 0.0 || self.dt <= 0.0 {
+            return lag(probe.celsius, from, to, probe.lag, self.dt);
+        }
+        if self.last.0 != probe.lag {
+            self.last = (probe.lag, det::exp(-self.dt / probe.lag));
+        }
+        on_ramp(probe.celsius, (from, to), probe.lag, self.dt, self.last.1)
+    }
 }
 
 /// A body on the wall that follows the water at its height.

@@ -227,35 +227,51 @@ impl State {
         before.map(|(_, t)| t)
     }
 
-    /// Temperatures at many heights, as [`Self::temperature_at`] gives them, in one walk through the water.
+    /// Temperatures at many heights, as [`Self::temperature_at`] gives them, in one walk through the water. `order` is
+    /// work space.
     pub(super) fn temperatures_at(
         &self,
-        heights: impl Iterator<Item = f64>,
-        middles: &mut Vec<(f64, f64)>,
+        heights: impl Iterator<Item = f64> + Clone,
+        order: &mut Vec<(f64, usize)>,
         found: &mut Vec<Option<f64>>,
     ) {
-        middles.clear();
-        middles.reserve(self.slugs.len());
         found.clear();
+        order.clear();
+        for (i, height) in heights.clone().enumerate() {
+            found.push(None);
+            if height.is_finite() {
+                let height = height * self.area;
+                let place = order.iter().position(|(other, _)| *other > height).unwrap_or(order.len());
+                order.insert(place, (height, i));
+            }
+        }
+        let mut wanted = order.iter().copied();
+        let mut next = wanted.next();
         let mut base = 0.0;
+        let mut before = None;
         for slug in &self.slugs {
             let thick = slug.volume();
-            middles.push((base + 0.5 * thick, slug.celsius()));
+            let there = (base + 0.5 * thick, slug.celsius());
+            while let Some((height, i)) = next.filter(|(height, _)| *height <= there.0) {
+                if let Some(found) = found.get_mut(i) {
+                    *found = Some(between(before, there, height));
+                }
+                next = wanted.next();
+            }
+            before = Some(there);
             base += thick;
         }
-        let level = base / self.area;
-        for height in heights {
-            if !height.is_finite() || level <= 0.0 || height > level * 1.002 {
-                found.push(None);
-                continue;
+        while let Some((_, i)) = next {
+            if let Some(found) = found.get_mut(i) {
+                *found = before.map(|(_, celsius)| celsius);
             }
-            let height = height * self.area;
-            let above = middles.partition_point(|(middle, _)| *middle < height);
-            let before = above.checked_sub(1).and_then(|i| middles.get(i)).copied();
-            found.push(match middles.get(above) {
-                Some(&there) => Some(between(before, there, height)),
-                None => before.map(|(_, t)| t),
-            });
+            next = wanted.next();
+        }
+        let level = base / self.area;
+        for (found, height) in found.iter_mut().zip(heights) {
+            if level <= 0.0 || height > level * 1.002 {
+                *found = None;
+            }
         }
     }
 

@@ -1,7 +1,9 @@
 //! One step of fixed length, and how long it may be.
 
-use super::conduction::{Scratch, Stirred};
+use super::conduction::Scratch;
 use super::flow::{Parcel, Plume};
+use super::heat::STIRS;
+use super::probe::Lags;
 use super::{Filling, Inputs, Report, Slug, Source, State, Tank};
 use crate::water;
 
@@ -24,16 +26,14 @@ const FRONT: f64 = 1.2;
 const ANOTHER: f64 = 0.2;
 /// Strength of the eddy up to which that holds, m²/s per m³/s; beside a stub's 1.5 it is 2 s.
 const EDDY: f64 = 1.0;
-/// Heat of one step at rest, J: from the first moments after a change to when nothing has happened for long, growing
-/// by so much a second. Less than 0.3 K of the water over an element.
+/// Heat of one step and source at rest, J: from the first moments after a change to when nothing has happened for long,
+/// growing by so much a second. Less than 0.3 K of the water over an element.
 const DOSE: (f64, f64, f64) = (40e3, 180e3, 135.0);
-/// A source weaker than this stirs nothing, W: no more than what the tank loses anyway.
-const STIRS: f64 = 50.0;
 
 /// Work space of a run of steps; holds no state.
 pub(super) struct Work {
     conduction: Scratch,
-    middles: Vec<(f64, f64)>,
+    order: Vec<(f64, usize)>,
     beside: Vec<Option<f64>>,
     pub(super) waters: Vec<f64>,
     slugs: Vec<Slug>,
@@ -45,7 +45,7 @@ impl Work {
         let most = 2 * layers as usize;
         Self {
             conduction: Scratch::with_room(most),
-            middles: Vec::with_capacity(most),
+            order: Vec::with_capacity(PROBES),
             beside: Vec::with_capacity(PROBES),
             waters: Vec::with_capacity(PROBES),
             slugs: Vec::with_capacity(most),
@@ -55,10 +55,6 @@ impl Work {
 
 /// As many bodies on the wall as a heater has.
 const PROBES: usize = 5;
-
-/// Boundaries at the lower edge of a source, in layers below it. Both sides are fine: what is stirred while it is
-/// heated meets the cold at that edge afterwards.
-const EDGE: [f64; 3] = [0.0, 0.8, -0.8];
 
 impl Tank {
     /// Longest step that keeps the splitting error small, s: short while water moves or heat comes in,
@@ -84,7 +80,9 @@ impl Tank {
         } else {
             let idle = (0.5 * state.quiet).clamp(20.0, 300.0);
             let (least, most, growth) = DOSE;
-            if watts > 0.0 { f64::min(idle, (growth * state.quiet).clamp(least, most) / watts) } else { idle }
+            let dose = (growth * state.quiet).clamp(least, most);
+            let strongest = inputs.sources.iter().map(|source| source.watts).fold(0.0, f64::max);
+            if strongest > 0.0 { f64::min(idle, dose / strongest) } else { idle }
         };
         let seep = inputs.seep();
         let full = if seep > 0.0 { f64::min(full, 0.5 * self.layer() / seep) } else { full };
@@ -150,10 +148,11 @@ impl Tank {
         }
         state.tidy(self.layer(), self.layers);
         let heights = state.probes.iter().map(|probe| probe.height);
-        state.temperatures_at(heights, &mut work.middles, &mut work.beside);
+        state.temperatures_at(heights, &mut work.order, &mut work.beside);
+        let mut lags = Lags::over(dt);
         for ((probe, water), from) in state.probes.iter_mut().zip(&work.beside).zip(&mut work.waters) {
             let to = probe.target(*water, inputs.ambient);
-            probe.celsius = super::lag(probe.celsius, *from, to, probe.lag, dt);
+            probe.celsius = lags.follow(probe, *from, to);
             *from = to;
         }
         state.quiet += dt;
@@ -259,119 +258,6 @@ impl Tank {
                 report.missing += missing;
             }
         }
-    }
-
-    /// Heat of the sources into the slugs they lie in.
-    /// Notes the slugs that the rising water stirs down to their lower edge.
-    fn heat(
-        &self,
-        state: &mut State,
-        inputs: &Inputs,
-        dt: f64,
-        stirred: &mut Vec<Stirred>,
-        report: &mut Report,
-    ) {
-        let level = state.level();
-        // How far the water rises past the sources in the whole step.
-        let rises = inputs.outlet_height.is_none() && inputs.inlet_height < 0.5 * self.height;
-        let up = if state.moving && rises { 2.0 * dt * inputs.draw } else { 0.0 };
-        for source in &inputs.sources {
-            let heat = source.watts * dt;
-            if heat <= 0.0 {
-                continue;
-            }
-            // A point is given the thickness of a coil.
-            let spread = source.spread.max(0.01);
-            let low = source.centre - 0.5 * spread;
-            let wet = heat * State::share_below(level, source.centre, spread);
-            report.dry += heat - wet;
-            // The water under a source stays cold: at rest that edge is kept sharp whatever the layers are, and
-            // fine enough for what is conducted through it.
-            let mut lowest = 0;
-            let stirs = source.watts > STIRS;
-            if stirs && !state.moving {
-                let edges = EDGE.map(|below| low - below * self.height / f64::from(self.layers));
-                lowest = if let Some([at, ..]) = state.boundaries(edges, self.layer()) {
-                    at
-                } else {
-                    for edge in edges {
-                        state.cut(edge, self.layer());
-                    }
-                    state.cut(low, self.layer())
-                };
-            }
-            let area = state.area;
-            // The covered stretch; below a full tank's last thousandth all of it.
-            let end = (low + spread).min(level);
-            let length = end - low;
-            if wet <= 0.0 || length <= 0.0 {
-                report.dry += wet;
-                continue;
-            }
-            // Counted in volume: no division per slug.
-            let (from, to, share) = (low * area, end * area, wet / (length * area));
-            let passing = Passing::of((from, to), up, level * area);
-            let (reach_low, reach_high) = passing.reach();
-            let mut base = 0.0;
-            let mut given = 0.0;
-            let mut slugs = (usize::MAX, 0);
-            for (i, slug) in state.slugs.iter_mut().enumerate() {
-                if base >= reach_high {
-                    break;
-                }
-                let above = base + slug.volume();
-                if above > reach_low {
-                    let over = passing.between(base, above);
-                    slugs = (slugs.0.min(i), i + 1);
-                    let part = share * over;
-                    slug.set(slug.enthalpy + part / slug.mass);
-                    given += part;
-                }
-                base = above;
-            }
-            if stirs {
-                stirred.push(Stirred { slugs: (slugs.0.max(lowest), slugs.1), cut: !state.moving });
-            }
-            report.heated += given;
-            report.dry += wet - given;
-        }
-    }
-}
-
-/// A stretch that water rises past during a step: what lies in it only for a part of the step, a little below and above
-/// it, is given its part. In volumes from the bottom.
-struct Passing {
-    from: f64,
-    to: f64,
-    /// Half of what rises past.
-    half: f64,
-}
-
-impl Passing {
-    fn of((from, to): (f64, f64), up: f64, surface: f64) -> Self {
-        Self { from, to, half: (0.5 * up).min(from).min(surface - to).max(0.0) }
-    }
-
-    fn reach(&self) -> (f64, f64) {
-        (self.from - self.half, self.to + self.half)
-    }
-
-    /// Volume of the stretch that lies between two heights, in the mean over the step.
-    fn between(&self, low: f64, high: f64) -> f64 {
-        if self.half <= 0.0 {
-            return (high.min(self.to) - low.max(self.from)).max(0.0);
-        }
-        self.below(high) - self.below(low)
-    }
-
-    fn below(&self, height: f64) -> f64 {
-        // A ramp that sets in over twice the half.
-        let ramp = |x: f64| {
-            let x = (x + self.half).clamp(0.0, 2.0 * self.half);
-            0.25 * x * x / self.half
-        };
-        let over = |edge: f64| ramp(height - edge) + (height - edge - self.half).max(0.0);
-        over(self.from) - over(self.to)
     }
 }
 
