@@ -14,7 +14,7 @@ use plant::{BURNT_OFF, End};
 use quantity::{Temperature, det};
 
 /// Rungs of a number on a scale, as shares of its range.
-const RUNGS: [f64; 3] = [0.15, 0.5, 0.85];
+const RUNGS: [f64; 3] = [0.05, 0.5, 0.95];
 /// The same where it is the only number: near its ends it may act only at the edge of what is done.
 const RUNGS_OF_ONE: [f64; 5] = [0.02, 0.25, 0.5, 0.75, 0.98];
 /// Steps by which the numbers of the likeliest are tried finer.
@@ -223,7 +223,7 @@ fn ladder(job: &Job, sound: &Home, silent: bool) -> Vec<Suspected> {
                 (0..cases).map(|i| (i as f64 + 0.5) / cases as f64).collect()
             } else if FROM_ANYWHERE.contains(&id) {
                 vec![0.5]
-            } else if parameters.len() == 1 {
+            } else if parameters.iter().filter(|p| !p.whole).count() == 1 {
                 RUNGS_OF_ONE.to_vec()
             } else {
                 RUNGS.to_vec()

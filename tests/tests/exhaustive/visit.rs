@@ -82,6 +82,8 @@ impl Visit {
             // What was seen off or tripped is tried once, before anything is measured running.
             let before = match round {
                 Round::Looking => glance(),
+                // Nobody puts current on a tank of which only air comes.
+                Round::Running if self.is_dry() => self.switches_off(),
                 Round::Running => {
                     let glasses = [true, false].map(|hot| Action::Sample { tap: Tap::Kitchen, hot });
                     glasses.into_iter().chain(self.try_breakers()).collect()
@@ -98,6 +100,9 @@ impl Visit {
                 }
                 let in_the_hand = matches!(act, Action::Sample { hot: true, .. });
                 if in_the_hand && self.scalds() || lets_out(&act) && self.boils() {
+                    continue;
+                }
+                if puts_current_on(&act) && self.is_dry() {
                     continue;
                 }
                 let waited = act == Action::WaitForCutOut;
@@ -153,6 +158,18 @@ impl Visit {
             _ => None,
         });
         last.is_some_and(|f| f > BOILS) || self.last_drawn().is_some_and(|f| f > BOILS)
+    }
+
+    /// An open tap gave nothing but air.
+    fn is_dry(&self) -> bool {
+        let last = self.seen.iter().rev().find(|(act, _)| matches!(act, Action::Bucket { .. }));
+        let air =
+            |sight: &Sight| matches!(sight, Sight::TapRuns { flow, spitting: true, .. } if flow.get() <= 0.0);
+        last.is_some_and(|(_, shown)| sights(shown).iter().any(air))
+    }
+
+    fn switches_off(&self) -> Vec<Action> {
+        self.slots().into_iter().map(|slot| Action::Breaker { slot, on: false }).collect()
     }
 
     /// What came into the bucket last is nothing to hold a glass under.
@@ -578,6 +595,10 @@ fn longer(mut acts: Vec<Action>, nominal: Volume) -> Vec<Action> {
         }
     }
     acts
+}
+
+const fn puts_current_on(act: &Action) -> bool {
+    matches!(act, Action::Breaker { on: true, .. } | Action::BoxHandle { closed: true })
 }
 
 /// Water runs out where somebody stands.
