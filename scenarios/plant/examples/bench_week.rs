@@ -1,7 +1,7 @@
-//! Times a week of each household with each fault (or with those named) on every heater, and counts what it holds.
+//! Times a week of each household with each fault on every heater (or with and on those named), and counts what it holds.
 //! The time is the thread's own on the processor where the system tells it, so that a busy machine changes it little.
 //!
-//! usage: bench_week [FAULT...]
+//! usage: bench_week [FAULT...] [HEATER...]
 
 use plant::climate::Climate;
 use plant::fault::{FaultId, Parameters};
@@ -20,13 +20,18 @@ fn milliseconds(start: std::time::Instant) -> f64 {
 #[allow(clippy::disallowed_methods, reason = "a benchmark reads a clock; nothing of the world does")]
 fn main() {
     let mut all = Vec::new();
-    let named: Vec<String> = std::env::args().skip(1).collect();
+    let named = std::env::args().skip(1);
+    let (faults, heaters): (Vec<_>, Vec<_>) =
+        named.partition(|name| FaultId::ALL.iter().any(|id| id.to_string() == *name));
     let start = std::time::Instant::now();
     for (i, id) in FaultId::ALL.iter().enumerate() {
-        if !named.is_empty() && !named.contains(&id.to_string()) {
+        if !faults.is_empty() && !faults.contains(&id.to_string()) {
             continue;
         }
         for (j, &heater) in HeaterModel::ALL.iter().enumerate() {
+            if !heaters.is_empty() && !heaters.iter().any(|name| name == heater.name()) {
+                continue;
+            }
             let seed = j as u64;
             let setting = Setting {
                 heater,

@@ -2,7 +2,7 @@
 
 use super::conduction::Stirred;
 use super::flow::Place;
-use super::{Inputs, Report, State, Tank};
+use super::{Inputs, Report, Slug, State, Tank};
 
 /// A source weaker than this stirs nothing, W: no more than what the tank loses anyway.
 pub(super) const STIRS: f64 = 50.0;
@@ -80,11 +80,12 @@ impl Tank {
                     let over = passing.between(base, above);
                     slugs = (slugs.0.min(i), i + 1);
                     let part = share * over;
-                    slug.set(slug.enthalpy + part / slug.mass);
+                    slug.enthalpy += part / slug.mass;
                     given += part;
                 }
                 base = above;
             }
+            Slug::refresh(state.slugs.get_mut(slugs.0.min(slugs.1)..slugs.1).unwrap_or_default());
             if stirs {
                 stirred.push(Stirred { slugs: (slugs.0.max(lowest), slugs.1), cut: !state.moving });
             }

@@ -19,7 +19,7 @@ pub struct Slug {
 
 impl Slug {
     pub(super) fn new(mass: f64, enthalpy: f64) -> Self {
-        let (celsius, specific) = (water::temperature(enthalpy), water::specific_volume(enthalpy));
+        let ([celsius], [specific]) = water::liquids([enthalpy]);
         Self { mass, enthalpy, celsius, specific }
     }
 
@@ -72,7 +72,7 @@ impl Slug {
 }
 
 /// The state that is kept, copied and put back. Everything else is scratch.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[derive(PartialEq, Debug, Serialize, Deserialize)]
 pub struct State {
     /// The water, bottom first.
     pub(super) slugs: Vec<Slug>,
@@ -92,6 +92,23 @@ pub struct State {
     pub(super) quiet: f64,
     /// Bodies on the wall. The caller may add, move and alter them between calls.
     pub probes: Vec<Probe>,
+}
+
+impl Clone for State {
+    fn clone(&self) -> Self {
+        let &Self { area, growing, edge, moving, flow, heated, quiet, .. } = self;
+        let (slugs, probes) = (self.slugs.clone(), self.probes.clone());
+        Self { slugs, area, growing, edge, moving, flow, heated, quiet, probes }
+    }
+
+    /// Into the lists that are there: a step is kept so at each step.
+    fn clone_from(&mut self, other: &Self) {
+        let &Self { area, growing, edge, moving, flow, heated, quiet, .. } = other;
+        let (mut slugs, mut probes) = (core::mem::take(&mut self.slugs), core::mem::take(&mut self.probes));
+        slugs.clone_from(&other.slugs);
+        probes.clone_from(&other.probes);
+        *self = Self { slugs, area, growing, edge, moving, flow, heated, quiet, probes };
+    }
 }
 
 impl Tank {

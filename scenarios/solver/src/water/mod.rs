@@ -216,7 +216,14 @@ pub fn enthalpy(celsius: f64) -> f64 {
 /// Temperature in °C of liquid with this specific enthalpy in J/kg: the inverse of [`enthalpy`].
 pub fn temperature(enthalpy: f64) -> f64 {
     let inside = enthalpy.clamp(0.0, TOP);
-    poly(&TEMPERATURE, inside * 1e-5) + (enthalpy - inside) / BEYOND.get()
+    poly(&TEMPERATURE, inside * 1e-5) + beyond(enthalpy, inside)
+}
+
+/// What an enthalpy outside the fits adds to the temperature at their end, K.
+#[inline]
+fn beyond(enthalpy: f64, inside: f64) -> f64 {
+    // No division for what lies inside.
+    if enthalpy == inside { 0.0 } else { (enthalpy - inside) / BEYOND.get() }
 }
 
 /// Volume in m³ of a kilogram of liquid with this specific enthalpy in J/kg, at one atmosphere.
