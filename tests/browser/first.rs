@@ -165,3 +165,25 @@ fn a_room_sees_the_inside_while_acts_are_played() {
         browser.wait_until("document.querySelector('.show-state:not(.live)')");
     }
 }
+
+/// Without the rest of the book a first call can be worked; where the guide would stand the page says what to do.
+#[test]
+fn the_guide_says_when_its_words_cannot_be_had() {
+    let Some(browser) = Browser::blank(Screen::PHONE) else { return };
+    let refuse = "
+        const honest = window.fetch;
+        window.fetch = (address, ...more) =>
+            String(address).includes('en-later') ? Promise.resolve(new Response('', { status: 404 })) : honest(address, ...more);";
+    browser.command("Page.addScriptToEvaluateOnNewDocument", json!({ "source": refuse }));
+    browser.go("");
+    browser.wait_until_started();
+    browser.press_at(Hand::Mouse, "[data-act=first]");
+    browser.wait_until("document.querySelector('.guide [role=status]')");
+    let voice = words::Voice::english(words::Units::Customary);
+    browser.wait_for_text(&voice.text("shell-words-failed"));
+    browser.wait_until("document.querySelector('.asks [data-act]')");
+    look(&browser, Screen::PHONE, "first-without-words");
+    browser.go("#/glossary");
+    browser.wait_for_text(&voice.text("shell-words-failed"));
+    look(&browser, Screen::PHONE, "glossary-without-words");
+}

@@ -15,5 +15,6 @@ mod practice;
 mod sights;
 mod slow;
 mod spanish;
+mod waits;
 mod whole_call;
 mod work;

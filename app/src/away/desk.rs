@@ -97,7 +97,8 @@ impl Office {
                     let data = event.dyn_ref::<MessageEvent>().map(MessageEvent::data);
                     let bytes = data.and_then(|data| data.dyn_into::<Uint8Array>().ok());
                     match bytes.and_then(|bytes| unpack(&bytes.to_vec()).ok()) {
-                        Some(reply) => deliver(reply),
+                        // To whoever asked, in a turn of its own.
+                        Some(reply) => drop(Timeout::new(0, move || deliver(reply)).forget()),
                         None => OFFICE.with_borrow_mut(Office::go_alone),
                     }
                 }),

@@ -9,6 +9,8 @@ use drill::Drill;
 use gloo::timers::callback::Timeout;
 use yew::Callback;
 
+use crate::store::Ongoing;
+
 /// Longest turn before the page gets its own, in milliseconds; an act more may be folded after it.
 const TURN_MS: f64 = 8.0;
 
@@ -25,19 +27,47 @@ impl Drop for Folding {
 /// Folds what was done in a drill; the end of it comes later.
 pub fn fold(drill: &Drill, actions: Vec<Action>, told: Callback<Session>) -> Folding {
     let wanted = Rc::new(Cell::new(true));
-    turn(wanted.clone(), Session::begin(drill.job.clone()), actions.into_iter(), told);
+    let fold = Fold { session: Session::begin(drill.job.clone()), left: actions.into_iter(), ongoing: None };
+    turn(wanted.clone(), fold, told);
     Folding(wanted)
 }
 
-fn turn(wanted: Rc<Cell<bool>>, mut session: Session, mut left: IntoIter<Action>, told: Callback<Session>) {
+struct Fold {
+    session: Session,
+    left: IntoIter<Action>,
+    ongoing: Option<Ongoing>,
+}
+
+impl Fold {
+    /// An act more, or as much of a wait as there is time for. Whether there was any.
+    fn go_on(&mut self, while_time: impl FnMut() -> bool) -> bool {
+        if let Some(ongoing) = &self.ongoing {
+            if let Some(session) = ongoing.go_on(while_time) {
+                (self.session, self.ongoing) = (session, None);
+            }
+            return true;
+        }
+        let Some(action) = self.left.next() else { return false };
+        match Ongoing::begin(&self.session, &action) {
+            Some(Ok(ongoing)) => self.ongoing = Some(ongoing),
+            Some(Err(session)) => self.session = session,
+            None => self.session = reduce(&self.session, &action).0,
+        }
+        true
+    }
+}
+
+fn turn(wanted: Rc<Cell<bool>>, mut fold: Fold, told: Callback<Session>) {
     let work = move || {
         let until = js_sys::Date::now() + TURN_MS;
-        while wanted.get() && js_sys::Date::now() < until {
-            let Some(action) = left.next() else { return told.emit(session) };
-            session = reduce(&session, &action).0;
+        let time = || js_sys::Date::now() < until;
+        while wanted.get() && time() {
+            if !fold.go_on(time) {
+                return told.emit(fold.session);
+            }
         }
         if wanted.get() {
-            turn(wanted, session, left, told);
+            turn(wanted, fold, told);
         }
     };
     Timeout::new(0, work).forget();

@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use gloo::events::EventListener;
+use gloo::render::request_animation_frame;
 use quantity::Seconds;
 use web_sys::HtmlElement;
 use yew::prelude::*;
@@ -102,14 +103,18 @@ pub fn use_width<T: PartialEq + 'static>(frame: &NodeRef, again: T) -> f64 {
     let width = use_state_eq(|| AT_FIRST);
     let (frame, set) = (frame.clone(), width.setter());
     use_effect_with(again, move |_| {
-        let measure = move || {
+        let measure = Rc::new(move || {
             if let Some(frame) = frame.cast::<HtmlElement>().filter(|frame| frame.client_width() > 0) {
                 set.set(f64::from(frame.client_width()));
             }
-        };
-        measure();
+        });
+        // With the frame, whose layout answers how wide it is.
+        let first = request_animation_frame({
+            let measure = measure.clone();
+            move |_| measure()
+        });
         let listener = EventListener::new(&gloo::utils::window(), "resize", move |_| measure());
-        move || drop(listener)
+        move || drop((first, listener))
     });
     (*width).max(240.0)
 }

@@ -119,20 +119,24 @@ fn judge(
             Ok(drill) => Rc::new(drill),
             Err(error) => return set.set(Some(Err(crate::text::order_error(&error)))),
         };
-        let debrief = Rc::new(Debrief::of(&drill, found));
-        if let Some(session) = ended.clone() {
-            // Its words and drawings are made in a turn of their own.
-            let set = set.clone();
-            let turn = Timeout::new(0, move || set.set(Some(Ok(Judged { drill, session, debrief }))));
-            turn.forget();
-            return;
-        }
-        let (set, made) = (set.clone(), drill.clone());
-        let ended = move |session: Session| {
-            let (drill, session, debrief) = (made.clone(), World::from(session), debrief.clone());
-            set.set(Some(Ok(Judged { drill, session, debrief })));
-        };
-        *folding.borrow_mut() = Some(away::fold(&drill, attempt.actions.clone(), Callback::from(ended)));
+        let (ended, set, attempt, folding) = (ended.clone(), set.clone(), attempt.clone(), folding.clone());
+        // What follows from it, and then its words and drawings, are made in turns of their own.
+        let turn = Timeout::new(0, move || {
+            let debrief = Rc::new(Debrief::of(&drill, found));
+            let made = drill.clone();
+            let judged = move |session: World| {
+                let (drill, debrief) = (made.clone(), debrief.clone());
+                set.set(Some(Ok(Judged { drill, session, debrief })));
+            };
+            match ended {
+                Some(session) => drop(Timeout::new(0, move || judged(session)).forget()),
+                None => {
+                    let judged = Callback::from(move |session: Session| judged(session.into()));
+                    *folding.borrow_mut() = Some(away::fold(&drill, attempt.actions.clone(), judged));
+                }
+            }
+        });
+        turn.forget();
     })
 }
 

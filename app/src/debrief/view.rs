@@ -17,10 +17,10 @@ use super::steps::Steps;
 use super::strip::Strip;
 use super::tabs::{DebriefTabs, Tab};
 use super::verdict::VerdictCard;
-use crate::shell::{use_later, use_share};
+use crate::shell::{use_frames, use_later};
 
-/// Turns in which a debrief is drawn.
-const PARTS: usize = 9;
+/// Frames in which a debrief is drawn.
+const PARTS: usize = 11;
 
 /// The job.
 #[derive(Properties, PartialEq)]
@@ -49,7 +49,7 @@ pub fn SheetView(props: &Props) -> Html {
     let (onat, onstep, to_inside, ontab) = (*told).clone();
     let shown = *tab == Tab::Inside;
     // Part after part, from the top down, and at last what is only for paper.
-    let share = use_share(PARTS, 1);
+    let share = use_frames(PARTS);
     let part = |number: usize, inside: &dyn Fn() -> Html| {
         if share >= number {
             inside()
@@ -62,29 +62,29 @@ pub fn SheetView(props: &Props) -> Html {
             <div class={classes!("debrief", format!("show-{}", tab.name()), (share < PARTS).then_some("filling"))}>
                 <p class="part headline">{ &sheet.verdict.headline }</p>
                 <div class="part account-part">
-                    <Accounts sheet={sheet.clone()} onstep={to_inside.clone()} />
-                    <Sayings sheet={sheet.clone()} onstep={to_inside.clone()} />
+                    { part(1, &|| html! { <Accounts sheet={sheet.clone()} onstep={to_inside.clone()} /> }) }
+                    { part(2, &|| html! { <Sayings sheet={sheet.clone()} onstep={to_inside.clone()} /> }) }
                 </div>
                 <div class="part inside-part">
-                    { part(1, &|| html! { <Drawing sheet={sheet.clone()} at={*at} {shown} onstep={onstep.clone()} /> }) }
-                    { part(2, &|| html! { <Figures sheet={sheet.clone()} at={*at} /> }) }
+                    { part(3, &|| html! { <Drawing sheet={sheet.clone()} at={*at} {shown} onstep={onstep.clone()} /> }) }
+                    { part(4, &|| html! { <Figures sheet={sheet.clone()} at={*at} /> }) }
                 </div>
                 <div class="part replay-part">
-                    { part(4, &|| html! { <Section sheet={sheet.clone()} at={later} /> }) }
-                    { part(5, &|| html! { <LadderView sheet={sheet.clone()} at={later} {shown} /> }) }
+                    { part(6, &|| html! { <Section sheet={sheet.clone()} at={later} /> }) }
+                    { part(7, &|| html! { <LadderView sheet={sheet.clone()} at={later} {shown} /> }) }
                 </div>
                 <div class="part look-part">
-                    { part(3, &|| html! { <Inspector sheet={sheet.clone()} {step} onstep={onstep.clone()} onfrom={props.onfrom.clone()} /> }) }
+                    { part(5, &|| html! { <Inspector sheet={sheet.clone()} {step} onstep={onstep.clone()} onfrom={props.onfrom.clone()} /> }) }
                 </div>
                 <div class="part verdict-part">
-                    { part(6, &|| html! { <VerdictCard sheet={sheet.clone()} /> }) }
+                    { part(8, &|| html! { <VerdictCard sheet={sheet.clone()} /> }) }
                 </div>
                 <div class="part steps-part">
-                    { part(7, &|| html! { <Steps sheet={sheet.clone()} {step} onstep={to_inside.clone()} /> }) }
+                    { part(9, &|| html! { <Steps sheet={sheet.clone()} {step} onstep={to_inside.clone()} /> }) }
                 </div>
-                <div class="part report-part">{ part(8, &|| props.children.clone()) }</div>
+                <div class="part report-part">{ part(10, &|| props.children.clone()) }</div>
             </div>
-            { part(1, &|| html! { <Strip sheet={sheet.clone()} at={*at} onat={onat.clone()} {shown} /> }) }
+            { part(3, &|| html! { <Strip sheet={sheet.clone()} at={*at} onat={onat.clone()} {shown} /> }) }
             <DebriefTabs tab={*tab} {ontab} />
             { part(PARTS, &|| html! { <Report sheet={sheet.clone()} /> }) }
         </>

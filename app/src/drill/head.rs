@@ -46,10 +46,12 @@ pub fn Head(props: &Props) -> Html {
                 }
                 if text::may_hint(session.job.mode) {
                     <a class="button to-show" href={Route::Show.href()} data-act="show">{ text::SHOW }</a>
-                    <button type="button" class="hint" data-act="hint" onclick={hints.opener()}>{ text::HINT }</button>
+                    <button type="button" class="hint" data-act="hint" onclick={hints.opener()}>
+                        { brief(text::HINT, text::HINT_SHORT) }
+                    </button>
                 }
                 <button type="button" class="go" data-act="hand-over-asked" onclick={hand_over.opener()}>
-                    { text::HAND_OVER }
+                    { brief(text::HAND_OVER, text::HAND_OVER_SHORT) }
                 </button>
             </Top>
             <Dialog handle={hints} title={text::HINT}>
@@ -64,4 +66,9 @@ pub fn Head(props: &Props) -> Html {
             </Dialog>
         </>
     }
+}
+
+/// What a button says, and what it says on a phone.
+fn brief(long: text::Label, short: text::Label) -> Html {
+    html! { <><span class="long">{ long }</span><span class="short">{ short }</span></> }
 }

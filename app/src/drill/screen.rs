@@ -1,5 +1,6 @@
 //! The screen of a drill: three columns, or one section at a time on a phone.
 
+use gloo::timers::callback::Timeout;
 use plant::Place;
 use wasm_bindgen::JsCast;
 use yew::prelude::*;
@@ -90,22 +91,31 @@ pub fn Drill() -> Html {
 fn use_top_of_section(tab: Tab, at: Option<Place>) {
     let before = use_mut_ref(|| (tab, at));
     use_effect_with((tab, at), move |now| {
-        let was = before.replace(*now);
-        if was == *now {
-            return;
-        }
-        if let Some(main) = gloo::utils::document().get_element_by_id("main") {
-            main.set_scroll_top(0);
-        }
-        if was.1 != now.1 {
-            let target = if now.1.is_some() { "at-hand" } else { "whole-drawing" };
-            let found = gloo::utils::document().get_element_by_id(target);
-            if let Some(element) = found.and_then(|one| one.dyn_into::<web_sys::HtmlElement>().ok()) {
-                // Fails only for an element that is not in the page.
-                let _ = element.focus();
-            }
-        }
+        let (was, now) = (before.replace(*now), *now);
+        // In a turn of its own: both ask for the layout of what was just drawn.
+        let focused = focused();
+        let turn = (was != now).then(|| {
+            Timeout::new(0, move || to_top(was.1 != now.1 && self::focused() == focused, now.1.is_some()))
+        });
+        move || drop(turn)
     });
+}
+
+fn focused() -> Option<web_sys::Element> {
+    gloo::utils::document().active_element()
+}
+
+/// Whoever moved the focus meanwhile keeps it.
+fn to_top(moved: bool, at_place: bool) {
+    let found = |id| gloo::utils::document().get_element_by_id(id);
+    if let Some(main) = found("main") {
+        main.set_scroll_top(0);
+    }
+    let target = found(if at_place { "at-hand" } else { "whole-drawing" }).filter(|_| moved);
+    if let Some(element) = target.and_then(|one| one.dyn_into::<web_sys::HtmlElement>().ok()) {
+        // Fails only for an element that is not in the page.
+        let _ = element.focus();
+    }
 }
 
 #[component]

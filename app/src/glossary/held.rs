@@ -17,6 +17,8 @@ use crate::text;
 pub struct Held {
     /// The terms, once they are here.
     pub terms: Option<Rc<Terms>>,
+    /// They could not be had.
+    pub failed: bool,
     /// Explains one of them.
     pub explain: Callback<usize>,
 }
@@ -32,7 +34,7 @@ pub struct Props {
 #[component]
 pub fn TermsProvider(props: &Props) -> Html {
     let language = use_language();
-    let here = use_state(|| None::<(Language, Rc<Terms>)>);
+    let here = use_state(|| None::<(Language, Option<Rc<Terms>>)>);
     let shown = use_state(|| None::<usize>);
     let dialog = use_dialog();
     {
@@ -41,7 +43,7 @@ pub fn TermsProvider(props: &Props) -> Html {
             let language = *language;
             spawn_local(async move {
                 let found = text::beside(&format!("assets/words/terms-{}.txt", language.short())).await;
-                here.set(found.map(|found| (language, Rc::new(Terms::read(&found)))));
+                here.set(Some((language, found.map(|found| Rc::new(Terms::read(&found))))));
             });
         });
     }
@@ -52,9 +54,11 @@ pub fn TermsProvider(props: &Props) -> Html {
             dialog.open();
         })
     };
-    let terms = here.as_ref().filter(|(of, _)| *of == language).map(|(_, terms)| terms.clone());
+    let came = here.as_ref().filter(|(of, _)| *of == language);
+    let terms = came.and_then(|(_, terms)| terms.clone());
+    let failed = came.is_some() && terms.is_none();
     let term = terms.as_ref().zip(*shown).and_then(|(terms, at)| terms.all.get(at).cloned());
-    let held = Held { terms, explain };
+    let held = Held { terms, failed, explain };
     html! {
         <ContextProvider<Held> context={held}>
             { props.children.clone() }

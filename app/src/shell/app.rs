@@ -16,7 +16,7 @@ use crate::sources::Sources;
 use crate::store::{Rest, WorkProvider};
 use crate::text;
 
-use super::{Footer, Top};
+use super::{Reference, coming};
 
 /// The whole page.
 #[component]
@@ -59,21 +59,14 @@ struct WordedProps {
 #[component]
 fn Worded(props: &WordedProps) -> Html {
     let rest = use_speech().rest;
-    let line = match rest {
-        _ if !props.needs_all => None,
-        Rest::Here => None,
-        Rest::Coming => Some(text::WORDS_COMING),
-        Rest::Failed => Some(text::WORDS_FAILED),
-    };
-    match line {
-        None => props.children.clone(),
-        Some(line) => html! {
-            <div class="page">
-                <Top />
-                <main class="doors" id="main"><p class="lead" role="status">{ line }</p></main>
-                <Footer />
-            </div>
-        },
+    if !props.needs_all || rest == Rest::Here {
+        return props.children.clone();
+    }
+    html! {
+        <Reference>
+            <h1 class="unseen">{ text::NAME }</h1>
+            { coming(rest == Rest::Failed) }
+        </Reference>
     }
 }
 

@@ -1,5 +1,6 @@
 //! A dialog of the browser's own: it keeps the focus inside and closes on Escape.
 
+use gloo::timers::callback::Timeout;
 use web_sys::HtmlDialogElement;
 use yew::prelude::*;
 
@@ -20,10 +21,10 @@ impl DialogHandle {
         }
     }
 
-    /// Closes it; the focus goes back to where it came from.
+    /// Closes it; the focus goes back to where it came from. In a turn of its own: the whole page is restyled by it.
     pub fn close(&self) {
         if let Some(dialog) = self.node.cast::<HtmlDialogElement>() {
-            dialog.close();
+            Timeout::new(0, move || dialog.close()).forget();
         }
     }
 

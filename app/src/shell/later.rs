@@ -1,6 +1,7 @@
 //! Drawing in turns: what must answer at once is drawn at once, the rest right after it, so that no turn is long and
 //! the page answers between them.
 
+use gloo::render::request_animation_frame;
 use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
@@ -30,4 +31,19 @@ pub fn use_share(all: usize, each: usize) -> usize {
         move || drop(turn)
     });
     all.min(*drawn)
+}
+
+/// The same, one more after each frame: each is laid out before the next is drawn.
+#[hook]
+pub fn use_frames(all: usize) -> usize {
+    let drawn = use_state_eq(|| 0);
+    let set = drawn.setter();
+    use_effect_with((*drawn, all), move |&(drawn, all)| {
+        let frame = (drawn < all).then(|| {
+            // Not in the frame itself, which has enough to do.
+            request_animation_frame(move |_| drop(Timeout::new(0, move || set.set(drawn + 1)).forget()))
+        });
+        move || drop(frame)
+    });
+    *drawn
 }

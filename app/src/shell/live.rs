@@ -4,6 +4,7 @@ use bench::{Entry, Shown};
 use plant::Layout;
 use yew::prelude::*;
 
+use super::passing::Passing;
 use crate::store::use_work;
 use crate::text;
 use crate::units::{self, Units};
@@ -16,12 +17,19 @@ pub fn Live() -> Html {
     let fresh = running.session.log.len() > running.restored;
     let last = running.session.log.last().filter(|_| fresh);
     let tone = last.map_or("", |entry| tone(entry));
-    let clock = units::clock(running.session.job.starts_at + running.session.clock);
+    let starts = running.session.job.starts_at;
+    let clock = units::clock(starts + running.session.clock);
     html! {
         <div class={classes!("live", tone)}>
-            <time aria-hidden="true">{ clock }</time>
+            if let Some(ongoing) = &work.ongoing {
+                <Passing ongoing={ongoing.clone()} {starts} />
+            } else {
+                <time aria-hidden="true">{ clock }</time>
+            }
             <p role="status" aria-live="polite" aria-atomic="true">
-                if let Some(entry) = last {
+                if work.ongoing.is_some() {
+                    { text::WAITING }
+                } else if let Some(entry) = last {
                     <span key={running.session.log.len()}>{ sentence(entry, work.desk.units, running.session.home.plant.wiring.layout) }</span>
                 }
             </p>

@@ -10,6 +10,8 @@ mod footer;
 mod languages;
 mod later;
 mod live;
+mod passing;
+mod reference;
 mod top;
 
 pub use act::{Act, act_slug};
@@ -20,6 +22,7 @@ pub use clear::ClearDevice;
 pub use dialog::{Dialog, DialogHandle, use_dialog};
 pub use footer::Footer;
 pub use languages::Languages;
-pub use later::{use_later, use_share};
+pub use later::{use_frames, use_later, use_share};
 pub use live::{Live, tone};
+pub use reference::{Reference, Search, coming, has_words};
 pub use top::Top;

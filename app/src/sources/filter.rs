@@ -21,7 +21,7 @@ impl Filter {
 
     /// Whether a constant has the words; its kind aside.
     pub fn has_words(&self, entry: &Entry) -> bool {
-        words::letters::small(&self.words).split_whitespace().all(|word| entry.text.contains(word))
+        crate::shell::has_words(&entry.text, &self.words)
     }
 
     /// Whether a constant is shown.

@@ -3,7 +3,6 @@
 use std::rc::Rc;
 
 use quantity::Kind;
-use web_sys::HtmlInputElement;
 use words::Voice;
 use yew::platform::spawn_local;
 use yew::prelude::*;
@@ -12,17 +11,15 @@ use super::entry::{self, Entry};
 use super::filter::{Filter, kind_named};
 use super::group::group;
 use crate::compose::Radios;
-use crate::route::{Route, use_address};
+use crate::route::use_address;
 use crate::said::use_voice;
-use crate::shell::{Footer, Top};
-use crate::store::use_work;
+use crate::shell::{Reference, Search, coming};
 use crate::text;
 
 /// The page. What follows `#/sources/` is searched for at once.
 #[component]
 pub fn Sources() -> Html {
     let voice = use_voice();
-    let work = use_work();
     let asked = use_address().rest;
     let all = use_state(|| None::<Rc<[Entry]>>);
     let failed = use_state(|| false);
@@ -44,12 +41,9 @@ pub fn Sources() -> Html {
             filter.set(Filter { words: asked.replace(['+', '-'], " "), kind: kind_named(asked) }.tidied());
         });
     }
-    let oninput = {
+    let onwords = {
         let filter = filter.clone();
-        Callback::from(move |event: InputEvent| {
-            let words = event.target_unchecked_into::<HtmlInputElement>().value();
-            filter.set(Filter { words, ..(*filter).clone() });
-        })
+        Callback::from(move |words| filter.set(Filter { words, ..(*filter).clone() }))
     };
     let onkind = {
         let filter = filter.clone();
@@ -58,46 +52,30 @@ pub fn Sources() -> Html {
         })
     };
     let Some(all) = (*all).clone() else {
-        let line = if *failed { "shell-words-failed" } else { "shell-words-coming" };
         return html! {
-            <div class="page">
-                <Top tag={voice.text("sources-tag")} />
-                <main class="doors sources" id="main"><p class="lead" role="status">{ voice.text(line) }</p></main>
-                <Footer />
-            </div>
+            <Reference tag={voice.text("sources-tag")} class="sources">
+                <h1>{ voice.text("sources-title") }</h1>
+                { coming(*failed) }
+            </Reference>
         };
     };
     let shown: Vec<&Entry> = all.iter().filter(|entry| filter.shows(entry)).collect();
     html! {
-        <div class="page">
-            <Top tag={voice.text("sources-tag")}>
-                if work.running.is_some() {
-                    <nav class="halves" aria-label={voice.text("sources-back")}>
-                        <a class="half" href={Route::Drill.href()}>{ voice.text("page-resume") }</a>
-                    </nav>
-                }
-            </Top>
-            <main class="doors sources" id="main">
-                <h1>{ voice.text("sources-title") }</h1>
-                <p class="lead">{ voice.filled("sources-lead", &[("count", (all.len() as u32).into())]) }</p>
-                <p class="note">{ voice.text("sources-caution") }</p>
-                <form role="search" onsubmit={|event: SubmitEvent| event.prevent_default()}>
-                    <label class="field">
-                        <span>{ voice.text("sources-search") }</span>
-                        <input type="search" value={filter.words.clone()} {oninput} autocomplete="off"
-                            placeholder={voice.text("sources-search-example")} data-field="sources" />
-                    </label>
-                    <Radios legend={voice.text("sources-kind")} name="kind" choices={kinds(&voice, &all, &filter)}
-                        chosen={filter.kind.map_or("", Kind::name)} onchange={onkind} />
-                </form>
-                <p class="found" role="status">
-                    { voice.filled("sources-found", &[("count", (shown.len() as u32).into())]) }
-                    if shown.is_empty() { { " " }{ voice.text("sources-none") } }
-                </p>
-                { groups(&voice, &shown, filter.narrows()) }
-            </main>
-            <Footer />
-        </div>
+        <Reference tag={voice.text("sources-tag")} class="sources">
+            <h1>{ voice.text("sources-title") }</h1>
+            <p class="lead">{ voice.filled("sources-lead", &[("count", (all.len() as u32).into())]) }</p>
+            <p class="note">{ voice.text("sources-caution") }</p>
+            <Search label={voice.text("sources-search")} words={filter.words.clone()} {onwords}
+                example={voice.text("sources-search-example")}>
+                <Radios legend={voice.text("sources-kind")} name="kind" choices={kinds(&voice, &all, &filter)}
+                    chosen={filter.kind.map_or("", Kind::name)} onchange={onkind} />
+            </Search>
+            <p class="found" role="status">
+                { voice.filled("sources-found", &[("count", (shown.len() as u32).into())]) }
+                if shown.is_empty() { { " " }{ voice.text("sources-none") } }
+            </p>
+            { groups(&voice, &shown, filter.narrows()) }
+        </Reference>
     }
 }
 

@@ -3,6 +3,7 @@
 mod desk;
 mod journal;
 mod keeping;
+mod ongoing;
 mod provider;
 mod work;
 mod world;
@@ -10,6 +11,7 @@ mod world;
 pub use desk::{Desk, Lead, Setting, Standing, Suspect, Tab};
 pub use journal::{Head, Saved, clear};
 pub use keeping::Keeping;
+pub use ongoing::Ongoing;
 #[cfg(debug_assertions)]
 pub use provider::Held;
 pub use provider::{WorkHandle, WorkProvider, use_steady, use_work};

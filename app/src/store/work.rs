@@ -7,7 +7,7 @@ use bench::{Action, Session, reduce};
 use words::Language;
 use yew::Reducible;
 
-use super::{Desk, Head, Keeping, Lead, Setting, Standing, Tab, World};
+use super::{Desk, Head, Keeping, Lead, Ongoing, Setting, Standing, Tab, World};
 use plant::{FaultId, Place, Point};
 
 /// A job with its head.
@@ -51,6 +51,8 @@ pub struct Work {
     pub opening: bool,
     /// Whether the rest of the book has come.
     pub rest: Rest,
+    /// A wait that is under way.
+    pub ongoing: Option<Ongoing>,
 }
 
 /// Whether the rest of the book has come: what no drill needs before its first act.
@@ -79,6 +81,8 @@ pub enum Msg {
     Restored(Running, Desk, Option<u32>),
     /// The learner did something.
     Do(Action),
+    /// The wait that was under way is over.
+    Waited(World),
     /// Storage answered.
     Kept(Keeping),
     /// The learner went to a place, or back to the whole drawing.
@@ -121,13 +125,30 @@ impl Work {
     }
 
     fn act(&mut self, action: &Action) {
+        // Whoever does something meanwhile does it after the wait.
+        if let Some(session) = self.ongoing.take().and_then(|one| one.go_on(|| true)) {
+            self.be(session.into());
+        }
         let Some(running) = &mut self.running else { return };
-        let (next, _) = reduce(&running.session, action);
-        running.session = next.into();
+        running.session = match Ongoing::begin(&running.session, action) {
+            Some(Ok(ongoing)) => {
+                self.ongoing = Some(ongoing);
+                return;
+            }
+            Some(Err(session)) => session,
+            None => reduce(&running.session, action).0,
+        }
+        .into();
         match action {
             Action::Finding { .. } => self.desk.ticks.clear(),
             Action::Meter { .. } => self.desk.fresh = true,
             _ => {}
+        }
+    }
+
+    fn be(&mut self, session: World) {
+        if let Some(running) = &mut self.running {
+            running.session = session;
         }
     }
 
@@ -167,6 +188,7 @@ impl Work {
             | Msg::Restored(..)
             | Msg::Rewound(_)
             | Msg::Do(_)
+            | Msg::Waited(_)
             | Msg::Kept(_)
             | Msg::Speak(_)
             | Msg::Rest(_)
@@ -185,6 +207,7 @@ impl Reducible for Work {
                 let session = Session::begin(drill.job.clone()).into();
                 next.running = Some(Running { head, drill, session, restored: 0, found: false });
                 next.opening = false;
+                next.ongoing = None;
                 next.desk = Desk { units: next.desk.units, ..Desk::default() };
                 next.broken = None;
                 next.unopened = None;
@@ -205,9 +228,14 @@ impl Reducible for Work {
                 let done = running.session.log.len() as u32;
                 next.desk.ticks.retain(|step| *step <= done);
                 next.running = Some(running);
+                next.ongoing = None;
                 next.broken = None;
             }
             Msg::Do(action) => next.act(&action),
+            Msg::Waited(session) => {
+                next.ongoing = None;
+                next.be(session);
+            }
             Msg::Kept(keeping) => next.keeping = keeping,
             Msg::Speak(language) => next.language = language,
             Msg::Rest(rest) => next.rest = rest,
@@ -218,5 +246,54 @@ impl Reducible for Work {
             other => next.note(other),
         }
         if next == *self { self } else { Rc::new(next) }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use bench::Waiting;
+
+    fn taken() -> Rc<Work> {
+        let order = r#"{"seed": 7, "fault": "F01", "heater": "plain-40", "mode": "coached"}"#;
+        let drill = ::drill::make(&crate::compose::read_drill(order).unwrap()).unwrap();
+        Rc::new(Work::default()).reduce(Msg::Begun(Head::default(), Rc::new(drill)))
+    }
+
+    fn log(work: &Work) -> Vec<Action> {
+        work.session().unwrap().log.iter().map(|entry| entry.action.clone()).collect()
+    }
+
+    #[test]
+    fn a_short_wait_is_over_at_once_and_a_long_one_goes_on() {
+        let (hour, four) = (Action::Wait { minutes: 60.0 }, Action::Wait { minutes: 240.0 });
+        let work = taken().reduce(Msg::Do(hour.clone()));
+        assert!(work.ongoing.is_none());
+        assert_eq!(log(&work), std::slice::from_ref(&hour));
+        let long = work.clone().reduce(Msg::Do(four.clone()));
+        let ongoing = long.ongoing.clone().unwrap();
+        assert_eq!(log(&long).len(), 1);
+        assert!(ongoing.go_on(|| false).is_none());
+        let (clock, share) = ongoing.seen().unwrap();
+        assert!((clock / 60.0 - 130.0).abs() < 0.01 && share < 0.4, "{clock} {share}");
+        // Whoever does something meanwhile does it after the wait.
+        let after = long.clone().reduce(Msg::Do(Action::TellHousehold));
+        assert!(after.ongoing.is_none() && ongoing.seen().is_none());
+        assert_eq!(log(&after), [hour, four, Action::TellHousehold]);
+    }
+
+    #[test]
+    fn a_wait_that_is_stopped_is_a_shorter_one() {
+        let work = taken();
+        let long = work.clone().reduce(Msg::Do(Action::Wait { minutes: 240.0 }));
+        let ongoing = long.ongoing.clone().unwrap();
+        ongoing.stop();
+        let session = ongoing.go_on(|| false).unwrap();
+        let done = long.reduce(Msg::Waited(session.into()));
+        assert!(done.ongoing.is_none());
+        assert_eq!(log(&done), [Action::Wait { minutes: 60.0 }]);
+        let short = work.clone().reduce(Msg::Do(Action::Wait { minutes: 60.0 }));
+        assert!(**done.session().unwrap() == **short.session().unwrap());
+        assert!(Waiting::begin(work.session().unwrap(), &Action::TryStart).is_none());
     }
 }

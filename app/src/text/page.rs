@@ -26,6 +26,8 @@ labels! {
     HINT = "job-hint";
     SHOW = "show-link";
     HAND_OVER = "job-hand-over";
+    HINT_SHORT = "job-hint-short";
+    HAND_OVER_SHORT = "job-hand-over-short";
     HAND_OVER_ASKED = "job-hand-over-asked";
     NOT_YET = "job-not-yet";
     CLOSE = "shell-close";
@@ -36,6 +38,9 @@ labels! {
     CLEAR = "shell-clear";
     CLEAR_ASKED = "shell-clear-asked";
     OPENING = "job-opening";
+    WAITING = "page-waiting";
+    UNDER_WAY = "shell-under-way";
+    RESUME = "page-resume";
     WORDS_COMING = "shell-words-coming";
     WORDS_FAILED = "shell-words-failed";
     NO_JOB = "job-no-job";

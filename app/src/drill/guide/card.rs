@@ -15,7 +15,7 @@ use crate::drill::known::Known;
 use crate::drill::place::go;
 use crate::glossary::Marked;
 use crate::said::use_voice;
-use crate::shell::act_slug;
+use crate::shell::{act_slug, coming};
 use crate::store::{Desk, Lead, Msg, Rest, Setting, Tab, World, use_work};
 use crate::text;
 
@@ -40,14 +40,19 @@ pub fn GuideCard(props: &Props) -> Html {
     let work = use_work();
     let Props { session, known } = props;
     // Its words come with the rest of the book.
-    let away = work.desk.guide_away || session.ended.is_some() || work.rest != Rest::Here;
+    let silent = work.rest != Rest::Here;
+    let gone = work.desk.guide_away || session.ended.is_some();
+    let away = gone || silent;
     let next = next(session, known);
     {
         let targets = if away { Vec::new() } else { targets(&next, &work.desk) };
         use_effect(move || drop(mark(&targets)));
     }
-    if away {
+    if gone {
         return html! {};
+    }
+    if silent {
+        return html! { <section class="guide silent">{ coming(work.rest == Rest::Failed) }</section> };
     }
     let show = {
         let (work, next) = (work.clone(), next.clone());
