@@ -112,7 +112,7 @@ fn a_drill_by_roles_and_names_in_spanish() {
         section("tab-log");
         wait(&v.filled("act-breaker-off", &[("slot", 1u32.into())]));
         look(&browser, screen, "drill-log");
-        act("button", &v.text("job-hint"));
+        act("button", &v.text(if screen.touch { "job-hint-short" } else { "job-hint" }));
         look(&browser, screen, "drill-hint");
         browser.key("Escape");
     }
