@@ -3,9 +3,9 @@
 
 use std::cmp::{Ordering, Reverse};
 use std::collections::BinaryHeap;
-use std::ops::Range;
+use std::ops::{Range, RangeInclusive};
 
-use bench::{Action, Job, Session, Shown, Sight};
+use bench::{Action, Display, Job, Session, Shown, Sight};
 use diagnosis::{Suspect, reads_alike, world};
 use drill::Drill;
 use plant::fault::{FaultCase, FaultId, Parameter, Parameters, Remedy};
@@ -34,6 +34,9 @@ const MOST_TRIED: usize = 8;
 /// Half of what lies between two marks of a dial, in °F, and what a dial on another mark counts for.
 const HALF_A_MARK: f64 = 5.0;
 const PLAIN: usize = 5;
+/// What a coil may have, in ohms, and from which share on it is another.
+const COIL: RangeInclusive<f64> = 5.0..=100.0;
+const ANOTHER_COIL: f64 = 0.1;
 /// What counts for what cannot change.
 const CERTAIN: usize = 50;
 
@@ -106,7 +109,7 @@ impl Suspected {
     /// What has to be done for it is what the drill asks for.
     pub fn repairs(&self, drill: &Drill) -> bool {
         let truth = &drill.fault;
-        self.fault.same_repair(truth.id)
+        self.fault != truth.id && self.fault.same_repair(truth.id)
             || self.fault.remedy(&self.parameters) == truth.id.remedy(&truth.parameters)
     }
 
@@ -127,7 +130,7 @@ impl Suspected {
                 let tries = std::mem::take(&mut self.tries);
                 let here: Vec<&Shown> = by.seen[tried.clone()].iter().map(|(_, shown)| shown).collect();
                 self.differs +=
-                    if same_now_and_then(&here, &tries.iter().collect::<Vec<_>>()) { 0 } else { PLAIN };
+                    if same_now_and_then(&here, &tries.iter().collect::<Vec<_>>()) { 0 } else { CERTAIN };
             }
         }
         false
@@ -189,6 +192,13 @@ fn differences(here: &Shown, there: &Shown) -> usize {
             let apart = |a: &Temperature, b: &Temperature| a.above(*b).to_fahrenheit().abs() > HALF_A_MARK;
             PLAIN * (usize::from(apart(a, c)) + usize::from(apart(b, d)))
         }
+        // A coil has the ohms it has, whatever was drawn and heated before.
+        (
+            Shown::Meter { display: Display::Ohms { ohms: a } },
+            Shown::Meter { display: Display::Ohms { ohms: b } },
+        ) if COIL.contains(&a.get()) && COIL.contains(&b.get()) => {
+            if (a.get() - b.get()).abs() > ANOTHER_COIL * a.get() { PLAIN } else { 1 }
+        }
         (
             Shown::Sights { sights: a, .. } | Shown::DoneWith { sights: a },
             Shown::Sights { sights: b, .. } | Shown::DoneWith { sights: b },
@@ -206,6 +216,8 @@ fn differences(here: &Shown, there: &Shown) -> usize {
 const fn weight(sight: &Sight) -> usize {
     match sight {
         Sight::Cable { .. } => CERTAIN,
+        // A joint weeps at every hour.
+        Sight::Wet { .. } => PLAIN,
         _ => 1,
     }
 }
