@@ -196,9 +196,7 @@ fn differences(here: &Shown, there: &Shown) -> usize {
         (
             Shown::Meter { display: Display::Ohms { ohms: a } },
             Shown::Meter { display: Display::Ohms { ohms: b } },
-        ) if COIL.contains(&a.get()) && COIL.contains(&b.get()) => {
-            if (a.get() - b.get()).abs() > ANOTHER_COIL * a.get() { PLAIN } else { 1 }
-        }
+        ) if are_other_coils(a.get(), b.get()) => PLAIN,
         (
             Shown::Sights { sights: a, .. } | Shown::DoneWith { sights: a },
             Shown::Sights { sights: b, .. } | Shown::DoneWith { sights: b },
@@ -210,6 +208,10 @@ fn differences(here: &Shown, there: &Shown) -> usize {
         }
         _ => 1,
     }
+}
+
+fn are_other_coils(a: f64, b: f64) -> bool {
+    COIL.contains(&a) && COIL.contains(&b) && (a - b).abs() > ANOTHER_COIL * a
 }
 
 /// What a sight that is not there counts for: of what a cable is made no hour and no draw makes anything else.
