@@ -106,10 +106,10 @@ impl Suspected {
             && self.fault.remedy(&self.parameters) == other.fault.remedy(&other.parameters)
     }
 
-    /// What has to be done for it is what the drill asks for.
+    /// What has to be done for it is what the drill asks for; whether it was done to the right one of two, the cure tells.
     pub fn repairs(&self, drill: &Drill) -> bool {
         let truth = &drill.fault;
-        self.fault != truth.id && self.fault.same_repair(truth.id)
+        self.fault.same_repair(truth.id)
             || self.fault.remedy(&self.parameters) == truth.id.remedy(&truth.parameters)
     }
 
