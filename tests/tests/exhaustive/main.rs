@@ -102,7 +102,7 @@ fn all(seeds: impl IntoIterator<Item = u32>) -> Vec<Worked> {
     let seeds: Vec<u32> = seeds.into_iter().collect();
     cores::on_two(&seeds, |seed| {
         let worked = work(&drill::make(&order(*seed)).unwrap());
-        if !(worked.right && worked.cured && worked.proved) || std::env::var_os("TANKWRIGHT_TELL").is_some() {
+        if !(worked.right && worked.cured && worked.proved) {
             println!("{}", worked.story);
         }
         worked

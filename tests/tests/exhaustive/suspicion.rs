@@ -96,21 +96,18 @@ impl Suspected {
 
     /// The same has to be done for both.
     pub fn same_repair(&self, other: &Self) -> bool {
-        self.fault.same_repair(other.fault)
-            || self.fault.remedy(&self.parameters) == other.fault.remedy(&other.parameters)
+        self.fault.same_repair(other.fault) || self.remedy() == other.remedy()
     }
 
     /// The same fault, and the same has to be done.
     fn is_like(&self, other: &Self) -> bool {
-        self.fault == other.fault
-            && self.fault.remedy(&self.parameters) == other.fault.remedy(&other.parameters)
+        self.fault == other.fault && self.remedy() == other.remedy()
     }
 
     /// What has to be done for it is what the drill asks for; whether it was done to the right one of two, the cure tells.
     pub fn repairs(&self, drill: &Drill) -> bool {
         let truth = &drill.fault;
-        self.fault.same_repair(truth.id)
-            || self.fault.remedy(&self.parameters) == truth.id.remedy(&truth.parameters)
+        self.fault.same_repair(truth.id) || self.remedy() == truth.id.remedy(&truth.parameters)
     }
 
     /// Walks on until more than so many acts have shown something else; whether the end was reached.

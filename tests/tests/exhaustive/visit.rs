@@ -373,7 +373,6 @@ impl Visit {
 
     /// Off, until what comes out is water.
     fn let_cool(&mut self) {
-        let off = |slot| Action::Breaker { slot, on: false };
         // At the crown it stays hotter than the probe tells.
         let enough = if self.boils() { COOLED } else { BOILS };
         let at_least = if self.last_drawn().is_some_and(|f| f > BOILS) { OVER_NIGHT } else { 0 };
@@ -382,7 +381,7 @@ impl Visit {
             if reading.to_fahrenheit() <= enough && hour >= at_least {
                 return;
             }
-            self.acts(self.slots().into_iter().map(off).chain([Action::Wait { minutes: 60.0 }]));
+            self.acts(self.switches_off().into_iter().chain([Action::Wait { minutes: 60.0 }]));
         }
     }
 
@@ -406,7 +405,7 @@ impl Visit {
             Action::Cover { which: Cover::BoxDoor, off: true },
         ]);
         let mut melted = false;
-        for leg in [Stab::One, Stab::Two] {
+        for leg in Stab::ALL.iter().copied() {
             self.act(Action::PullFuse { leg, out: true });
             let shown = self.act(Action::TestFuse { leg });
             melted |= shown == Shown::Meter { display: Display::Over };
