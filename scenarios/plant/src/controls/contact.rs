@@ -115,9 +115,10 @@ impl Plant {
 pub(super) fn advance(plant: &mut Plant, time: Seconds, live: &Live) -> Vec<(Seconds, Happening)> {
     let mut happened = Vec::new();
     let mut keeps = None;
+    let cool = super::sturdiness(plant) * COOL.get().get();
     for &at in ContactAt::ALL {
         let watts = live.contact_watts(at).get();
-        if watts < COOL.get().get() && plant.contact(at).1.rise.get() == 0.0 {
+        if watts < cool && plant.contact(at).1.rise.get() == 0.0 {
             continue;
         }
         let keeps = *keeps.get_or_insert_with(|| det::exp(-time.get() / CONTACT_LAG.get()));

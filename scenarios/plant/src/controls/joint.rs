@@ -53,14 +53,14 @@ quantity::constants! {
         Constant::of("rise below which a joint is cold", Kelvins(0.01), Tag::Model("nothing a hand or glass would see"));
 }
 
-/// Lets time pass in every joint. Returns those that opened, with the moment.
-pub fn advance(wiring: &mut Wiring, time: Seconds, live: &Live) -> Vec<(End, Seconds)> {
+/// Lets time pass in every joint, built for so much more heat than an ordinary one's. Returns those that opened, with the moment.
+pub fn advance(wiring: &mut Wiring, time: Seconds, live: &Live, sturdiness: f64) -> Vec<(End, Seconds)> {
     let mut opened = Vec::new();
     let mut keeps = None;
     for end in End::all() {
         let watts = live.joint_watts(end).get();
         let joint = wiring.joint(end);
-        if watts < COOL.get().get() && joint.rise.get() == 0.0 {
+        if watts < sturdiness * COOL.get().get() && joint.rise.get() == 0.0 {
             continue;
         }
         let keeps = *keeps.get_or_insert_with(|| det::exp(-time.get() / JOINT_LAG.get()));

@@ -19,13 +19,21 @@ mod tests;
 pub mod thermostat;
 
 use element::{Beside, Failure};
-use quantity::{Kelvins, Listed, Seconds, Temperature};
+use quantity::{Amps, Constant, Kelvins, Listed, Seconds, Tag, Temperature};
 
+use crate::branch::CONTINUOUS;
 use crate::electrical::Live;
 use crate::{Circuit, End, Happening, Level, Plant, Screw, Wiring};
 
+quantity::constants! {
+    /// Current of an ordinary control.
+    const ORDINARY: Constant<Amps> =
+        Constant::of("current an ordinary control is made for", Amps(30.0), Tag::CommonPractice);
+}
+
 /// The tagged constants of the controls.
 pub(crate) const SOURCES: &[&[Listed]] = &[
+    CONSTANTS,
     board::CONSTANTS,
     breaker::CONSTANTS,
     contact::CONSTANTS,
@@ -69,6 +77,13 @@ pub fn snap(plant: &mut Plant, water: Temperature, beside_lower: Temperature) ->
     happened
 }
 
+/// How much more heat leaves a sound contact or screw cool than at 30 A: a heater whose plate asks for more has heavier
+/// ones, for the continuous load of its branch circuit. Otherwise its own sound parts would warm its limit to a trip.
+fn sturdiness(plant: &Plant) -> f64 {
+    let times = CONTINUOUS.get() * plant.plate.current().get() / ORDINARY.get().get();
+    (times * times).max(1.0)
+}
+
 /// Lets time pass in breakers, elements, joints and contacts with the currents of `live`, given the water
 /// beside each element and whether it stands in it. What happened comes back in order, each with its moment
 /// counted from the start.
@@ -103,7 +118,8 @@ pub fn burn(
         happened.extend(fuse::advance(fitted, time, live));
     }
     crate::conductor::advance(&mut plant.wiring, time, live);
-    for (end, at) in joint::advance(&mut plant.wiring, time, live) {
+    let sturdy = sturdiness(plant);
+    for (end, at) in joint::advance(&mut plant.wiring, time, live, sturdy) {
         happened.push((at, Happening::JointBurnt { end }));
     }
     happened.extend(contact::advance(plant, time, live));

@@ -1,6 +1,7 @@
 //! Who heats when, how long it takes, what comes out.
 
 use super::*;
+use crate::HeaterModel;
 use crate::HeaterModel::{Plain40, Tall50At208};
 
 fn switched(happened: &[(Seconds, Happening)]) -> Vec<(Level, bool)> {
@@ -54,6 +55,25 @@ fn reheat_takes_as_long_as_the_sheet_says() {
     let gallons_an_hour = 45.0 * 60.0 / minutes * (60.0 / 90.0) * 4500.0 / power;
     assert!((gallons_an_hour - 20.5).abs() < 0.4, "{gallons_an_hour}");
     assert!(ledger.lost.get() < 0.02 * ledger.electric.get());
+}
+
+/// A sound heater of any model comes from cold to its dials without tripping its own limit, and none of its screws and
+/// contacts warms that notably (common practice, no source).
+#[test]
+fn no_sound_heater_trips_its_limit_from_cold() {
+    for model in HeaterModel::ALL.iter().copied() {
+        for dial in [120.0, 150.0].map(Temperature::fahrenheit) {
+            let mut plant = cold(model, Temperature::fahrenheit(40.0));
+            plant.thermostats.iter_mut().for_each(|t| t.dial = dial);
+            let mut tripped = false;
+            for _ in 0..24 {
+                let happened = plant.advance(Seconds::minutes(30.0));
+                tripped |= happened.iter().any(|(_, h)| matches!(h, Happening::LimitTripped { .. }));
+                assert!(plant.heat_beside_limit().get() < 1.0, "{model} {dial:?}");
+            }
+            assert!(!tripped && plant.is_satisfied(), "{model} {dial:?}");
+        }
+    }
 }
 
 /// Check case 18 (trade sheet 4.11, computed): 50 gal at 120 °F in 70 °F air cools 0.202 K an hour.
