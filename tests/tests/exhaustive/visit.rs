@@ -343,11 +343,8 @@ impl Visit {
     /// cut-out. One grown weak opens before that.
     pub fn tries_the_limit(&mut self) {
         let mut acts = self.as_found();
-        for slot in self.slots() {
-            acts.push(Action::Lock { slot, on: false });
-            acts.extend([false, true].map(|on| Action::Breaker { slot, on }));
-        }
-        acts.extend([Action::BoxLock { on: false }, Action::BoxHandle { closed: true }, Action::PressReset]);
+        acts.extend(self.switched_on());
+        acts.push(Action::PressReset);
         acts.extend(LEVELS.map(|level| Action::Dial { level, to: WELL_ABOVE }));
         acts.extend([Action::WaitForCutOut, AT_THE_TOP]);
         acts.extend(LEVELS.map(|level| Action::Look { at: compartment(level) }));
@@ -356,11 +353,45 @@ impl Visit {
         }
     }
 
+    /// A blade beside cold water never opens, whatever its dial: all put back, run to the cut-out, made dead, and each
+    /// contact tried again while it is warm.
+    pub fn tries_contacts_warm(&mut self) {
+        let mut acts = self.as_found();
+        acts.extend(self.switched_on());
+        acts.extend([Action::PressReset, Action::WaitForCutOut, AT_THE_TOP]);
+        acts.extend(self.switches_off());
+        acts.extend(self.lifted().into_iter().map(|end| Action::Lift { end }));
+        for act in acts {
+            self.sees(act);
+        }
+        self.try_contacts();
+    }
+
+    /// Locks off, each breaker off and on, the box in the line closed.
+    fn switched_on(&self) -> Vec<Action> {
+        let slots = self.slots().into_iter();
+        let breaker = |slot| {
+            [
+                Action::Lock { slot, on: false },
+                Action::Breaker { slot, on: false },
+                Action::Breaker { slot, on: true },
+            ]
+        };
+        slots
+            .flat_map(breaker)
+            .chain([Action::BoxLock { on: false }, Action::BoxHandle { closed: true }])
+            .collect()
+    }
+
+    /// Ends that were taken off their screws.
+    fn lifted(&self) -> Vec<End> {
+        self.seen.iter().filter_map(lifted).collect()
+    }
+
     /// Wires landed by the diagram, plugs in, dials as they were read.
     fn as_found(&self) -> Vec<Action> {
-        let lifted = self.seen.iter().filter_map(lifted);
-        let mut acts: Vec<Action> =
-            lifted.map(|end| Action::Land { end, screw: end.home(), torqued: true }).collect();
+        let landed = |end: End| Action::Land { end, screw: end.home(), torqued: true };
+        let mut acts: Vec<Action> = self.lifted().into_iter().map(landed).collect();
         acts.extend(LEVELS.map(|level| Action::Plug { level, fitted: true }));
         let dials = self.seen.iter().find_map(|(act, shown)| match (act, shown) {
             (Action::Read { what: Writing::Dials }, Shown::Dials { upper, lower }) => Some([*upper, *lower]),
