@@ -11,6 +11,9 @@ use crate::route::Route;
 pub struct Props {
     /// What it says.
     pub text: AttrValue,
+    /// The term that it explains: no link to itself.
+    #[prop_or_default]
+    pub of: Option<AttrValue>,
 }
 
 /// The text, as it is while the terms are not here.
@@ -23,6 +26,7 @@ pub fn Marked(props: &Props) -> Html {
     let piece = |piece: Piece| match piece {
         Piece::Plain(said) => html! { <>{ said.to_owned() }</> },
         Piece::Of(said, at) => match terms.all.get(at) {
+            Some(term) if props.of.as_deref() == Some(&*term.id) => html! { <>{ said.to_owned() }</> },
             Some(term) => link(&held, term, at, said.to_owned()),
             None => html! {},
         },

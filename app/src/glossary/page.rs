@@ -47,7 +47,7 @@ pub fn Glossary() -> Html {
                 { for all.into_iter().map(|term| html! {
                     <div key={term.id.clone()} id={format!("term-{}", term.id)} class={classes!((term.id == asked).then_some("asked"))}>
                         <dt>{ text::capital(&term.name) }</dt>
-                        <dd><Marked text={term.means.clone()} /></dd>
+                        <dd><Marked text={term.means.clone()} of={term.id.clone()} /></dd>
                     </div>
                 }) }
             </dl>
