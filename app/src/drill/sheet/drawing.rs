@@ -1,4 +1,4 @@
-//! The drawing, 460 by 640: ink on paper, a place to go wherever something can be done.
+//! The drawing, 466 by 640: ink on paper, a place to go wherever something can be done.
 
 use std::rc::Rc;
 
@@ -33,14 +33,14 @@ pub fn Sheet(props: &Props) -> Html {
     let view = session.view();
     let frame = Frame::of(&session.home.plant.plate);
     html! {
-        <svg class="sheet" viewBox="0 0 460 640" role="group" aria-label={text::DRAWING}>
+        <svg class="sheet" viewBox="0 0 466 640" role="group" aria-label={text::DRAWING}>
             <defs>
                 <pattern id="hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
                     <line x1="0" y1="0" x2="0" y2="7" class="rule" />
                 </pattern>
             </defs>
-            <rect x="0" y="613" width="460" height="12" fill="url(#hatch)" />
-            <line x1="0" y1="613" x2="460" y2="613" class="ink" />
+            <rect x="0" y="613" width="466" height="12" fill="url(#hatch)" />
+            <line x1="0" y1="613" x2="466" y2="613" class="ink" />
             if view.on_floor.is_some() {
                 <ellipse cx="248" cy="613" rx="96" ry="6" class="water" />
             }

@@ -19,7 +19,7 @@ pub fn return_loop(runs: bool, is: &Recirculation, frame: &Frame) -> Html {
     let down = frame.right() + 16.0;
     html! {
         <>
-            { ink("hot return", format!("M452 104H{down}V584")) }
+            { ink("hot return", format!("M461 104H{down}V584")) }
             <circle cx="426" cy="104" r="11" class="card" />
             { ink("ink thin", "M432 96L417 104L432 112".to_owned()) }
             { ink("card", "M400 95v18l-14-9Z".to_owned()) }

@@ -43,7 +43,7 @@ pub fn Pipes(props: &Props) -> Html {
             }
             <path class="cold" d={format!("M216 {shoulder}V56H150V10")} />
             <path class="hot" d={format!("M280 {shoulder}V56H346V10")} />
-            <path class="hot branch" d="M346 56H452V484H444" />
+            <path class="hot branch" d="M346 56H461V484H444" />
             if let Some(dielectric) = found.dielectric {
                 { unions(dielectric, shoulder) }
             }
@@ -69,26 +69,30 @@ pub fn Pipes(props: &Props) -> Html {
 
 /// The highest place for the relief valve's words: the taps lie below.
 const RELIEF_WORDS: f64 = 372.0;
+/// From the relief valve's body to the middle of its pipe.
+const DISCHARGE: f64 = 36.0;
 
 fn relief(view: &View, frame: &Frame, found: &Found) -> Html {
     let (x, y) = (frame.right() - 4.0, frame.relief());
     let lever =
         if view.lever { format!("M{} {y}l17 -24", x + 13.0) } else { format!("M{} {y}v-14h23", x + 13.0) };
     let words = y.min(RELIEF_WORDS);
+    // Between its own pipe and the hot one, wide as the tank may be.
+    let beside = (x + DISCHARGE + 6.0).to_string();
     let top = words - 26.0;
     html! {
-        <Spot place={Place::Relief} area={(x - 6.0, top, 452.0 - x, y + 26.0 - top)}>
+        <Spot place={Place::Relief} area={(x - 6.0, top, 457.0 - x, y + 26.0 - top)}>
             { discharge(found, x + 26.0, y + 12.0) }
             if view.relief_runs {
                 <path class="running" d={format!("M{} 590V612", x + 36.0)} />
             }
             if words < y {
-                <path class="ink thin" d={format!("M366 {}L{} {}", words + 2.0, x + 28.0, y - 18.0)} />
+                <path class="ink thin" d={format!("M{} {}L{} {}", x + DISCHARGE + 3.0, words + 2.0, x + 28.0, y - 18.0)} />
             }
             <rect x={x.to_string()} y={y.to_string()} width="26" height="22" class="card" />
             <path class="ink" d={lever} />
-            <text x="370" y={(words - 4.0).to_string()} class="lab">{ text::RELIEF_SHORT }</text>
-            <text x="370" y={(words + 12.0).to_string()} class="sub">{ text::relief(view) }</text>
+            <text x={beside.clone()} y={(words - 4.0).to_string()} class="lab">{ text::RELIEF_SHORT }</text>
+            <text x={beside} y={(words + 12.0).to_string()} class="sub">{ text::relief(view) }</text>
         </Spot>
     }
 }
