@@ -48,9 +48,13 @@ pub(crate) const SOURCES: &[&[Listed]] = &[
 
 const LEVELS: [Level; 2] = [Level::Upper, Level::Lower];
 
-/// Lets every blade jump whose body stands past its point. `water` and `beside_lower` are what lies
-/// beside the limit and beside that of an off-peak circuit.
-pub fn snap(plant: &mut Plant, water: Temperature, beside_lower: Temperature) -> Vec<Happening> {
+/// Lets every blade jump whose body stands past its point. `water` tells what lies beside the limit, `beside_lower`
+/// what lies beside that of an off-peak circuit; they are asked only once one trips.
+pub fn snap(
+    plant: &mut Plant,
+    water: impl Fn(&Plant) -> Temperature,
+    beside_lower: impl Fn(&Plant) -> Temperature,
+) -> Vec<Happening> {
     let mut happened = Vec::new();
     let layout = plant.plate.layout;
     let board = plant.govern();
@@ -69,10 +73,10 @@ pub fn snap(plant: &mut Plant, water: Temperature, beside_lower: Temperature) ->
         }
     }
     if plant.limit.snap() {
-        happened.push(Happening::LimitTripped { water });
+        happened.push(Happening::LimitTripped { water: water(plant) });
     }
     if plant.lower_limit.as_mut().is_some_and(|limit| limit.snap()) {
-        happened.push(Happening::LimitTripped { water: beside_lower });
+        happened.push(Happening::LimitTripped { water: beside_lower(plant) });
     }
     happened
 }

@@ -136,10 +136,14 @@ impl Plant {
 
     /// Lets blades and limit jump that stand past their points.
     pub(super) fn snap(&mut self) -> Vec<Happening> {
-        let beside = self.tank.temperature_at(vessel::limit_height(&self.plate));
-        let water = beside.map_or(self.room, Temperature::celsius);
-        let low = self.tank.temperature_at(vessel::lower_limit_height(&self.plate));
-        controls::snap(self, water, low.map_or(self.room, Temperature::celsius))
+        let at = |plant: &Self, height: f64| {
+            plant.tank.temperature_at(height).map_or(plant.room, Temperature::celsius)
+        };
+        controls::snap(
+            self,
+            |plant| at(plant, vessel::limit_height(&plant.plate)),
+            |plant| at(plant, vessel::lower_limit_height(&plant.plate)),
+        )
     }
 
     /// Lets a timer or the utility's relay follow its hours, so many seconds into the call.

@@ -90,6 +90,8 @@ impl State {
         let (mut lost, mut below) = (0.0, 0.0);
         let next = w.nodes.iter().skip(1).map(|node| node.now).chain(core::iter::once(0.0));
         let mut slugs = self.slugs.as_mut_slice();
+        // Slugs of one each since the last pool: they get their temperatures together.
+        let mut single = 0;
         for (&Node { link, leak, count, now: t, .. }, t_above) in w.nodes.iter().zip(next) {
             let leak = leak * (t - inputs.ambient);
             // The topmost link is zero.
@@ -97,20 +99,22 @@ impl State {
             lost += leak * dt;
             let gain = (below - above - leak) * dt;
             below = above;
-            let Some((node, rest)) = slugs.split_at_mut_checked(count as usize) else { break };
-            match node {
-                [slug] => slug.enthalpy += gain / slug.mass,
-                [first, ..] => {
-                    let enthalpy = first.enthalpy;
-                    let mass: f64 = node.iter().map(|slug| slug.mass).sum();
-                    let pool = enthalpy + gain / mass;
-                    node.iter_mut().for_each(|slug| slug.enthalpy = pool);
-                }
-                [] => {}
+            if count == 1 {
+                let Some(slug) = slugs.get_mut(single) else { break };
+                slug.enthalpy += gain / slug.mass;
+                single += 1;
+                continue;
             }
-            slugs = rest;
+            let Some((singles, rest)) = core::mem::take(&mut slugs).split_at_mut_checked(single) else { break };
+            let Some((node, rest)) = rest.split_at_mut_checked(count as usize) else { break };
+            Slug::refresh(singles);
+            let mass: f64 = node.iter().map(|slug| slug.mass).sum();
+            let enthalpy = node.first().map_or(0.0, |first| first.enthalpy);
+            let pool = Slug::new(mass, enthalpy + gain / mass);
+            node.iter_mut().for_each(|slug| *slug = pool.of(slug.mass));
+            (slugs, single) = (rest, 0);
         }
-        Slug::refresh(&mut self.slugs);
+        Slug::refresh(slugs);
         lost
     }
 
@@ -126,8 +130,9 @@ impl State {
         let mut slugs = self.slugs.as_slice();
         let mut i = 0;
         let cut = |i: usize| move |s: &&Stirred| s.cut && s.slugs.0 <= i && i < s.slugs.1;
+        let sources = w.stirred.iter().filter(|s| s.cut).fold(0, |end, s| end.max(s.slugs.1));
         while let [slug, above @ ..] = slugs {
-            let source = w.stirred.iter().find(cut(i));
+            let source = if i < sources { w.stirred.iter().find(cut(i)) } else { None };
             let mut count = 1;
             if source.is_some() {
                 let alike = above.iter().take_while(|other| other.enthalpy == slug.enthalpy).count();
