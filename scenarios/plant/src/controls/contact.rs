@@ -111,19 +111,23 @@ impl Plant {
     }
 }
 
+/// Rise that a contact goes towards; nothing where a cool one is left alone.
+pub(super) fn settles(rise: Kelvins, watts: Watts, sturdiness: f64) -> Option<Kelvins> {
+    let cool = watts.get() < sturdiness * COOL.get().get() && rise.get() == 0.0;
+    (!cool).then(|| Kelvins(watts.get() * RISE_PER_WATT.get()))
+}
+
 /// Lets time pass in every contact. Returns those that welded or burnt open, with the moment.
 pub(super) fn advance(plant: &mut Plant, time: Seconds, live: &Live) -> Vec<(Seconds, Happening)> {
     let mut happened = Vec::new();
     let mut keeps = None;
-    let cool = super::sturdiness(plant) * COOL.get().get();
+    let sturdy = super::sturdiness(plant);
     for &at in ContactAt::ALL {
         let watts = live.contact_watts(at).get();
-        if watts < cool && plant.contact(at).1.rise.get() == 0.0 {
-            continue;
-        }
+        let Some(end) = settles(plant.contact(at).1.rise, Watts(watts), sturdy) else { continue };
         let keeps = *keeps.get_or_insert_with(|| det::exp(-time.get() / CONTACT_LAG.get()));
         let start = plant.contact(at).1.rise.get();
-        let settles = watts * RISE_PER_WATT.get();
+        let settles = end.get();
         let rise = settles + (start - settles) * keeps;
         let when = |level: f64| time_to(start, settles, level, CONTACT_LAG.get());
         let inrush = live.contact_amps(at) >= WELDS_WITH.get();

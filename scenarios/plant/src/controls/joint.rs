@@ -53,19 +53,23 @@ quantity::constants! {
         Constant::of("rise below which a joint is cold", Kelvins(0.01), Tag::Model("nothing a hand or glass would see"));
 }
 
-/// Lets time pass in every joint, built for so much more heat than an ordinary one's. Returns those that opened, with the moment.
+/// Rise that a joint goes towards; nothing where a cool one is left alone.
+pub(super) fn settles(rise: Kelvins, watts: Watts, sturdiness: f64) -> Option<Kelvins> {
+    let cool = watts.get() < sturdiness * COOL.get().get() && rise.get() == 0.0;
+    (!cool).then(|| Kelvins(watts.get() * RISE_PER_WATT.get()))
+}
+
+/// Lets time pass in every joint, built for so many times an ordinary one's heat. Returns those that opened, with the moment.
 pub fn advance(wiring: &mut Wiring, time: Seconds, live: &Live, sturdiness: f64) -> Vec<(End, Seconds)> {
     let mut opened = Vec::new();
     let mut keeps = None;
     for end in End::all() {
         let watts = live.joint_watts(end).get();
         let joint = wiring.joint(end);
-        if watts < sturdiness * COOL.get().get() && joint.rise.get() == 0.0 {
-            continue;
-        }
+        let Some(goes_to) = settles(joint.rise, Watts(watts), sturdiness) else { continue };
         let keeps = *keeps.get_or_insert_with(|| det::exp(-time.get() / JOINT_LAG.get()));
         let start = joint.rise.get();
-        let settles = watts * RISE_PER_WATT.get();
+        let settles = goes_to.get();
         let rise = settles + (start - settles) * keeps;
         let creeps = wiring.conductor(end.wire).creeps() && start < HOT_CYCLE.get().get();
         let joint = wiring.joint_mut(end);

@@ -1,9 +1,12 @@
 //! The high limit: trips by its body, latches again only by hand and only once cool.
 
-use quantity::{Constant, Kelvins, Seconds, Tag, Temperature};
+use quantity::{Constant, Kelvins, Tag, Temperature};
+use solver::tank::{Fading, Warming};
 
 use super::thermostat::share;
-use crate::{Contact, End, Limit, Plant, Screw, Spot};
+use super::{contact, joint, sturdiness};
+use crate::electrical::Live;
+use crate::{Contact, ContactAt, End, Limit, Plant, Screw, Spot};
 
 quantity::constants! {
     /// Usual fixed trip of a household heater.
@@ -25,22 +28,13 @@ quantity::constants! {
         "",
         Tag::Model("a screw 200 K hot, well browned, brings a limit at 120 °F to its trip (F71)"),
     );
-    /// Hot screws beside the limit matter to it from here on.
-    pub(crate) const NOTABLE: Constant<Kelvins> = Constant::of(
-        "warming of the limit by its screws that is followed",
-        Kelvins(1.0),
-        Tag::Model("a fiftieth of the way from hot water to a trip"),
-    );
-    /// How often that is looked at.
-    pub(crate) const WARMING: Constant<Seconds> = Constant::of(
-        "step while hot screws warm the limit",
-        Seconds(30.0),
-        Tag::Model("a quarter of a contact's time constant"),
-    );
 }
 
 /// Screws of the limit and of the thermostat strapped to it.
 const NEAR: &[Screw] = &[Screw::H1, Screw::H2, Screw::H3, Screw::H4, Screw::U1];
+/// Their contacts.
+const BESIDE: [ContactAt; 4] =
+    [ContactAt::LimitOne, ContactAt::LimitTwo, ContactAt::UpperCold, ContactAt::UpperHot];
 
 impl Plant {
     /// How far hot joints and contacts beside the limit warm its body.
@@ -55,6 +49,32 @@ impl Plant {
             }
         }
         Kelvins(HEATED_BY_SCREWS.get() * rise)
+    }
+
+    /// How that goes on while the currents of `live` stand.
+    pub(crate) fn warming_of_limit(&self, live: &Live) -> Warming {
+        let sturdy = sturdiness(self);
+        let mut settles = 0.0;
+        let mut part = |lag, rises: &mut dyn Iterator<Item = (Kelvins, Kelvins)>| {
+            let amount = rises.fold(0.0, |sum, (start, end)| {
+                settles += HEATED_BY_SCREWS.get() * end.get();
+                sum + HEATED_BY_SCREWS.get() * (start.get() - end.get())
+            });
+            Fading { amount, lag }
+        };
+        let mut contacts = BESIDE.iter().filter_map(|&at| {
+            let start = self.contact(at).1.rise;
+            contact::settles(start, live.contact_watts(at), sturdy).map(|end| (start, end))
+        });
+        let contacts = part(contact::CONTACT_LAG.get(), &mut contacts);
+        let mut joints = End::all().filter_map(|end| {
+            let joint = self.wiring.joint(end);
+            let near = joint.on.is_some_and(|screw| NEAR.contains(&screw));
+            let settles = near.then(|| joint::settles(joint.rise, live.joint_watts(end), sturdy))?;
+            settles.map(|end| (joint.rise, end))
+        });
+        let joints = part(joint::JOINT_LAG.get(), &mut joints);
+        Warming { probe: 0, settles, fading: [contacts, joints] }
     }
 }
 

@@ -13,7 +13,6 @@ use super::plan::{Plan, Relief, SHORTEST, ajar};
 use super::pressure::Before;
 use super::vessel::{self, HALF_COIL};
 use crate::controls;
-use crate::controls::limit::{NOTABLE, WARMING};
 use crate::electrical::Live;
 use crate::waterworks::DipTube;
 use crate::{Happening, Level, Plant};
@@ -74,8 +73,6 @@ pub(super) struct Run {
     pub live: Rc<Live>,
     /// Heat of the two elements, W.
     pub watts: [f64; 2],
-    /// Hot screws may still be warming the limit, or letting it cool.
-    pub warming: bool,
 }
 
 impl Run {
@@ -100,8 +97,7 @@ impl Plant {
         let kept = self.keep_hours(0.0);
         let jumped = kept.into_iter().chain(self.snap()).map(|what| (Seconds(0.0), what)).collect();
         self.come_and_go();
-        let mut run =
-            Run { at: 0.0, happened: jumped, live: self.standing(), watts: [0.0; 2], warming: true };
+        let mut run = Run { at: 0.0, happened: jumped, live: self.standing(), watts: [0.0; 2] };
         self.energised(&mut run);
         for _ in 0..MOST_STEPS.get() {
             let left = total - run.at;
@@ -173,7 +169,6 @@ impl Plant {
         self.relieve(run, &plan);
         self.water_news(run, before, &mut ways, &plan);
         if again {
-            run.warming = true;
             run.live = self.standing();
             self.energised(run);
         }
@@ -188,10 +183,7 @@ impl Plant {
         let soonest = if self.comes_and_goes(run) { soonest.min(WATCHED.get()) } else { soonest };
         let hours = self.in_line.and_then(|fitted| fitted.hours);
         let change = hours.map(|hours| hours.until(Seconds(self.clock.get() + run.at)).get());
-        let soonest = change.map_or(soonest, |change| soonest.min(change));
-        // A limit beside a hot screw is warmed by it as the screw warms.
-        let followed = run.warming && self.heat_beside_limit() > NOTABLE.get();
-        if followed { soonest.min(WARMING.get().get()) } else { soonest }
+        change.map_or(soonest, |change| soonest.min(change))
     }
 
     /// Growth of the water by the heat it takes up, m³/s.
@@ -223,6 +215,7 @@ impl Plant {
 
     fn inputs(&self, run: &Run, plan: &Plan, headers: &Headers, cold: f64) -> Inputs {
         let mut inputs = Inputs::idle(self.room.to_celsius(), self.loss());
+        inputs.warming = self.warming(run);
         inputs.sources = LEVELS
             .iter()
             .filter(|level| run.watts[level.index()] > 0.0)

@@ -1,7 +1,7 @@
 //! The controls on the tank's wall: their bodies ride on it, and the tank stops where one of them jumps.
 
 use quantity::{Constant, Seconds, Tag, Temperature};
-use solver::tank::{Cross, Probe};
+use solver::tank::{Cross, Probe, Warming};
 
 use super::advance::{LEVELS, Run};
 use super::vessel;
@@ -19,13 +19,6 @@ quantity::constants! {
     /// Lag of the relief valve's probe.
     const RELIEF_LAG: Constant =
         Constant::new("lag of the relief valve's probe", 15.0, "s", Tag::Model("a wax capsule"));
-    /// Change of the limit's warming by its screws that is no longer followed closely.
-    const STEADY: Constant = Constant::new(
-        "change of the limit's warming that counts as none",
-        4e-3,
-        "K/s",
-        Tag::Model("what is still to come with a contact's time constant of two minutes is 0.5 K"),
-    );
 }
 
 impl Plant {
@@ -52,7 +45,7 @@ impl Plant {
             height: vessel::limit_height(&self.plate),
             lag: thermostat::BODY_LAG.get(),
             coupling: settled.get() - self.room.get(),
-            bias: self.heat_beside_limit().get(),
+            bias: 0.0,
             celsius: self.limit.body.to_celsius(),
         });
         let kept = self.tank.probes.get(RELIEF as usize).map(|p| p.celsius);
@@ -89,6 +82,13 @@ impl Plant {
         if let (Some(limit), Some(body)) = (&mut self.lower_limit, lower_limit) {
             limit.body = body;
         }
+    }
+
+    /// How the limit's body is warmed by its screws while the currents stand.
+    pub(super) fn warming(&self, run: &Run) -> Option<Warming> {
+        let beside = self.warming_of_limit(&run.live);
+        let some = beside.settles != 0.0 || beside.fading.iter().any(|part| part.amount != 0.0);
+        some.then_some(Warming { probe: LIMIT, ..beside })
     }
 
     /// Levels at which the tank has to stop.
@@ -204,14 +204,6 @@ impl Plant {
         let (time, start) = (Seconds(elapsed), Seconds(run.at - elapsed));
         let beside = LEVELS.map(|level| self.beside_element(level));
         let burnt = controls::burn(self, time, &run.live, beside, wetted);
-        // Hot screws beside the limit warm it as they go.
-        if let Some(limit) = self.tank.probes.get(LIMIT as usize).map(|p| p.bias) {
-            let now = self.heat_beside_limit().get();
-            run.warming = (now - limit).abs() > STEADY.get() * elapsed;
-            if let Some(probe) = self.tank.probes.get_mut(LIMIT as usize).filter(|_| limit != now) {
-                probe.bias = now;
-            }
-        }
         let changed = !burnt.is_empty() || self.cracks_differ(wetted);
         run.happened.extend(burnt.into_iter().map(|(at, what)| (start + at, what)));
         changed

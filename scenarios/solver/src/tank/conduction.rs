@@ -105,7 +105,9 @@ impl State {
                 single += 1;
                 continue;
             }
-            let Some((singles, rest)) = core::mem::take(&mut slugs).split_at_mut_checked(single) else { break };
+            let Some((singles, rest)) = core::mem::take(&mut slugs).split_at_mut_checked(single) else {
+                break;
+            };
             let Some((node, rest)) = rest.split_at_mut_checked(count as usize) else { break };
             Slug::refresh(singles);
             let mass: f64 = node.iter().map(|slug| slug.mass).sum();

@@ -1,6 +1,6 @@
 //! What acts on the tank during a step, held constant for its duration.
 
-use super::{Error, State, check};
+use super::{Error, State, Warming, check};
 
 /// A heat source in the water.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -85,6 +85,8 @@ pub struct Inputs {
     pub mixing: Mixing,
     /// Other ways in and out, at most [`PORTS`].
     pub ports: Vec<Port>,
+    /// What warms one of the bodies on the wall.
+    pub warming: Option<Warming>,
 }
 
 impl Inputs {
@@ -106,6 +108,7 @@ impl Inputs {
             conductivity: 1.5,
             mixing: Mixing::default(),
             ports: Vec::new(),
+            warming: None,
         }
     }
 
@@ -122,6 +125,9 @@ impl Inputs {
             check("port height", port.height, f64::MIN)?;
             check("port flow", port.flow, f64::MIN)?;
             check("port temperature", port.celsius, f64::MIN)?;
+        }
+        if let Some(warming) = &self.warming {
+            warming.check()?;
         }
         if self.ports.len() > PORTS {
             return Err(Error::Bad { field: "number of ports", value: self.ports.len() as f64 });

@@ -43,7 +43,7 @@ mod step;
 mod tests;
 
 pub use inputs::{Cross, Filling, Inputs, Mixing, PORTS, Port, Source};
-pub use probe::{Probe, lag};
+pub use probe::{Fading, Probe, Warming, lag};
 pub use report::{Moved, Report, Stop};
 pub use state::{Slug, State};
 

@@ -3,6 +3,8 @@
 use quantity::det;
 use serde::{Deserialize, Serialize};
 
+use super::{Error, check};
+
 /// Exact answer of a first-order body after `dt` seconds while its target goes evenly from `from` to `to`.
 ///
 /// Any step length is stable; with `from == to` it is the plain exponential. A lag of zero follows at once.
@@ -63,6 +65,54 @@ pub struct Probe {
     pub bias: f64,
     /// Its temperature, °C.
     pub celsius: f64,
+}
+
+/// What warms one body beside the water while the same currents stand: some of it for good, some coming or going with
+/// time constants of its own. Followed exactly, whatever the step.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Warming {
+    /// The body, by its place in the list.
+    pub probe: u32,
+    /// Added to its target in the end, K.
+    pub settles: f64,
+    /// What is beyond that at the start of the call.
+    pub fading: [Fading; 2],
+}
+
+/// A part that fades.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Fading {
+    /// At the start of the call, K; negative while it is still to come.
+    pub amount: f64,
+    /// Time constant, s.
+    pub lag: f64,
+}
+
+/// Time constants this near are one: what follows and what it follows fade alike.
+const SAME: f64 = 1e-6;
+
+impl Warming {
+    pub(super) fn check(&self) -> Result<(), Error> {
+        check("warming", self.settles, f64::MIN)?;
+        for part in &self.fading {
+            check("warming that fades", part.amount, f64::MIN)?;
+            check("its time constant", part.lag, f64::MIN_POSITIVE)?;
+        }
+        Ok(())
+    }
+
+    /// What it adds to a body of a time constant over `dt` seconds that begin `at` seconds into the call.
+    pub(super) fn adds(&self, lag: f64, at: f64, dt: f64) -> f64 {
+        let left = if lag > 0.0 { det::exp(-dt / lag) } else { 0.0 };
+        self.fading.iter().filter(|part| part.amount != 0.0).fold(self.settles * (1.0 - left), |sum, part| {
+            let (start, apart) = (part.amount * det::exp(-at / part.lag), part.lag - lag);
+            sum + if apart.abs() < SAME * lag {
+                start * left * dt / lag
+            } else {
+                start * (det::exp(-dt / part.lag) - left) * part.lag / apart
+            }
+        })
+    }
 }
 
 impl Probe {

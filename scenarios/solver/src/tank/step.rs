@@ -155,6 +155,11 @@ impl Tank {
             probe.celsius = lags.follow(probe, *from, to);
             *from = to;
         }
+        if let Some(warming) = &inputs.warming
+            && let Some(probe) = state.probes.get_mut(warming.probe as usize)
+        {
+            probe.celsius += warming.adds(probe.lag, report.elapsed, dt);
+        }
         state.quiet += dt;
         report.elapsed += dt;
         report.steps += 1;
