@@ -20,6 +20,8 @@ pub fn perfect() -> Work {
     let seen = work.look(Place::LowerCompartment);
     assert!(seen.contains(&Sight::Wet { fitting: Fitting::LowerElement, dripping: true }), "{seen:?}");
     let wet = work.step();
+    // Element and track draw some 43 A through one pole of the limit, whose heat may open it before the breaker does.
+    let limit = work.look(Place::UpperCompartment);
     work.make_dead(&[LEa, LEb, D1, D2]);
     let track = work.ohms(D1, Shell, 5.0, 0.5);
     work.acts(lift_element(Level::Lower));
@@ -29,6 +31,9 @@ pub fn perfect() -> Work {
     work.act(Action::Wipe { fitting: Fitting::LowerElement });
     work.over_or_kilohms(D1, Shell);
     work.acts(land_element(Level::Lower));
+    if limit.contains(&Sight::Button { proud: true }) {
+        work.reset_limit();
+    }
     work.proves(18.75);
     work.acts(hand_over());
     work
