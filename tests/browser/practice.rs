@@ -63,6 +63,7 @@ fn acts_are_taken_back_and_a_job_is_worked_again_from_the_middle() {
     for selector in ["[data-act=hand-over-asked]", "[data-act=hand-over]", ".over a"] {
         browser.press_at(Hand::Keys, selector);
     }
+    browser.press_at(Hand::Keys, "[data-door=hand-in] summary");
     browser.wait_until("document.querySelector('[data-door=hand-in] textarea')");
     let file = browser.run("return document.querySelector('[data-door=hand-in] textarea').value;", &[]);
     let attempt = Attempt::read(file.as_str().unwrap_or_default()).expect("an attempt");

@@ -80,6 +80,7 @@ fn assert_debrief(browser: &Browser, hand: Hand, call: &Call) {
         let text = browser.run("return arguments[0].textContent;", &[shown.reference()]);
         assert_eq!(text, format!("{got} of {of}"), "{account:?}");
     }
+    browser.press_at(hand, "[data-door=hand-in] summary");
     let text = browser.reach(hand, "[data-copy=attempt]").property("value");
     assert_eq!(text, call.attempt.write(), "the attempt that is handed in");
 }

@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use gloo::events::EventListener;
 use gloo::render::request_animation_frame;
+use gloo::timers::callback::Timeout;
 use quantity::Seconds;
 use web_sys::HtmlElement;
 use yew::prelude::*;
@@ -19,8 +20,10 @@ use crate::units;
 
 /// Narrower than this, markers stand too close to be aimed at: only the chosen one is drawn.
 const NARROW: f64 = 600.0;
-/// Until the page has been laid out.
+/// Of the empty frame, until the page has been laid out.
 const AT_FIRST: f64 = 900.0;
+/// No drawing is narrower.
+const LEAST: f64 = 240.0;
 /// Height of the markers, of a caption over a plot, of the time axis.
 const MARKERS: f64 = 40.0;
 const CAPTION: f64 = 32.0;
@@ -49,7 +52,8 @@ pub struct Props {
 pub fn Drawing(props: &Props) -> Html {
     let voice = use_voice();
     let frame = use_node_ref();
-    let width = use_width(&frame, props.shown);
+    let measured = use_width(&frame, props.shown);
+    let width = measured.unwrap_or(AT_FIRST);
     let narrow = width < NARROW;
     let axis = Axis {
         left: if narrow { 50.0 } else { 62.0 },
@@ -74,12 +78,14 @@ pub fn Drawing(props: &Props) -> Html {
     html! {
         <div class="film" ref={frame}>
             <svg viewBox={format!("0 0 {width:.0} {height:.0}")} width={format!("{width:.0}")} height={format!("{height:.0}")} role="group" aria-label={said}>
-                <Water sheet={sheet.clone()} {axis} top={MARKERS} height={WATER} />
-                <Markers sheet={sheet.clone()} {axis} top={MARKERS} {bottom} {step} {narrow} onstep={props.onstep.clone()} />
-                { plots }
-                { time_axis(&axis, bottom + 18.0) }
-                if let Some(now) = now {
-                    { stroke("cursor", format!("M{:.1} {MARKERS}V{bottom:.1}", axis.x(now.at))) }
+                if measured.is_some() {
+                    <Water sheet={sheet.clone()} {axis} top={MARKERS} height={WATER} />
+                    <Markers sheet={sheet.clone()} {axis} top={MARKERS} {bottom} {step} {narrow} onstep={props.onstep.clone()} />
+                    { plots }
+                    { time_axis(&axis, bottom + 18.0) }
+                    if let Some(now) = now {
+                        { stroke("cursor", format!("M{:.1} {MARKERS}V{bottom:.1}", axis.x(now.at))) }
+                    }
                 }
             </svg>
         </div>
@@ -97,26 +103,27 @@ fn time_axis(axis: &Axis, y: f64) -> Html {
         .collect()
 }
 
-/// The width of the frame, followed while the window changes and whenever `again` does.
+/// The width of the frame, followed while the window changes and whenever `again` does; nothing until it has been laid
+/// out, so that no drawing is made twice.
 #[hook]
-pub fn use_width<T: PartialEq + 'static>(frame: &NodeRef, again: T) -> f64 {
-    let width = use_state_eq(|| AT_FIRST);
+pub fn use_width<T: PartialEq + 'static>(frame: &NodeRef, again: T) -> Option<f64> {
+    let width = use_state_eq(|| None);
     let (frame, set) = (frame.clone(), width.setter());
     use_effect_with(again, move |_| {
         let measure = Rc::new(move || {
             if let Some(frame) = frame.cast::<HtmlElement>().filter(|frame| frame.client_width() > 0) {
-                set.set(f64::from(frame.client_width()));
+                set.set(Some(f64::from(frame.client_width()).max(LEAST)));
             }
         });
-        // With the frame, whose layout answers how wide it is.
+        // Right after the frame, which has laid it out.
         let first = request_animation_frame({
             let measure = measure.clone();
-            move |_| measure()
+            move |_| drop(Timeout::new(0, move || measure()).forget())
         });
         let listener = EventListener::new(&gloo::utils::window(), "resize", move |_| measure());
         move || drop((first, listener))
     });
-    (*width).max(240.0)
+    *width
 }
 
 /// A time of day.

@@ -27,6 +27,12 @@ pub fn HandIn(props: &Props) -> Html {
         let name = file_name(&["attempt", &props.attempt.learner], "json");
         Callback::from(move |_| failed.set(!save(&name, "application/json", &text)))
     };
+    // A long text is laid out by the browser even where it is folded away: it is there only when it is wanted.
+    let opened = use_state_eq(|| false);
+    let ontoggle = {
+        let opened = opened.setter();
+        Callback::from(move |_: Event| opened.set(true))
+    };
     let learner = if props.attempt.learner.is_empty() {
         voice.text("page-no-name")
     } else {
@@ -43,9 +49,11 @@ pub fn HandIn(props: &Props) -> Html {
             if *failed {
                 <p class="warn" role="alert">{ voice.text("page-save-failed") }</p>
             }
-            <details>
+            <details {ontoggle}>
                 <summary>{ voice.text("page-as-text") }</summary>
-                <CopyText text={(*text).clone()} label={voice.text("page-attempt-text")} rows=5 hook="attempt" />
+                if *opened {
+                    <CopyText text={(*text).clone()} label={voice.text("page-attempt-text")} rows=5 hook="attempt" />
+                }
             </details>
             <ClearDevice />
         </section>

@@ -43,6 +43,8 @@ pub fn Inspector(props: &Props) -> Html {
                 <small>{ voice.filled("debrief-step-of", &[("step", step.number.into()), ("last", last.into())]) }</small>
                 { go(props, step.number < last, step.number + 1, "›", voice.text("debrief-after")) }
             </div>
+            // All of it anew at another step: nothing is seen to jump.
+            <div class="inspected" key={step.number}>
             <div class="reading-card">
                 <p>{ &step.what }</p>
                 if !step.reading.is_empty() {
@@ -57,6 +59,7 @@ pub fn Inspector(props: &Props) -> Html {
             </div>
             { from_here(props, &voice, step) }
             <Would sheet={sheet.clone()} step={props.step} />
+            </div>
         </section>
     }
 }

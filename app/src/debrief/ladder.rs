@@ -45,8 +45,11 @@ pub struct Props {
 pub fn LadderView(props: &Props) -> Html {
     let voice = use_voice();
     let frame = use_node_ref();
-    let width = use_width(&frame, props.shown).clamp(NARROWEST, WIDEST);
+    let width = use_width(&frame, props.shown);
     let sheet = &props.sheet;
+    let Some(width) = width.map(|width| width.clamp(NARROWEST, WIDEST)) else {
+        return html! { <section class="ladder" ref={frame} /> };
+    };
     let Some(now) = sheet.picture.samples.get(props.at) else { return html! {} };
     let mut drawn = Drawn {
         sheet,

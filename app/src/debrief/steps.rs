@@ -7,6 +7,10 @@ use yew::prelude::*;
 use super::drawing::clock;
 use super::sheet::{Sheet, Step};
 use crate::said::use_voice;
+use crate::shell::use_frames;
+
+/// Rows drawn with each frame.
+const A_FRAME: usize = 12;
 
 /// The job and the chosen step.
 #[derive(Properties, PartialEq)]
@@ -23,10 +27,13 @@ pub struct Props {
 #[component]
 pub fn Steps(props: &Props) -> Html {
     let voice = use_voice();
+    let steps = &props.sheet.steps;
+    // A long list takes long to be laid out.
+    let there = A_FRAME * use_frames(steps.len().div_ceil(A_FRAME));
     html! {
         <section class="steps">
             <h2>{ voice.text("debrief-steps") }</h2>
-            <ol>{ for props.sheet.steps.iter().map(|step| row(props, step)) }</ol>
+            <ol>{ for steps.iter().take(there).map(|step| row(props, step)) }</ol>
         </section>
     }
 }

@@ -38,7 +38,8 @@ pub struct Props {
 pub fn Strip(props: &Props) -> Html {
     let voice = use_voice();
     let frame = use_node_ref();
-    let width = use_width(&frame, props.shown);
+    let measured = use_width(&frame, props.shown);
+    let width = measured.unwrap_or_default();
     let Props { sheet, at, onat, shown } = props;
     let sheet = sheet.clone();
     let Some(sample) = sheet.picture.samples.get(*at).cloned() else { return html! {} };
@@ -76,7 +77,9 @@ pub fn Strip(props: &Props) -> Html {
             <p aria-hidden="true"><b class="letter">{ sheet.letter(sample.step) }</b>{ " " }{ &said }</p>
             <div ref={frame}>
                 <svg viewBox={format!("0 0 {width:.0} {HEIGHT}")} height={HEIGHT.to_string()} aria-hidden="true">
-                    <Stretches sheet={sheet.clone()} {axis} step={sample.step} />
+                    if measured.is_some() {
+                        <Stretches sheet={sheet.clone()} {axis} step={sample.step} />
+                    }
                 </svg>
                 <input
                     type="range"

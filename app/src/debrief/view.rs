@@ -17,7 +17,7 @@ use super::steps::Steps;
 use super::strip::Strip;
 use super::tabs::{DebriefTabs, Tab};
 use super::verdict::VerdictCard;
-use crate::shell::{use_frames, use_later};
+use crate::shell::{use_frames, use_later, use_rest};
 
 /// Frames in which a debrief is drawn.
 const PARTS: usize = 11;
@@ -40,9 +40,9 @@ pub struct Props {
 pub fn SheetView(props: &Props) -> Html {
     let sheet = &props.sheet;
     let at = use_state(|| sheet.picture.after(sheet.opening_step()));
-    // While a hand runs along the strip the plots follow at once, the replay and what is beside them a turn later.
+    // While a hand runs along the strip the plots follow at once, the replay a turn later, the words when it rests.
     let later = use_later(*at);
-    let step = sheet.picture.samples.get(later).map_or(0, |one| one.step);
+    let step = use_rest(sheet.picture.samples.get(*at).map_or(0, |one| one.step));
     let tab = use_state(Tab::default);
     // Always the same ones, so that what hears of none of it is not drawn again while the job is moved along.
     let told = use_memo((at.setter(), tab.setter(), sheet.clone()), told);
