@@ -184,7 +184,7 @@ fn contacts_char_weld_and_burn() {
     // Wear: opened hot, it comes back worse.
     let (_, _, _, mut plant) = run(0.05);
     plant.thermostats[0].body = f(200.0);
-    plant::controls::snap(&mut plant, f(120.0), f(120.0));
+    plant::controls::snap(&mut plant, |_| f(120.0), |_| f(120.0));
     let (contact, _) = plant.contact(ContactAt::UpperCold);
     assert!(matches!(contact, Contact::Worn(r) if r > Ohms(0.05) && r < Ohms(0.06)), "{contact:?}");
 }

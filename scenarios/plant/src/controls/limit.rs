@@ -33,8 +33,8 @@ quantity::constants! {
 /// Screws of the limit and of the thermostat strapped to it.
 const NEAR: &[Screw] = &[Screw::H1, Screw::H2, Screw::H3, Screw::H4, Screw::U1];
 /// Their contacts.
-const BESIDE: [ContactAt; 4] =
-    [ContactAt::LimitOne, ContactAt::LimitTwo, ContactAt::UpperCold, ContactAt::UpperHot];
+const BESIDE: &[ContactAt] =
+    &[ContactAt::LimitOne, ContactAt::LimitTwo, ContactAt::UpperCold, ContactAt::UpperHot];
 
 impl Plant {
     /// How far hot joints and contacts beside the limit warm its body.
