@@ -89,7 +89,7 @@ fn frame_times() {
     }
     told(&browser, "working the whole call");
     browser.press_at(Hand::Mouse, ".over a");
-    browser.wait_until("document.querySelector('.debrief-main input[type=range]')");
+    browser.wait_until("document.querySelector('.debrief') && !document.querySelector('.debrief.filling')");
     told(&browser, "opening the debrief");
     browser.run_until_answered(SCRUB, &[]);
     told(&browser, "scrubbing it");
