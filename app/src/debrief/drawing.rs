@@ -31,8 +31,10 @@ const TIME: f64 = 24.0;
 /// Height of the tank, and of each plot.
 const WATER: f64 = 170.0;
 const PLOTS: [(Of, f64); 3] = [(Of::Temperatures, 132.0), (Of::Heat, 44.0), (Of::Current, 44.0)];
+/// Room for the names of the levels.
+const LEVELS: f64 = 68.0;
 /// Room for the names at the ends of the lines.
-const NAMES: f64 = 76.0;
+const NAMES: f64 = 70.0;
 
 /// The job and the moment that is looked at.
 #[derive(Properties, PartialEq)]
@@ -56,7 +58,7 @@ pub fn Drawing(props: &Props) -> Html {
     let width = measured.unwrap_or(AT_FIRST);
     let narrow = width < NARROW;
     let axis = Axis {
-        left: if narrow { 50.0 } else { 62.0 },
+        left: LEVELS,
         right: width - NAMES,
         length: props.sheet.length(),
         starts_at: props.sheet.starts_at,
