@@ -32,7 +32,7 @@ const TIME: f64 = 24.0;
 const WATER: f64 = 170.0;
 const PLOTS: [(Of, f64); 3] = [(Of::Temperatures, 132.0), (Of::Heat, 44.0), (Of::Current, 44.0)];
 /// Room for the names of the levels.
-const LEVELS: f64 = 68.0;
+const LEVELS: f64 = 64.0;
 /// Room for the names at the ends of the lines.
 const NAMES: f64 = 70.0;
 
