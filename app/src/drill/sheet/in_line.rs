@@ -18,9 +18,9 @@ pub fn in_line(seen: &BoxView) -> Html {
             if seen.locked {
                 <rect x="116" y="140" width="22" height="18" class="lock" />
             }
-            <text x="80" y={if second.is_some() { "120" } else { "132" }} class="lab end">{ first }</text>
-            <text x="80" y="135" class="lab end">{ second }</text>
-            <text x="80" y="150" class="sub end">{ state }</text>
+            <text x="84" y={if second.is_some() { "120" } else { "132" }} class="lab end">{ first }</text>
+            <text x="84" y="135" class="lab end">{ second }</text>
+            <text x="84" y="150" class="sub end">{ state }</text>
         </Spot>
     }
 }
