@@ -45,20 +45,20 @@ pub fn Inspector(props: &Props) -> Html {
             </div>
             // All of it anew at another step: nothing is seen to jump.
             <div class="inspected" key={step.number}>
-            <div class="reading-card">
-                <p>{ &step.what }</p>
-                if !step.reading.is_empty() {
-                    <p class="reading">{ &step.reading }</p>
-                }
-                { for step.showed.iter().map(|one| html! { <p>{ one }</p> }) }
-                { for step.harms.iter().map(|one| html! { <p class="harm">{ one }</p> }) }
-                { judged(props, &voice, step) }
-                if !step.told.is_empty() {
-                    <p class="muted">{ &step.told }</p>
-                }
-            </div>
-            { from_here(props, &voice, step) }
-            <Would sheet={sheet.clone()} step={props.step} />
+                <div class="reading-card">
+                    <p>{ &step.what }</p>
+                    if !step.reading.is_empty() {
+                        <p class="reading">{ &step.reading }</p>
+                    }
+                    { for step.showed.iter().map(|one| html! { <p>{ one }</p> }) }
+                    { for step.harms.iter().map(|one| html! { <p class="harm">{ one }</p> }) }
+                    { judged(props, &voice, step) }
+                    if !step.told.is_empty() {
+                        <p class="muted">{ &step.told }</p>
+                    }
+                </div>
+                { from_here(props, &voice, step) }
+                <Would sheet={sheet.clone()} step={props.step} />
             </div>
         </section>
     }

@@ -8,39 +8,38 @@ use yew::prelude::*;
 /// A hand that has not moved for so long rests, in milliseconds.
 const REST_MS: u32 = 150;
 
-/// A value as it was a turn ago, for what need not answer at once.
+/// A value so many milliseconds after it last changed, as asked at each change.
 #[hook]
-pub fn use_later<T: Clone + PartialEq + 'static>(now: T) -> T {
-    let later = {
+fn use_after<T: Clone + PartialEq + 'static>(now: T, wait: impl FnOnce() -> u32 + 'static) -> T {
+    let after = {
         let now = now.clone();
         use_state_eq(move || now)
     };
-    let set = later.setter();
+    let set = after.setter();
     use_effect_with(now, move |now| {
         let now = now.clone();
-        let turn = Timeout::new(0, move || set.set(now));
+        let turn = Timeout::new(wait(), move || set.set(now));
         move || drop(turn)
     });
-    (*later).clone()
+    (*after).clone()
+}
+
+/// A value as it was a turn ago, for what need not answer at once.
+#[hook]
+pub fn use_later<T: Clone + PartialEq + 'static>(now: T) -> T {
+    use_after(now, || 0)
 }
 
 /// A value once nothing has changed it for a while: at once where it changes alone, and only at rest while a hand runs
 /// along something.
 #[hook]
 pub fn use_rest<T: Clone + PartialEq + 'static>(now: T) -> T {
-    let rested = {
-        let now = now.clone();
-        use_state_eq(move || now)
-    };
-    let set = rested.setter();
     let last = use_mut_ref(|| 0.0);
-    use_effect_with(now, move |now| {
-        let (now, time) = (now.clone(), js_sys::Date::now());
+    use_after(now, move || {
+        let time = js_sys::Date::now();
         let alone = time - last.replace(time) > f64::from(REST_MS);
-        let turn = Timeout::new(if alone { 0 } else { REST_MS }, move || set.set(now));
-        move || drop(turn)
-    });
-    (*rested).clone()
+        if alone { 0 } else { REST_MS }
+    })
 }
 
 /// How many of several things are drawn by now: none at first, and so many more each turn until all are there.
