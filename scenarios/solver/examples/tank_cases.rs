@@ -120,13 +120,8 @@ impl Run {
             inputs.mixing = solver::tank::Mixing { strength: 1.5, decay: 0.25 };
         }
         for share in HEIGHTS {
-            let mut probe = Probe {
-                height: share * case.height + ABOVE,
-                lag: 90.0,
-                coupling: 0.95,
-                bias: 0.0,
-                celsius: 0.0,
-            };
+            let mut probe =
+                Probe { height: share * case.height + ABOVE, lag: 90.0, coupling: 0.95, celsius: 0.0 };
             probe.celsius = probe.target(state.temperature_at(probe.height), inputs.ambient);
             state.probes.push(probe);
         }

@@ -35,7 +35,6 @@ impl Plant {
                     height: vessel::control_height(&self.plate, level),
                     lag: thermostat::BODY_LAG.get(),
                     coupling: settled.get() - self.room.get(),
-                    bias: 0.0,
                     celsius: self.thermostats[i].body.to_celsius(),
                 }
             })
@@ -45,26 +44,18 @@ impl Plant {
             height: vessel::limit_height(&self.plate),
             lag: thermostat::BODY_LAG.get(),
             coupling: settled.get() - self.room.get(),
-            bias: 0.0,
             celsius: self.limit.body.to_celsius(),
         });
         let kept = self.tank.probes.get(RELIEF as usize).map(|p| p.celsius);
         let height = vessel::relief_height(&self.plate);
         let water = self.tank.temperature_at(height).unwrap_or(room);
-        probes.push(Probe {
-            height,
-            lag: RELIEF_LAG.get(),
-            coupling: 1.0,
-            bias: 0.0,
-            celsius: kept.unwrap_or(water),
-        });
+        probes.push(Probe { height, lag: RELIEF_LAG.get(), coupling: 1.0, celsius: kept.unwrap_or(water) });
         if let Some(limit) = &self.lower_limit {
             let settled = limit.settled(one_above, self.insulated[1], self.room);
             probes.push(Probe {
                 height: vessel::lower_limit_height(&self.plate),
                 lag: thermostat::BODY_LAG.get(),
                 coupling: settled.get() - self.room.get(),
-                bias: 0.0,
                 celsius: limit.body.to_celsius(),
             });
         }

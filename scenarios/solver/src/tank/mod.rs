@@ -14,7 +14,7 @@
 //! let tank = Tank::new(0.42, 1.22).expect("positive sizes");
 //! let mut state = tank.full_at(20.0);
 //! // A body on the wall, 90 s behind the water at its height, 95 % coupled to it.
-//! state.probes.push(Probe { height: 0.94, lag: 90.0, coupling: 0.95, bias: 0.0, celsius: 20.0 });
+//! state.probes.push(Probe { height: 0.94, lag: 90.0, coupling: 0.95, celsius: 20.0 });
 //! let inputs = Inputs {
 //!     sources: vec![Source { centre: 0.94, spread: 0.04, watts: 4500.0 }],
 //!     ..Inputs::idle(20.0, 1.4)

@@ -51,8 +51,8 @@ impl Lags {
 
 /// A body on the wall that follows the water at its height.
 ///
-/// Its target is `ambient + coupling·(water − ambient) + bias`; at a dry height the water's place is taken
-/// by the surroundings.
+/// Its target is `ambient + coupling·(water − ambient)`; at a dry height the water's place is taken by the
+/// surroundings.
 #[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Probe {
     /// Height, m.
@@ -61,8 +61,6 @@ pub struct Probe {
     pub lag: f64,
     /// Share of the difference between water and surroundings that reaches it, 0 to 1.
     pub coupling: f64,
-    /// Added to the target, K.
-    pub bias: f64,
     /// Its temperature, °C.
     pub celsius: f64,
 }
@@ -118,6 +116,6 @@ impl Warming {
 impl Probe {
     /// What it would settle at.
     pub fn target(&self, water: Option<f64>, ambient: f64) -> f64 {
-        ambient + self.coupling * (water.unwrap_or(ambient) - ambient) + self.bias
+        ambient + self.coupling * (water.unwrap_or(ambient) - ambient)
     }
 }

@@ -101,7 +101,7 @@ pub fn day_in(window: f64, tank: &Tank, draws: &[Draw], broken: bool) -> Day {
     let mut state = tank.full_at(51.0);
     for height in [0.767 * 1.22, 0.167 * 1.22] {
         let height = height + 0.05;
-        state.probes.push(Probe { height, lag: 90.0, coupling: 0.95, bias: 0.0, celsius: 50.0 });
+        state.probes.push(Probe { height, lag: 90.0, coupling: 0.95, celsius: 50.0 });
     }
     let (energy, mass) = (state.energy(), state.mass());
     let mut control = Control { upper: false, lower: false };

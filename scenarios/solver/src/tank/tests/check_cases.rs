@@ -17,7 +17,7 @@ fn heating_time(gallons: f64, watts: f64, from: f64, to: f64) -> f64 {
     // The water that the growing rest pushes out leaves from below the source.
     inputs.inlet_height = 0.02;
     inputs.sources = vec![Source { centre: 0.02, spread: 0.04, watts }];
-    state.probes.push(Probe { height: 0.6, lag: 0.0, coupling: 1.0, bias: 0.0, celsius: celsius(from) });
+    state.probes.push(Probe { height: 0.6, lag: 0.0, coupling: 1.0, celsius: celsius(from) });
     let watch = [Cross { probe: 0, rising: Some(celsius(to)), falling: None }];
     let report = tank.advance(&mut state, &inputs, 1e5, &watch).unwrap();
     assert_eq!(report.stop, Stop::Crossed { probe: 0, rising: true });

@@ -81,7 +81,7 @@ fn a_front_stays_sharp() {
 fn a_crossing_is_hit_and_a_second_call_goes_on() {
     let tank = tank();
     let mut state = tank.full_at(20.0);
-    state.probes.push(Probe { height: 1.0, lag: 90.0, coupling: 1.0, bias: 0.0, celsius: 20.0 });
+    state.probes.push(Probe { height: 1.0, lag: 90.0, coupling: 1.0, celsius: 20.0 });
     let mut inputs = Inputs::idle(20.0, 0.0);
     inputs.sources = vec![Source { centre: 0.94, spread: 0.03, watts: 4500.0 }];
     let watch = [Cross { probe: 0, rising: Some(40.0), falling: None }];
