@@ -54,7 +54,7 @@ pub use spoken::Message;
 use driver::Driver;
 
 /// How long anything looked for may take to appear.
-pub const PATIENCE: Duration = Duration::from_secs(15);
+pub const PATIENCE: Duration = Duration::from_secs(30);
 
 /// A browser with the page open.
 pub struct Browser {
