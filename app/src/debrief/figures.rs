@@ -10,6 +10,7 @@ use yew::prelude::*;
 use super::drawing::clock;
 use super::sheet::Sheet;
 use crate::said::use_voice;
+use crate::shell::use_unfolded;
 
 /// The job and the moment that is looked at.
 #[derive(Properties, PartialEq)]
@@ -25,11 +26,7 @@ pub struct Props {
 pub fn Figures(props: &Props) -> Html {
     let voice = use_voice();
     let Props { sheet, at } = props;
-    let opened = use_state_eq(|| false);
-    let ontoggle = {
-        let opened = opened.setter();
-        Callback::from(move |_: Event| opened.set(true))
-    };
+    let (unfolded, ontoggle) = use_unfolded();
     let Some(now) = sheet.picture.samples.get(*at) else { return html! {} };
     let cells = heads(&voice, sheet).into_iter().zip(values(&voice, sheet, now));
     html! {
@@ -38,7 +35,7 @@ pub fn Figures(props: &Props) -> Html {
             <dl>{ for cells.map(|(head, value)| html! { <div><dt>{ head }</dt><dd>{ value }</dd></div> }) }</dl>
             <details {ontoggle}>
                 <summary>{ voice.text("debrief-table") }</summary>
-                if *opened { <Table sheet={sheet.clone()} /> }
+                if unfolded { <Table sheet={sheet.clone()} /> }
             </details>
         </section>
     }

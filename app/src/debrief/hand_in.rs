@@ -7,7 +7,7 @@ use yew::prelude::*;
 
 use crate::files::{CopyText, file_name, save};
 use crate::said::use_voice;
-use crate::shell::ClearDevice;
+use crate::shell::{ClearDevice, use_unfolded};
 
 /// The attempt.
 #[derive(Properties, PartialEq)]
@@ -27,12 +27,7 @@ pub fn HandIn(props: &Props) -> Html {
         let name = file_name(&["attempt", &props.attempt.learner], "json");
         Callback::from(move |_| failed.set(!save(&name, "application/json", &text)))
     };
-    // A long text is laid out by the browser even where it is folded away: it is there only when it is wanted.
-    let opened = use_state_eq(|| false);
-    let ontoggle = {
-        let opened = opened.setter();
-        Callback::from(move |_: Event| opened.set(true))
-    };
+    let (unfolded, ontoggle) = use_unfolded();
     let learner = if props.attempt.learner.is_empty() {
         voice.text("page-no-name")
     } else {
@@ -51,7 +46,7 @@ pub fn HandIn(props: &Props) -> Html {
             }
             <details {ontoggle}>
                 <summary>{ voice.text("page-as-text") }</summary>
-                if *opened {
+                if unfolded {
                     <CopyText text={(*text).clone()} label={voice.text("page-attempt-text")} rows=5 hook="attempt" />
                 }
             </details>

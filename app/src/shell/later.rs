@@ -68,3 +68,12 @@ pub fn use_frames(all: usize) -> usize {
     });
     *drawn
 }
+
+/// Whether something folded away has been unfolded, and what tells so. A long text or table is made only then: the
+/// browser lays it out even where it is folded away.
+#[hook]
+pub fn use_unfolded() -> (bool, Callback<Event>) {
+    let unfolded = use_state_eq(|| false);
+    let set = unfolded.setter();
+    (*unfolded, Callback::from(move |_| set.set(true)))
+}
