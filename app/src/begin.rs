@@ -6,9 +6,10 @@ use ::drill::{Drill, Lived, Practice};
 use bench::{Entry, Mode, Session, Shown};
 use yew::Callback;
 
-use crate::away::{self, Answer, Asked, Folding, Task};
+use crate::away::{self, Answer, Asked, Task};
 use crate::compose::read_drill;
 use crate::store::{Head, Msg, Running, WorkHandle};
+use crate::turns::Turns;
 
 /// The drill of a code, or of the text of a file, after the days that its household lived through.
 pub fn dealt(drill: &str, lived: Lived) -> Result<Rc<Drill>, String> {
@@ -38,7 +39,7 @@ pub fn begin(work: &WorkHandle, drill: &str, learner: &str, told: Callback<Resul
 }
 
 /// Goes on from an act of the job that is over, as practice. Told when it is on the page.
-pub fn again_from(work: &WorkHandle, step: u32, told: Callback<()>) -> Option<Folding> {
+pub fn again_from(work: &WorkHandle, step: u32, told: Callback<()>) -> Option<Turns> {
     let running = work.running.as_ref()?;
     let practice = Practice { carried: step, ..running.head.practice };
     let attempt = format!("{:.0}", js_sys::Date::now());
@@ -46,7 +47,7 @@ pub fn again_from(work: &WorkHandle, step: u32, told: Callback<()>) -> Option<Fo
 }
 
 /// Takes the last act back. Told when it is on the page; `None` where nothing can be taken back.
-pub fn take_back(work: &WorkHandle, told: Callback<()>) -> Option<Folding> {
+pub fn take_back(work: &WorkHandle, told: Callback<()>) -> Option<Turns> {
     let running = work.running.as_ref().filter(|running| may_take_back(&running.session))?;
     let mut head = running.head.clone();
     head.practice.taken_back = head.practice.taken_back.saturating_add(1);
@@ -64,7 +65,7 @@ pub fn may_take_back(session: &Session) -> bool {
 }
 
 /// Folds the first acts again under another head.
-fn rewind(work: &WorkHandle, running: &Running, head: Head, kept: usize, told: Callback<()>) -> Folding {
+fn rewind(work: &WorkHandle, running: &Running, head: Head, kept: usize, told: Callback<()>) -> Turns {
     let actions = running.session.log.iter().take(kept).map(|entry| entry.action.clone()).collect();
     let work = work.dispatcher();
     let drill = running.drill.clone();

@@ -22,6 +22,7 @@ mod sources;
 mod store;
 mod taking;
 mod text;
+mod turns;
 mod units;
 
 fn main() {

@@ -1,35 +1,25 @@
 //! Acts folded on the page, in turns so short that it answers between them.
 
-use std::cell::Cell;
-use std::rc::Rc;
 use std::vec::IntoIter;
 
 use bench::{Action, Session, reduce};
 use drill::Drill;
-use gloo::timers::callback::Timeout;
 use yew::Callback;
 
 use crate::store::Ongoing;
+use crate::turns::Turns;
 
-/// Longest turn before the page gets its own, in milliseconds; an act more may be folded after it.
-const TURN_MS: f64 = 8.0;
-
-/// Folding under way. When it is dropped it ends at the next turn.
-#[derive(Debug)]
-pub struct Folding(Rc<Cell<bool>>);
-
-impl Drop for Folding {
-    fn drop(&mut self) {
-        self.0.set(false);
-    }
-}
-
-/// Folds what was done in a drill; the end of it comes later.
-pub fn fold(drill: &Drill, actions: Vec<Action>, told: Callback<Session>) -> Folding {
-    let wanted = Rc::new(Cell::new(true));
-    let fold = Fold { session: Session::begin(drill.job.clone()), left: actions.into_iter(), ongoing: None };
-    turn(wanted.clone(), fold, told);
-    Folding(wanted)
+/// Folds what was done in a drill; the end of it comes later. Dropped, it ends at the next turn.
+pub fn fold(drill: &Drill, actions: Vec<Action>, told: Callback<Session>) -> Turns {
+    let mut fold =
+        Fold { session: Session::begin(drill.job.clone()), left: actions.into_iter(), ongoing: None };
+    Turns::after(0, move |turn| {
+        let more = fold.go_on(|| turn.has_time());
+        if !more {
+            told.emit(fold.session.clone());
+        }
+        more
+    })
 }
 
 struct Fold {
@@ -55,20 +45,4 @@ impl Fold {
         }
         true
     }
-}
-
-fn turn(wanted: Rc<Cell<bool>>, mut fold: Fold, told: Callback<Session>) {
-    let work = move || {
-        let until = js_sys::Date::now() + TURN_MS;
-        let time = || js_sys::Date::now() < until;
-        while wanted.get() && time() {
-            if !fold.go_on(time) {
-                return told.emit(fold.session);
-            }
-        }
-        if wanted.get() {
-            turn(wanted, fold, told);
-        }
-    };
-    Timeout::new(0, work).forget();
 }

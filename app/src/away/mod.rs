@@ -9,5 +9,5 @@ mod task;
 mod unpack;
 
 pub use desk::{Asked, ask, prepare, stop};
-pub use fold::{Folding, fold};
+pub use fold::fold;
 pub use task::{Answer, Task};

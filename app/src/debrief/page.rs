@@ -10,7 +10,6 @@ use yew::prelude::*;
 use super::hand_in::HandIn;
 use super::read::use_sheet;
 use super::view::SheetView;
-use crate::away::Folding;
 use crate::begin;
 use crate::compose::{fresh_seed, read_drill};
 use crate::exam::Locked;
@@ -19,6 +18,7 @@ use crate::said::use_voice;
 use crate::shell::{Footer, Top};
 use crate::store::{Running, WorkHandle, World, use_work};
 use crate::taking::{Taking, use_taking};
+use crate::turns::Turns;
 
 /// The page.
 #[component]
@@ -99,7 +99,7 @@ struct JudgedProps {
 fn Judged(props: &JudgedProps) -> Html {
     let voice = use_voice();
     let work = use_work();
-    let folding = use_mut_ref(|| None::<Folding>);
+    let folding = use_mut_ref(|| None::<Turns>);
     // An exam is worked through once.
     let onfrom = (props.attempt.order.mode != Mode::Exam).then(|| {
         Callback::from(move |step| {

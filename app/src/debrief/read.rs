@@ -13,10 +13,11 @@ use super::endings::{customer_words, ending_words, right_end_words};
 use super::judged::accounts;
 use super::phase::stretches;
 use super::sheet::{self, Saying, Sheet, Verdict};
-use crate::away::{self, Answer, Folding, Task};
+use crate::away::{self, Answer, Task};
 use crate::shell::Busy;
 use crate::store::{World, use_work};
 use crate::text::voice;
+use crate::turns::Turns;
 
 /// How far the debrief is.
 #[derive(Clone, PartialEq, Debug)]
@@ -106,7 +107,7 @@ fn judge(
     attempt: Rc<Attempt>,
     ended: Option<World>,
     set: UseStateSetter<Option<Result<Judged, String>>>,
-    folding: Rc<RefCell<Option<Folding>>>,
+    folding: Rc<RefCell<Option<Turns>>>,
 ) -> Callback<Answer> {
     Callback::from(move |answer| {
         let (lived, found) = match answer {

@@ -1,22 +1,19 @@
 //! What the same act would have shown had another fault been there, so that a reading's worth can be seen.
 
-use std::cell::Cell;
 use std::rc::Rc;
 
 use bench::{Action, Shown};
 use diagnosis::{HadItBeen, Instead};
-use gloo::timers::callback::Timeout;
 use plant::fault::FaultId;
 use words::Voice;
 use yew::prelude::*;
 
 use super::sheet::Sheet;
 use crate::said::use_voice;
+use crate::turns::Turns;
 
 /// The page draws the step before it computes the other worlds, and computes none while a hand runs along the strip.
 const AFTER_MS: u32 = 300;
-/// Longest turn at the other worlds before the page gets its own, in milliseconds; an act more may be done after it.
-const TURN_MS: f64 = 8.0;
 
 /// The job and the chosen step.
 #[derive(Properties, PartialEq)]
@@ -31,22 +28,25 @@ pub struct Props {
 #[component]
 pub fn Would(props: &Props) -> Html {
     let voice = use_voice();
-    let found = use_state(|| None::<(u32, Rc<Vec<Instead>>)>);
+    let found = use_state(|| None::<(u32, Rc<[Instead]>)>);
     let reads = props.sheet.session.log.get((props.step as usize).wrapping_sub(1)).is_some_and(|entry| {
         tells(&entry.action) && !matches!(entry.outcome.shown, Shown::Refused { .. } | Shown::Stopped { .. })
     });
     {
         let found = found.setter();
         use_effect_with((props.sheet.clone(), props.step, reads), move |(sheet, step, reads)| {
-            let (sheet, step, reads) = (sheet.clone(), *step, *reads);
-            let wanted = Rc::new(Cell::new(reads));
-            if reads {
-                let job = &sheet.session;
-                let asked = HadItBeen::new(&job.job, sheet.fault, sheet.second.as_ref(), &job.log, step);
-                let told = Callback::from(move |all| found.set(Some((step, Rc::new(all)))));
-                turn(asked, wanted.clone(), told, AFTER_MS);
-            }
-            move || wanted.set(false)
+            let (job, step) = (&sheet.session, *step);
+            let turns = reads.then(|| {
+                let mut asked = HadItBeen::new(&job.job, sheet.fault, sheet.second.as_ref(), &job.log, step);
+                Turns::after(AFTER_MS, move |_| {
+                    let more = asked.turn();
+                    if !more {
+                        found.set(Some((step, asked.found().into())));
+                    }
+                    more
+                })
+            });
+            move || drop(turns)
         });
     }
     if !reads {
@@ -63,22 +63,6 @@ pub fn Would(props: &Props) -> Html {
             }
         </section>
     }
-}
-
-/// Works the other worlds through in turns so short that the page answers between them.
-fn turn(mut asked: HadItBeen, wanted: Rc<Cell<bool>>, told: Callback<Vec<Instead>>, after: u32) {
-    let work = move || {
-        let until = js_sys::Date::now() + TURN_MS;
-        while wanted.get() && js_sys::Date::now() < until {
-            if !asked.turn() {
-                return told.emit(asked.found());
-            }
-        }
-        if wanted.get() {
-            turn(asked, wanted, told, 0);
-        }
-    };
-    Timeout::new(after, work).forget();
 }
 
 /// Whether an act reads something off the world. The customer's words belong to the true week alone.

@@ -1,15 +1,12 @@
 //! Time that passes while the page looks on: the clock runs, a bar fills, and it can be stopped.
 
-use gloo::timers::callback::Timeout;
 use quantity::Seconds;
 use yew::prelude::*;
 
 use crate::said::use_voice;
 use crate::store::{Msg, Ongoing, use_steady};
+use crate::turns::Turns;
 use crate::units;
-
-/// Longest turn before the page gets its own, in milliseconds.
-const TURN_MS: f64 = 8.0;
 
 /// What is waited for.
 #[derive(Properties, PartialEq)]
@@ -26,20 +23,21 @@ pub fn Passing(props: &Props) -> Html {
     let voice = use_voice();
     let changes = use_steady().changes;
     let ongoing = &props.ongoing;
-    let turns = use_state(|| 0_u32);
-    {
+    let turns = use_force_update();
+    use_effect_with(ongoing.clone(), move |ongoing| {
         let ongoing = ongoing.clone();
-        use_effect_with((*turns, ongoing.clone()), move |_| {
-            let turn = Timeout::new(0, move || {
-                let until = js_sys::Date::now() + TURN_MS;
-                match ongoing.go_on(|| js_sys::Date::now() < until) {
-                    Some(session) => changes.dispatch(Msg::Waited(session.into())),
-                    None => turns.set(turns.wrapping_add(1)),
-                }
-            });
-            move || drop(turn)
+        let passing = Turns::after(0, move |turn| match ongoing.go_on(|| turn.has_time()) {
+            Some(session) => {
+                changes.dispatch(Msg::Waited(session.into()));
+                false
+            }
+            None => {
+                turns.force_update();
+                true
+            }
         });
-    }
+        move || drop(passing)
+    });
     let Some((clock, share)) = ongoing.seen() else { return html! {} };
     let stopped = ongoing.clone();
     let onclick = Callback::from(move |_: MouseEvent| stopped.stop());

@@ -53,6 +53,8 @@ pub struct Work {
     pub rest: Rest,
     /// A wait that is under way.
     pub ongoing: Option<Ongoing>,
+    /// What was asked for during the wait, to be done after it, in this order.
+    pub then: Vec<Action>,
 }
 
 /// Whether the rest of the book has come: what no drill needs before its first act.
@@ -124,19 +126,20 @@ impl Work {
         self.running.as_ref().map(|running| &running.session)
     }
 
-    fn act(&mut self, action: &Action) {
-        // Whoever does something meanwhile does it after the wait.
-        if let Some(session) = self.ongoing.take().and_then(|one| one.go_on(|| true)) {
-            self.be(session.into());
+    /// Does something, or keeps it for after the wait that is under way.
+    fn act(&mut self, action: Action) {
+        if self.ongoing.is_some() {
+            self.then.push(action);
+            return;
         }
         let Some(running) = &mut self.running else { return };
-        running.session = match Ongoing::begin(&running.session, action) {
+        running.session = match Ongoing::begin(&running.session, &action) {
             Some(Ok(ongoing)) => {
                 self.ongoing = Some(ongoing);
                 return;
             }
             Some(Err(session)) => session,
-            None => reduce(&running.session, action).0,
+            None => reduce(&running.session, &action).0,
         }
         .into();
         match action {
@@ -146,10 +149,21 @@ impl Work {
         }
     }
 
-    fn be(&mut self, session: World) {
+    /// The wait is over: what was asked for meanwhile follows.
+    fn waited(&mut self, session: World) {
+        self.ongoing = None;
         if let Some(running) = &mut self.running {
             running.session = session;
         }
+        for action in std::mem::take(&mut self.then) {
+            self.act(action);
+        }
+    }
+
+    /// Another job, or another past of this one: no wait goes on.
+    fn nothing_goes_on(&mut self) {
+        self.ongoing = None;
+        self.then.clear();
     }
 
     fn note(&mut self, msg: Msg) {
@@ -207,7 +221,7 @@ impl Reducible for Work {
                 let session = Session::begin(drill.job.clone()).into();
                 next.running = Some(Running { head, drill, session, restored: 0, found: false });
                 next.opening = false;
-                next.ongoing = None;
+                next.nothing_goes_on();
                 next.desk = Desk { units: next.desk.units, ..Desk::default() };
                 next.broken = None;
                 next.unopened = None;
@@ -228,14 +242,11 @@ impl Reducible for Work {
                 let done = running.session.log.len() as u32;
                 next.desk.ticks.retain(|step| *step <= done);
                 next.running = Some(running);
-                next.ongoing = None;
+                next.nothing_goes_on();
                 next.broken = None;
             }
-            Msg::Do(action) => next.act(&action),
-            Msg::Waited(session) => {
-                next.ongoing = None;
-                next.be(session);
-            }
+            Msg::Do(action) => next.act(action),
+            Msg::Waited(session) => next.waited(session),
             Msg::Kept(keeping) => next.keeping = keeping,
             Msg::Speak(language) => next.language = language,
             Msg::Rest(rest) => next.rest = rest,
@@ -277,9 +288,15 @@ mod tests {
         let (clock, share) = ongoing.seen().unwrap();
         assert!((clock / 60.0 - 130.0).abs() < 0.01 && share < 0.4, "{clock} {share}");
         // Whoever does something meanwhile does it after the wait.
-        let after = long.clone().reduce(Msg::Do(Action::TellHousehold));
-        assert!(after.ongoing.is_none() && ongoing.seen().is_none());
-        assert_eq!(log(&after), [hour, four, Action::TellHousehold]);
+        let after = long.clone().reduce(Msg::Do(Action::TellHousehold)).reduce(Msg::Do(four.clone()));
+        assert!(ongoing.seen().is_some());
+        assert_eq!(log(&after).len(), 1);
+        let after = after.reduce(Msg::Waited(ongoing.go_on(|| true).unwrap().into()));
+        assert_eq!(log(&after), [hour, four.clone(), Action::TellHousehold]);
+        let session = after.ongoing.clone().unwrap().go_on(|| true).unwrap();
+        let after = after.reduce(Msg::Waited(session.into()));
+        assert!(after.ongoing.is_none() && after.then.is_empty());
+        assert_eq!(log(&after).last(), Some(&four));
     }
 
     #[test]

@@ -81,7 +81,7 @@ impl HadItBeen {
     }
 
     /// What was found so far.
-    pub fn found(self) -> Vec<Instead> {
-        self.found
+    pub fn found(&self) -> &[Instead] {
+        &self.found
     }
 }

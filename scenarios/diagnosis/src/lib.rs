@@ -50,5 +50,5 @@ pub fn had_it_been(
 ) -> Vec<Instead> {
     let mut asked = HadItBeen::new(job, truth, beside, log, step);
     while asked.turn() {}
-    asked.found()
+    asked.found().to_vec()
 }

@@ -5,7 +5,7 @@ mod picture;
 mod steps;
 
 pub use ladder::{Ladder, Part, Path, Piece, Rails, Stand};
-pub use picture::{LAYERS, Picture, Sample, picture};
+pub use picture::{LAYERS, Meanwhile, Picture, Sample, picture};
 pub use steps::{Moment, Phase, Told, letter};
 
 use bench::Session;

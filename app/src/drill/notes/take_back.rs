@@ -2,10 +2,10 @@
 
 use yew::prelude::*;
 
-use crate::away::Folding;
 use crate::begin;
 use crate::said::use_voice;
 use crate::store::{World, use_work};
+use crate::turns::Turns;
 
 /// The world.
 #[derive(Properties, PartialEq)]
@@ -19,7 +19,7 @@ pub struct Props {
 pub fn TakeBack(props: &Props) -> Html {
     let voice = use_voice();
     let work = use_work();
-    let folding = use_mut_ref(|| None::<Folding>);
+    let folding = use_mut_ref(|| None::<Turns>);
     let back = work.running.as_ref().map_or(0, |running| running.head.practice.taken_back);
     let onclick = {
         let (work, slot) = (work.clone(), folding);

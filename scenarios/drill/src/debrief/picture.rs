@@ -79,38 +79,84 @@ impl Picture {
 /// Samples the states on the way. A long act is let run again in slices on a copy, for the picture alone.
 pub fn picture(states: &[Session]) -> Picture {
     let Some(first) = states.first() else { return Picture::default() };
-    let mut picture = Picture { ladder: Ladder::of(&first.home.plant), samples: Vec::new() };
-    picture.take(&first.home, first.clock, 0);
-    let pairs = || states.windows(2).zip(1_u32..);
-    let waited: f64 = pairs().filter_map(|(pair, _)| waits(pair)).map(Seconds::get).sum();
-    let apart = Seconds((waited / MOST).max(APART.get()));
-    for (pair, step) in pairs() {
-        let [before, after] = pair else { continue };
-        if let Some(took) = waits(pair) {
-            picture.between(before, took, apart, step);
+    let mut picture = Picture::of(first);
+    let pairs = || states.iter().zip(states.iter().skip(1)).zip(1_u32..);
+    let waited: f64 = pairs().filter_map(|((before, after), _)| waits(before, after)).map(Seconds::get).sum();
+    for ((before, after), step) in pairs() {
+        if let Some(took) = waits(before, after) {
+            let mut meanwhile = Meanwhile::new(before, took, apart(Seconds(waited)), step);
+            while meanwhile.sample(&mut picture) {}
         }
-        picture.take(&after.home, after.clock, step);
+        picture.and(after, step);
     }
     picture
 }
 
+/// Time between two samples of all that was waited.
+fn apart(waited: Seconds) -> Seconds {
+    Seconds((waited.get() / MOST).max(APART.get()))
+}
+
 /// How long nothing but time passed from one state to the next. Other acts change the house at a moment of their
 /// own.
-fn waits(pair: &[Session]) -> Option<Seconds> {
-    let [before, after] = pair else { return None };
+fn waits(before: &Session, after: &Session) -> Option<Seconds> {
     let action = &after.log.last()?.action;
     matches!(action, Action::Wait { .. } | Action::WaitForCutOut).then(|| after.clock - before.clock)
 }
 
-impl Picture {
-    fn between(&mut self, before: &Session, took: Seconds, apart: Seconds, step: u32) {
+/// Time that passed between two states, let pass again on a copy, a slice at a time.
+#[derive(Clone, Debug)]
+pub struct Meanwhile {
+    home: Home,
+    began: Seconds,
+    slice: Seconds,
+    slices: u32,
+    passed: u32,
+    step: u32,
+}
+
+impl Meanwhile {
+    /// Of a film that goes on act by act; `None` where it was not time that passed.
+    pub fn of(before: &Session, after: &Session, step: u32) -> Option<Self> {
+        let took = waits(before, after)?;
+        Some(Self::new(before, took, apart(took), step))
+    }
+
+    fn new(before: &Session, took: Seconds, apart: Seconds, step: u32) -> Self {
         let slices = (took / apart).ceil().max(1.0);
-        let slice = took / slices;
-        let mut home = before.home.clone();
-        for i in 1..slices as u32 {
-            home.plant.advance(slice);
-            self.take(&home, before.clock + slice * f64::from(i), step);
+        Self {
+            home: before.home.clone(),
+            began: before.clock,
+            slice: took / slices,
+            slices: slices as u32,
+            passed: 0,
+            step,
         }
+    }
+
+    /// Takes the next sample on the way into a picture. Whether there was one.
+    pub fn sample(&mut self, picture: &mut Picture) -> bool {
+        if self.passed + 1 >= self.slices {
+            return false;
+        }
+        self.passed += 1;
+        self.home.plant.advance(self.slice);
+        picture.take(&self.home, self.began + self.slice * f64::from(self.passed), self.step);
+        true
+    }
+}
+
+impl Picture {
+    /// A state to begin with.
+    pub fn of(first: &Session) -> Self {
+        let mut picture = Self { ladder: Ladder::of(&first.home.plant), samples: Vec::new() };
+        picture.take(&first.home, first.clock, 0);
+        picture
+    }
+
+    /// The end of an act.
+    pub fn and(&mut self, after: &Session, step: u32) {
+        self.take(&after.home, after.clock, step);
     }
 
     fn take(&mut self, home: &Home, at: Seconds, step: u32) {
