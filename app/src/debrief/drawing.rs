@@ -2,11 +2,11 @@
 
 use std::rc::Rc;
 
-use gloo::events::EventListener;
-use gloo::render::request_animation_frame;
 use gloo::timers::callback::Timeout;
 use quantity::Seconds;
-use web_sys::HtmlElement;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
+use web_sys::{HtmlElement, ResizeObserver};
 use yew::prelude::*;
 
 use super::markers::Markers;
@@ -43,8 +43,8 @@ pub struct Props {
     pub sheet: Rc<Sheet>,
     /// The chosen sample.
     pub at: usize,
-    /// The page shows this section: where sections change places, it is laid out only then.
-    pub shown: bool,
+    /// The step whose marker is the chosen one.
+    pub step: u32,
     /// Told a step to look at.
     pub onstep: Callback<u32>,
 }
@@ -54,7 +54,7 @@ pub struct Props {
 pub fn Drawing(props: &Props) -> Html {
     let voice = use_voice();
     let frame = use_node_ref();
-    let measured = use_width(&frame, props.shown);
+    let measured = use_width(&frame);
     let width = measured.unwrap_or(AT_FIRST);
     let narrow = width < NARROW;
     let axis = Axis {
@@ -74,20 +74,23 @@ pub fn Drawing(props: &Props) -> Html {
         })
         .collect();
     let height = bottom + TIME;
+    let area = format!("0 0 {width:.0} {height:.0}");
     let said = voice.filled("debrief-drawing", &[("steps", (sheet.steps.len() as u32).into())]);
     let now = sheet.picture.samples.get(props.at);
-    let step = now.map_or(0, |one| one.step);
     html! {
         <div class="film" ref={frame}>
-            <svg viewBox={format!("0 0 {width:.0} {height:.0}")} width={format!("{width:.0}")} height={format!("{height:.0}")} role="group" aria-label={said}>
+            <svg viewBox={area.clone()} width={format!("{width:.0}")} height={format!("{height:.0}")} role="group" aria-label={said}>
                 if measured.is_some() {
                     <Water sheet={sheet.clone()} {axis} top={MARKERS} height={WATER} />
-                    <Markers sheet={sheet.clone()} {axis} top={MARKERS} {bottom} {step} {narrow} onstep={props.onstep.clone()} />
+                    <Markers sheet={sheet.clone()} {axis} top={MARKERS} {bottom} step={props.step} {narrow} onstep={props.onstep.clone()} />
                     { plots }
                     { time_axis(&axis, bottom + 18.0) }
-                    if let Some(now) = now {
-                        { stroke("cursor", format!("M{:.1} {MARKERS}V{bottom:.1}", axis.x(now.at))) }
-                    }
+                }
+            </svg>
+            // By itself, so that nothing else is laid out and drawn again as it moves.
+            <svg class="over" viewBox={area} aria-hidden="true">
+                if let Some(now) = now.filter(|_| measured.is_some()) {
+                    { stroke("cursor", format!("M{:.1} {MARKERS}V{bottom:.1}", axis.x(now.at))) }
                 }
             </svg>
         </div>
@@ -105,25 +108,33 @@ fn time_axis(axis: &Axis, y: f64) -> Html {
         .collect()
 }
 
-/// The width of the frame, followed while the window changes and whenever `again` does; nothing until it has been laid
-/// out, so that no drawing is made twice.
+/// The width of the frame, followed as it changes; nothing until the page has laid it out, so that no drawing is made
+/// twice, and where it does not show it.
 #[hook]
-pub fn use_width<T: PartialEq + 'static>(frame: &NodeRef, again: T) -> Option<f64> {
+pub fn use_width(frame: &NodeRef) -> Option<f64> {
     let width = use_state_eq(|| None);
     let (frame, set) = (frame.clone(), width.setter());
-    use_effect_with(again, move |_| {
-        let measure = Rc::new(move || {
-            if let Some(frame) = frame.cast::<HtmlElement>().filter(|frame| frame.client_width() > 0) {
-                set.set(Some(f64::from(frame.client_width()).max(LEAST)));
+    use_effect_with((), move |()| {
+        let frame = frame.cast::<HtmlElement>();
+        let watched = frame.clone();
+        // Told right after the page was laid out: asking for it at any other time would have it laid out once more.
+        let seen = Closure::<dyn Fn()>::new(move || {
+            let wide = watched.as_ref().map_or(0, |frame| frame.client_width());
+            if wide > 0 {
+                let set = set.clone();
+                Timeout::new(0, move || set.set(Some(f64::from(wide).max(LEAST)))).forget();
             }
         });
-        // Right after the frame, which has laid it out.
-        let first = request_animation_frame({
-            let measure = measure.clone();
-            move |_| drop(Timeout::new(0, move || measure()).forget())
-        });
-        let listener = EventListener::new(&gloo::utils::window(), "resize", move |_| measure());
-        move || drop((first, listener))
+        let observer = ResizeObserver::new(seen.as_ref().unchecked_ref()).ok();
+        if let Some((observer, frame)) = observer.as_ref().zip(frame) {
+            observer.observe(&frame);
+        }
+        move || {
+            if let Some(observer) = observer {
+                observer.disconnect();
+            }
+            drop(seen);
+        }
     });
     *width
 }

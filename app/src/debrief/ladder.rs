@@ -36,8 +36,8 @@ pub struct Props {
     pub sheet: Rc<Sheet>,
     /// The chosen sample.
     pub at: usize,
-    /// The page shows it.
-    pub shown: bool,
+    /// The sample that is told in words.
+    pub told: usize,
 }
 
 /// The ladder with its key and what it says in words.
@@ -45,7 +45,7 @@ pub struct Props {
 pub fn LadderView(props: &Props) -> Html {
     let voice = use_voice();
     let frame = use_node_ref();
-    let width = use_width(&frame, props.shown);
+    let width = use_width(&frame);
     let sheet = &props.sheet;
     let Some(width) = width.map(|width| width.clamp(NARROWEST, WIDEST)) else {
         return html! { <section class="ladder" ref={frame} /> };
@@ -64,7 +64,8 @@ pub fn LadderView(props: &Props) -> Html {
         drawn.rails(&voice, rails);
     }
     let Drawn { y: height, ink, dots, .. } = drawn;
-    let said = voice.filled("debrief-ladder", &[("clock", clock(sheet, now.at).into())]);
+    let Some(told) = sheet.picture.samples.get(props.told) else { return html! {} };
+    let said = voice.filled("debrief-ladder", &[("clock", clock(sheet, told.at).into())]);
     let key = |class: &'static str, id: &str| {
         html! {
             <span>
@@ -84,7 +85,7 @@ pub fn LadderView(props: &Props) -> Html {
                 { key("live", "debrief-ladder-live") }
                 { key("runs", "debrief-ladder-runs") }
             </p>
-            <ul>{ for in_words(&voice, sheet, &now.path).into_iter().map(|one| html! { <li>{ one }</li> }) }</ul>
+            <ul>{ for in_words(&voice, sheet, &told.path).into_iter().map(|one| html! { <li>{ one }</li> }) }</ul>
         </section>
     }
 }

@@ -74,10 +74,17 @@ pub fn use_sheet(attempt: Rc<Attempt>, ended: Option<World>) -> Reading {
     {
         let set = judged.setter();
         use_effect_with((attempt.clone(), *stopped), move |(attempt, stopped)| {
-            let folding = Rc::new(RefCell::new(None));
+            let (asked, folding) = (Rc::new(RefCell::new(None)), Rc::new(RefCell::new(None)));
             let told = judge(attempt.clone(), ended, set, folding.clone());
-            let asked = (!stopped).then(|| away::ask(Task::Debrief(attempt.write()), told));
-            move || drop((asked, folding.take()))
+            // In a turn of its own: the page has just changed.
+            let asking = (!stopped).then(|| {
+                let (asked, attempt) = (asked.clone(), attempt.clone());
+                Turns::after(0, move |_| {
+                    asked.replace(Some(away::ask(Task::Debrief(attempt.write()), told.clone())));
+                    false
+                })
+            });
+            move || drop((asking, asked.take(), folding.take()))
         });
     }
     let sheet = use_memo(((*judged).clone(), units, language, attempt), |(judged, units, _, attempt)| {

@@ -38,7 +38,7 @@ pub struct Props {
 pub fn Strip(props: &Props) -> Html {
     let voice = use_voice();
     let frame = use_node_ref();
-    let measured = use_width(&frame, props.shown);
+    let measured = use_width(&frame);
     let width = measured.unwrap_or_default();
     let Props { sheet, at, onat, shown } = props;
     let sheet = sheet.clone();

@@ -17,7 +17,7 @@ use super::steps::Steps;
 use super::strip::Strip;
 use super::tabs::{DebriefTabs, Tab};
 use super::verdict::VerdictCard;
-use crate::shell::{use_frames, use_later, use_rest};
+use crate::shell::{use_frames, use_half_a_pace_later, use_paced, use_rest};
 
 /// Frames in which a debrief is drawn.
 const PARTS: usize = 11;
@@ -40,9 +40,12 @@ pub struct Props {
 pub fn SheetView(props: &Props) -> Html {
     let sheet = &props.sheet;
     let at = use_state(|| sheet.picture.after(sheet.opening_step()));
-    // While a hand runs along the strip the plots follow at once, the replay a turn later, the words when it rests.
-    let later = use_later(*at);
-    let step = use_rest(sheet.picture.samples.get(*at).map_or(0, |one| one.step));
+    // While a hand runs along the strip the plots follow at once, figures and replay keep pace, and the words
+    // follow when it rests.
+    let replayed = use_paced(*at);
+    let live = use_half_a_pace_later(replayed);
+    let rested = use_rest(*at);
+    let step = sheet.picture.samples.get(rested).map_or(0, |one| one.step);
     let tab = use_state(Tab::default);
     // Always the same ones, so that what hears of none of it is not drawn again while the job is moved along.
     let told = use_memo((at.setter(), tab.setter(), sheet.clone()), told);
@@ -66,12 +69,12 @@ pub fn SheetView(props: &Props) -> Html {
                     { part(2, &|| html! { <Sayings sheet={sheet.clone()} onstep={to_inside.clone()} /> }) }
                 </div>
                 <div class="part inside-part">
-                    { part(3, &|| html! { <Drawing sheet={sheet.clone()} at={*at} {shown} onstep={onstep.clone()} /> }) }
-                    { part(4, &|| html! { <Figures sheet={sheet.clone()} at={*at} /> }) }
+                    { part(3, &|| html! { <Drawing sheet={sheet.clone()} at={*at} {step} onstep={onstep.clone()} /> }) }
+                    { part(4, &|| html! { <Figures sheet={sheet.clone()} at={replayed} /> }) }
                 </div>
                 <div class="part replay-part">
-                    { part(6, &|| html! { <Section sheet={sheet.clone()} at={later} /> }) }
-                    { part(7, &|| html! { <LadderView sheet={sheet.clone()} at={later} {shown} /> }) }
+                    { part(6, &|| html! { <Section sheet={sheet.clone()} at={replayed} /> }) }
+                    { part(7, &|| html! { <LadderView sheet={sheet.clone()} at={live} told={rested} /> }) }
                 </div>
                 <div class="part look-part">
                     { part(5, &|| html! { <Inspector sheet={sheet.clone()} {step} onstep={onstep.clone()} onfrom={props.onfrom.clone()} /> }) }

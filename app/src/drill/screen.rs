@@ -22,9 +22,16 @@ use crate::shell::{Footer, Live, Top, use_later};
 use crate::store::{Tab, use_work};
 use crate::text;
 
+/// How the page stands to the drill.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// Another page comes next turn: what stands beside the bench is cleared away already.
+    pub parting: bool,
+}
+
 /// A drill under way, or words when there is none.
 #[component]
-pub fn Drill() -> Html {
+pub fn Drill(props: &Props) -> Html {
     let work = use_work();
     use_top_of_section(work.desk.tab, work.desk.at);
     let later = use_later(work.session().cloned());
@@ -55,8 +62,10 @@ pub fn Drill() -> Html {
             <main id="main" class="columns" tabindex="-1">
                 <h1 class="unseen">{ text::THE_JOB }</h1>
                 <section class="left" aria-label={text::LEFT}>
-                    <Call session={beside.clone()} known={known.clone()} />
-                    <Log session={beside.clone()} />
+                    if !props.parting {
+                        <Call session={beside.clone()} known={known.clone()} />
+                        <Log session={beside.clone()} />
+                    }
                 </section>
                 <section class="bench" aria-label={text::BENCH}>
                     <div class="drawing" id="whole-drawing" tabindex="-1">
@@ -66,11 +75,13 @@ pub fn Drill() -> Html {
                     <PlacePanel session={session.clone()} known={known.clone()} />
                 </section>
                 <section class="right" aria-label={text::RIGHT}>
-                    <Meter session={session.clone()} />
-                    <Kit session={beside.clone()} />
-                    <PocketCard />
-                    <Suspects session={beside.clone()} />
-                    <FindingForm session={beside} />
+                    if !props.parting {
+                        <Meter session={session.clone()} />
+                        <Kit session={beside.clone()} />
+                        <PocketCard />
+                        <Suspects session={beside.clone()} />
+                        <FindingForm session={beside} />
+                    }
                 </section>
             </main>
             <div class="foot">

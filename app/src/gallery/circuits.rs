@@ -55,7 +55,7 @@ pub fn sheet(voice: &Voice, home: Home, acts: &str) -> Option<Rc<Sheet>> {
 pub fn Circuits() -> Html {
     let voice = use_voice();
     let one = |caption: String, home: Home| {
-        let inside = sheet(&voice, home, "[]").map(|sheet| html! { <LadderView {sheet} at=0 shown=true /> });
+        let inside = sheet(&voice, home, "[]").map(|sheet| html! { <LadderView {sheet} at=0 told=0 /> });
         frame(caption, inside.unwrap_or_default())
     };
     let calling = |home: &mut Home, [upper, lower]: [bool; 2]| {

@@ -71,7 +71,7 @@ pub fn Jobs() -> Html {
                 <>
                     <figure class="wide-frame">
                         <figcaption>{ format!("{model}, plots and figures") }</figcaption>
-                        <Drawing sheet={sheet.clone()} {at} shown=true onstep={nothing.clone()} />
+                        <Drawing sheet={sheet.clone()} {at} {step} onstep={nothing.clone()} />
                         <Figures sheet={sheet.clone()} {at} />
                         <Strip sheet={sheet.clone()} {at} shown=true onat={moved.clone()} />
                     </figure>

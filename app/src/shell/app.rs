@@ -16,12 +16,16 @@ use crate::sources::Sources;
 use crate::store::{Rest, WorkProvider};
 use crate::text;
 
-use super::{Reference, coming};
+use super::{Reference, coming, use_later};
 
 /// The whole page.
 #[component]
 pub fn App() -> Html {
-    let address = use_address();
+    let asked = use_address();
+    // A drill under way is a screenful: it is cleared away in two turns.
+    let before = use_later(asked.clone());
+    let parting = before.route == Route::Drill && asked.route != Route::Drill;
+    let address = if parting { before } else { asked };
     #[cfg(debug_assertions)]
     if let Some(group) = crate::gallery::asked() {
         return html! { <WorkProvider><Title route={address.route} /><crate::gallery::Gallery {group} /></WorkProvider> };
@@ -30,7 +34,7 @@ pub fn App() -> Html {
     let page = match address.route {
         Route::Doors => html! { <Doors /> },
         Route::Drill if !address.rest.is_empty() => html! { <Invited code={address.rest.clone()} /> },
-        Route::Drill => html! { <Drill /> },
+        Route::Drill => html! { <Drill {parting} /> },
         Route::Debrief => html! { <Debrief /> },
         Route::Instructor => html! { <Instructor /> },
         Route::Exam => html! { <ExamDoor /> },

@@ -7,6 +7,8 @@ use yew::prelude::*;
 
 /// A hand that has not moved for so long rests, in milliseconds.
 const REST_MS: u32 = 150;
+/// What keeps pace with a hand is drawn again after so many milliseconds.
+const PACE_MS: f64 = 100.0;
 
 /// A value so many milliseconds after it last changed, as asked at each change.
 #[hook]
@@ -40,6 +42,27 @@ pub fn use_rest<T: Clone + PartialEq + 'static>(now: T) -> T {
         let alone = time - last.replace(time) > f64::from(REST_MS);
         if alone { 0 } else { REST_MS }
     })
+}
+
+/// A value that keeps pace: at once where it changes alone, and so often and no oftener while a hand runs along something.
+#[hook]
+pub fn use_paced<T: Clone + PartialEq + 'static>(now: T) -> T {
+    // When it was drawn last, and when it is drawn next.
+    let drawn = use_mut_ref(|| (0.0, f64::INFINITY));
+    use_after(now, move || {
+        let time = js_sys::Date::now();
+        let (last, next) = *drawn.borrow();
+        let last = if next <= time { next } else { last };
+        let next = time.max(last + PACE_MS);
+        drawn.replace((last, next));
+        (next - time) as u32
+    })
+}
+
+/// A value half a pace later, so that not everything that keeps pace is drawn in one turn.
+#[hook]
+pub fn use_half_a_pace_later<T: Clone + PartialEq + 'static>(now: T) -> T {
+    use_after(now, || (PACE_MS / 2.0) as u32)
 }
 
 /// How many of several things are drawn by now: none at first, and so many more each turn until all are there.

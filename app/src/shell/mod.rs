@@ -22,7 +22,7 @@ pub use clear::ClearDevice;
 pub use dialog::{Dialog, DialogHandle, use_dialog};
 pub use footer::Footer;
 pub use languages::Languages;
-pub use later::{use_frames, use_later, use_rest, use_share, use_unfolded};
+pub use later::{use_frames, use_half_a_pace_later, use_later, use_paced, use_rest, use_share, use_unfolded};
 pub use live::{Live, tone};
 pub use reference::{Reference, Search, coming, has_words};
 pub use top::Top;

@@ -43,10 +43,10 @@ pub fn Inside(props: &Props) -> Html {
                 <dl class="show-figures" aria-label={voice.text("show-figures")}>
                     { for cells.map(|(head, value)| html! { <div><dt>{ head }</dt><dd>{ value }</dd></div> }) }
                 </dl>
-                <LadderView sheet={sheet.clone()} {at} shown=true />
+                <LadderView sheet={sheet.clone()} {at} told={at} />
             </div>
             <div class="show-film">
-                <Drawing {sheet} {at} shown=true onstep={Callback::noop()} />
+                <Drawing {sheet} {at} step={now.step} onstep={Callback::noop()} />
             </div>
         </>
     }
