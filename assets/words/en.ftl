@@ -873,7 +873,11 @@ keeping-blocked = This browser keeps nothing here (a private window, a frame or 
 keeping-full = The browser’s storage is full: what you do from now on is lost on a reload. Save the record as a file at the end.
 keeping-elsewhere = Another tab of this browser has taken a job, and that one is kept. What you do here is lost on a reload.
 keeping-unopened = A job is kept on this device, but it cannot be opened: { $why }
-keeping-broken = The kept job could not be read from step { $step } on: the steps before it were restored.
+keeping-unreadable = its record cannot be read by this page. Reload for the newest page; if that does not help, save what is there as a file.
+keeping-broken = The kept job could not be read from step { $step } on: the steps before it were restored, the rest was set aside as it is.
+unread = Of an earlier job on this device something could not be read. It is kept as it is: save it as a file for your instructor or whoever looks after the page, then clear it.
+unread-save = Save what could not be read
+unread-clear = Clear it
 
 ## The drill's screen
 
@@ -882,6 +886,7 @@ job-ask = Ask
 job-go-to = Go to
 job-plate = Rating plate
 job-log = Job log
+job-carried = Worked again from act { $step }, as practice; the record says so
 job-take-back = Take back the last act
 job-taken-back = { $count ->
     [one] { $count } act taken back; the record says so

@@ -873,7 +873,11 @@ keeping-blocked = Este navegador no guarda nada aquí (una ventana privada, un m
 keeping-full = El almacenamiento del navegador está lleno: lo que haga desde ahora se pierde al recargar. Guarde el registro como archivo al final.
 keeping-elsewhere = Otra pestaña de este navegador tomó un trabajo, y ése es el que se guarda. Lo que haga aquí se pierde al recargar.
 keeping-unopened = En este aparato hay un trabajo guardado, pero no se puede abrir: { $why }
-keeping-broken = El trabajo guardado no se pudo leer desde el paso { $step }: se recuperaron los pasos anteriores.
+keeping-unreadable = esta página no puede leer su registro. Recargue para tener la página más nueva; si no basta, guarde lo que hay como archivo.
+keeping-broken = El trabajo guardado no se pudo leer desde el paso { $step }: se recuperaron los pasos anteriores y lo demás se apartó tal como está.
+unread = De un trabajo anterior en este aparato algo no se pudo leer. Se conserva tal como está: guárdelo como archivo para su instructor o para quien cuida la página, y luego bórrelo.
+unread-save = Guardar lo que no se pudo leer
+unread-clear = Borrarlo
 
 ## La pantalla del trabajo
 
@@ -882,6 +886,7 @@ job-ask = Preguntar
 job-go-to = Ir a
 job-plate = Placa de datos
 job-log = Registro
+job-carried = Repetido desde la acción { $step }, como práctica; el registro lo dice
 job-take-back = Deshacer la última acción
 job-taken-back = { $count ->
     [one] { $count } acción deshecha; el registro lo dice

@@ -15,6 +15,7 @@ mod practice;
 mod sights;
 mod slow;
 mod spanish;
+mod unread;
 mod waits;
 mod whole_call;
 mod work;

@@ -59,6 +59,7 @@ fn acts_are_taken_back_and_a_job_is_worked_again_from_the_middle() {
     browser.wait_until("document.querySelector('.drill')");
     kept(&browser, 1);
     assert_eq!(marks(&browser), Practice { carried: 1, taken_back: 1 });
+    browser.wait_for_text("Worked again from act 1, as practice");
     // Handed in, the file says so.
     for selector in ["[data-act=hand-over-asked]", "[data-act=hand-over]", ".over a"] {
         browser.press_at(Hand::Keys, selector);

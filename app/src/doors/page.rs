@@ -10,7 +10,7 @@ use super::{Enter, Ready};
 use crate::compose::read_drill;
 use crate::route::Route;
 use crate::said::use_voice;
-use crate::shell::{Footer, Top};
+use crate::shell::{Footer, Top, Unread};
 
 /// The doors.
 #[component]
@@ -32,6 +32,7 @@ pub fn Doors() -> Html {
                 <h1>{ voice.text("page-doors-title") }</h1>
                 <p class="lead">{ voice.text("page-doors-lead") }</p>
                 <Resume />
+                <Unread />
                 <First />
                 <div class="door-grid">
                     <Practise onorder={onorder.clone()} />

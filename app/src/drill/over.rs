@@ -3,6 +3,7 @@
 use yew::prelude::*;
 
 use crate::route::Route;
+use crate::shell::Unread;
 use crate::store::use_work;
 use crate::text;
 
@@ -27,7 +28,7 @@ pub fn Over() -> Html {
                 <p class="keeping" role="alert">{ said }</p>
             }
             if let Some(step) = work.broken {
-                <p class="keeping" role="alert">{ text::broken(step) }</p>
+                <p class="keeping" role="alert">{ text::broken(step) }{ " " }<Unread brief=true /></p>
             }
         </div>
     }

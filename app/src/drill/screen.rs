@@ -18,7 +18,7 @@ use super::place::{PlacePanel, Places};
 use super::sheet::Sheet;
 use super::tabs::Tabs;
 use crate::route::Route;
-use crate::shell::{Footer, Live, Top, use_later};
+use crate::shell::{Footer, Live, Top, Unread, use_later};
 use crate::store::{Tab, use_work};
 use crate::text;
 
@@ -144,6 +144,7 @@ fn NoJob() -> Html {
                 if let Some(why) = &work.unopened {
                     <p class="warn" role="alert">{ text::unopened(why) }</p>
                 }
+                <Unread />
                 <a class="button" href={Route::Doors.href()}>{ text::TO_DOORS }</a>
             </main>
             <Footer />

@@ -2,6 +2,7 @@
 
 mod act;
 mod app;
+mod aside;
 mod busy;
 mod choice;
 mod clear;
@@ -16,6 +17,7 @@ mod top;
 
 pub use act::{Act, act_slug};
 pub use app::App;
+pub use aside::Unread;
 pub use busy::Busy;
 pub use choice::{Choice, Choices};
 pub use clear::ClearDevice;

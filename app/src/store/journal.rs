@@ -8,6 +8,7 @@ use drill::Practice;
 use serde::{Deserialize, Serialize};
 use web_sys::Storage;
 
+use super::aside::{forget_unread, set_aside};
 use super::{Desk, Keeping};
 
 /// Key of the head.
@@ -31,6 +32,10 @@ pub struct Head {
     pub practice: Practice,
 }
 
+/// The head of a job is there and cannot be read.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct Unreadable;
+
 /// A job found on the device.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Saved {
@@ -44,7 +49,7 @@ pub struct Saved {
     pub broken: Option<u32>,
 }
 
-fn storage() -> Result<Storage, Keeping> {
+pub(super) fn storage() -> Result<Storage, Keeping> {
     gloo::utils::window().local_storage().ok().flatten().ok_or(Keeping::Blocked)
 }
 
@@ -53,7 +58,7 @@ fn set(storage: &Storage, key: &str, value: &str) -> Result<(), Keeping> {
     storage.set_item(key, value).map_err(|_| Keeping::Full)
 }
 
-fn get(storage: &Storage, key: &str) -> Option<String> {
+pub(super) fn get(storage: &Storage, key: &str) -> Option<String> {
     storage.get_item(key).ok().flatten()
 }
 
@@ -65,9 +70,12 @@ fn said(result: Result<(), Keeping>) -> Keeping {
     result.err().unwrap_or(Keeping::Kept)
 }
 
-/// Begins a journal; an earlier one is cleared away.
-pub fn begin(head: &Head) -> Keeping {
+/// Begins a journal; an earlier one is cleared away, or set aside where it could not be opened.
+pub fn begin(head: &Head, unopened: bool) -> Keeping {
     said(storage().and_then(|storage| {
+        if unopened {
+            set_aside(&storage);
+        }
         clear_acts(&storage);
         set(&storage, HEAD, &serde_json::to_string(head).unwrap_or_default())
     }))
@@ -94,16 +102,28 @@ pub fn clear() -> Keeping {
         clear_acts(&storage);
         let _ = storage.remove_item(HEAD);
         let _ = storage.remove_item(DESK);
+        forget_unread();
     }))
 }
 
-/// Finds the job that was under way.
-pub fn load() -> Option<Saved> {
+/// Whether there is a job on the device, readable or not, and how its desk stands.
+pub fn kept() -> (bool, Desk) {
+    let Ok(storage) = storage() else { return Default::default() };
+    (get(&storage, HEAD).is_some(), found_desk(&storage))
+}
+
+/// Finds the job that was under way; an error where its head cannot be read. What of its acts cannot be read is set
+/// aside.
+pub fn load() -> Option<Result<Saved, Unreadable>> {
     let storage = storage().ok()?;
-    let head = found_head(&storage)?;
+    get(&storage, HEAD)?;
+    Some(found_head(&storage).ok_or(Unreadable).map(|head| found_acts(&storage, head)))
+}
+
+fn found_acts(storage: &Storage, head: Head) -> Saved {
     let mut actions = Vec::new();
     let mut broken = None;
-    while let Some(text) = get(&storage, &act_key(actions.len() + 1)) {
+    while let Some(text) = get(storage, &act_key(actions.len() + 1)) {
         match serde_json::from_str(&text) {
             Ok(action) => actions.push(action),
             Err(_) => {
@@ -112,9 +132,15 @@ pub fn load() -> Option<Saved> {
             }
         }
     }
-    forget_beyond(&storage, actions.len());
-    let desk = get(&storage, DESK).and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default();
-    Some(Saved { head, actions, desk, broken })
+    if broken.is_some() {
+        set_aside(storage);
+    }
+    forget_beyond(storage, actions.len());
+    Saved { head, actions, desk: found_desk(storage), broken }
+}
+
+fn found_desk(storage: &Storage) -> Desk {
+    get(storage, DESK).and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default()
 }
 
 fn found_head(storage: &Storage) -> Option<Head> {
@@ -127,13 +153,17 @@ fn clear_acts(storage: &Storage) {
 
 /// Removes the acts beyond a step, also those behind a gap: they must not follow what is done next.
 fn forget_beyond(storage: &Storage, step: usize) {
-    let count = storage.length().unwrap_or(0);
     let beyond = |key: &String| {
         key.strip_prefix(ACT).is_some_and(|number| number.parse::<usize>().map_or(true, |at| at > step))
     };
-    let keys: Vec<String> =
-        (0..count).filter_map(|at| storage.key(at).ok().flatten()).filter(beyond).collect();
-    for key in keys {
+    for key in keys(storage).into_iter().filter(beyond) {
         let _ = storage.remove_item(&key);
     }
+}
+
+/// The keys of the head and the acts.
+pub(super) fn keys(storage: &Storage) -> Vec<String> {
+    let count = storage.length().unwrap_or(0);
+    let ours = |key: &String| key == HEAD || key.starts_with(ACT);
+    (0..count).filter_map(|at| storage.key(at).ok().flatten()).filter(ours).collect()
 }

@@ -8,8 +8,9 @@ use bench::Session;
 use gloo::timers::callback::Timeout;
 use yew::prelude::*;
 
+use super::journal::{self, Saved, Unreadable};
 use super::work::Running;
-use super::{Desk, Head, Msg, Rest, Saved, Work, journal};
+use super::{Desk, Head, Msg, Rest, Work};
 use crate::away::{self, Answer, Task};
 use crate::begin;
 use crate::said::Speech;
@@ -91,10 +92,10 @@ pub fn use_steady() -> Steady {
 
 /// The work before anything is folded: whether the device keeps a job, and in which units it is read.
 fn first() -> Work {
-    let units = journal::load().map(|saved| saved.desk.units);
+    let (opening, desk) = journal::kept();
     Work {
-        opening: units.is_some(),
-        desk: Desk { units: units.unwrap_or_default(), ..Desk::default() },
+        opening,
+        desk: Desk { units: desk.units, ..Desk::default() },
         language: crate::text::language(),
         ..Work::default()
     }
@@ -123,7 +124,11 @@ fn use_restored(work: &WorkHandle) {
     use_effect_with((), move |()| {
         let folding = Rc::new(RefCell::new(None));
         let slot = folding.clone();
-        let asked = journal::load().map(|Saved { head, actions, desk, broken }| {
+        let found = journal::load();
+        if let Some(Err(Unreadable)) = &found {
+            work.dispatch(Msg::Unopened(crate::text::unreadable()));
+        }
+        let asked = found.and_then(Result::ok).map(|Saved { head, actions, desk, broken }| {
             let task = Task::Live(head.drill.clone());
             let told = move |answer| {
                 let made = match answer {
@@ -172,8 +177,10 @@ fn use_journal(work: &WorkHandle) {
         use_effect_with(running, move |running| {
             let turn = running.clone().map(|running| {
                 Timeout::new(0, move || {
-                    let keeping = write(&running, &mut written.borrow_mut(), &mut attempt.borrow_mut());
-                    if keeping.is_some_and(|keeping| keeping != work.keeping) {
+                    let unopened = work.unopened.is_some();
+                    let keeping =
+                        write(&running, unopened, &mut written.borrow_mut(), &mut attempt.borrow_mut());
+                    if keeping.is_some_and(|keeping| unopened || keeping != work.keeping) {
                         work.dispatch(Msg::Kept(keeping.unwrap_or_default()));
                     }
                 })
@@ -194,14 +201,19 @@ fn use_journal(work: &WorkHandle) {
 }
 
 /// Writes the steps that are not yet written; `None` when there was nothing to write.
-fn write(running: &Running, written: &mut usize, attempt: &mut Option<Head>) -> Option<super::Keeping> {
+fn write(
+    running: &Running,
+    unopened: bool,
+    written: &mut usize,
+    attempt: &mut Option<Head>,
+) -> Option<super::Keeping> {
     let mut keeping = None;
     if attempt.as_ref() != Some(&running.head) {
         *attempt = Some(running.head.clone());
         // What was found on the device stays as it is; all else is written anew.
         *written = if running.found { running.restored } else { 0 };
         if !running.found {
-            keeping = Some(journal::begin(&running.head));
+            keeping = Some(journal::begin(&running.head, unopened));
         }
     }
     for (at, entry) in running.session.log.iter().enumerate().skip(*written) {

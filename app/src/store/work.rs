@@ -224,7 +224,6 @@ impl Reducible for Work {
                 next.nothing_goes_on();
                 next.desk = Desk { units: next.desk.units, ..Desk::default() };
                 next.broken = None;
-                next.unopened = None;
             }
             Msg::Unopened(why) => {
                 next.opening = false;
@@ -247,7 +246,11 @@ impl Reducible for Work {
             }
             Msg::Do(action) => next.act(action),
             Msg::Waited(session) => next.waited(session),
-            Msg::Kept(keeping) => next.keeping = keeping,
+            // Once another job is kept, what could not be opened is set aside.
+            Msg::Kept(keeping) => {
+                next.keeping = keeping;
+                next.unopened = None;
+            }
             Msg::Speak(language) => next.language = language,
             Msg::Rest(rest) => next.rest = rest,
             Msg::Cleared => {

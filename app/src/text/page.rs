@@ -37,6 +37,9 @@ labels! {
     DEBRIEF = "job-debrief";
     CLEAR = "shell-clear";
     CLEAR_ASKED = "shell-clear-asked";
+    LEFT_UNREAD = "unread";
+    SAVE_UNREAD = "unread-save";
+    CLEAR_UNREAD = "unread-clear";
     OPENING = "job-opening";
     WAITING = "page-waiting";
     UNDER_WAY = "shell-under-way";
@@ -142,6 +145,11 @@ pub const fn keeping(keeping: Keeping) -> Option<Label> {
 /// What to say when a kept job cannot be opened.
 pub fn unopened(why: &str) -> String {
     filled("keeping-unopened", &[("why", why.into())])
+}
+
+/// Why a job whose head cannot be read cannot be opened.
+pub fn unreadable() -> String {
+    text("keeping-unreadable")
 }
 
 /// What to say when a kept job could only be read up to a step.

@@ -20,7 +20,7 @@ pub fn TakeBack(props: &Props) -> Html {
     let voice = use_voice();
     let work = use_work();
     let folding = use_mut_ref(|| None::<Turns>);
-    let back = work.running.as_ref().map_or(0, |running| running.head.practice.taken_back);
+    let practice = work.running.as_ref().map(|running| running.head.practice).unwrap_or_default();
     let onclick = {
         let (work, slot) = (work.clone(), folding);
         Callback::from(move |_| {
@@ -30,7 +30,7 @@ pub fn TakeBack(props: &Props) -> Html {
         })
     };
     let may = begin::may_take_back(&props.session);
-    if !may && back == 0 {
+    if !may && practice.is_none() {
         return html! {};
     }
     html! {
@@ -38,8 +38,13 @@ pub fn TakeBack(props: &Props) -> Html {
             if may {
                 <button type="button" data-act="take-back" {onclick}>{ voice.text("job-take-back") }</button>
             }
-            if back > 0 {
-                <span class="sub" role="status">{ voice.filled("job-taken-back", &[("count", back.into())]) }</span>
+            if practice.carried > 0 {
+                <span class="sub">{ voice.filled("job-carried", &[("step", practice.carried.into())]) }</span>
+            }
+            if practice.taken_back > 0 {
+                <span class="sub" role="status">
+                    { voice.filled("job-taken-back", &[("count", practice.taken_back.into())]) }
+                </span>
             }
         </div>
     }
