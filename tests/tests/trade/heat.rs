@@ -25,7 +25,7 @@ fn tank(gallons: f64) -> Tank {
 fn minutes(gallons: f64, watts: f64, from: f64, to: f64) -> f64 {
     let tank = tank(gallons);
     let mut state = tank.full_at(celsius(from));
-    let body = Probe { height: 0.6, lag: 0.0, coupling: 1.0, bias: 0.0, celsius: celsius(from) };
+    let body = Probe { height: 0.6, lag: 0.0, coupling: 1.0, celsius: celsius(from) };
     state.probes.push(body);
     let mut inputs = Inputs::idle(20.0, 0.0);
     inputs.inlet_height = 0.02;
