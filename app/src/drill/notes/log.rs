@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use bench::{Entry, Shown};
-use gloo::render::request_animation_frame;
+use gloo::timers::callback::Timeout;
 use plant::Layout;
 use yew::prelude::*;
 
@@ -29,13 +29,13 @@ pub fn Log(props: &Props) -> Html {
     {
         let list = list.clone();
         use_effect_with(log.len(), move |_| {
-            // With the frame, whose layout answers how tall the list is.
-            let frame = request_animation_frame(move |_| {
+            // In a turn of its own: it asks for the layout of what was just drawn, and the frame is left to paint it.
+            let turn = Timeout::new(0, move || {
                 if let Some(list) = list.cast::<web_sys::Element>() {
                     list.set_scroll_top(list.scroll_height());
                 }
             });
-            move || drop(frame)
+            move || drop(turn)
         });
     }
     let starts = props.session.job.starts_at;
