@@ -26,12 +26,18 @@ pub enum Round {
     Water,
     /// Run cold and made warm again, the dials turned: who calls when, and how far a blade lags its dial.
     Recovery,
+    /// Dead and proved, each dial down and up again and again: a contact that makes only at times.
+    Contacts,
 }
 
 /// Water that calls the lower thermostat, and shows where it turns cold.
 pub(crate) const DRAW: Volume = Volume::litres(76.0);
 /// Below the water in a warm tank: a sound thermostat snaps open.
 const DIAL_DOWN: Temperature = Temperature::fahrenheit(90.0);
+/// Above it: a sound thermostat calls.
+const DIAL_UP: Temperature = Temperature::fahrenheit(150.0);
+/// How often a contact is tried: one that makes at three of four closings misses one of these nine times in ten.
+const TRIES: usize = 8;
 /// Long enough for a drip to show on a fitting wiped dry. Common practice, no source.
 const DRIP: f64 = 15.0;
 
@@ -103,7 +109,8 @@ const TO_SHELL: [Screw; 8] =
 
 impl Round {
     /// All of them.
-    pub const ALL: [Self; 5] = [Self::Looking, Self::Running, Self::Dead, Self::Water, Self::Recovery];
+    pub const ALL: [Self; 6] =
+        [Self::Looking, Self::Running, Self::Dead, Self::Water, Self::Recovery, Self::Contacts];
 
     /// Its acts in this house. What is not there is refused alike whatever is wrong, and tells nothing.
     pub fn acts(self, home: &Home) -> Vec<Action> {
@@ -113,6 +120,7 @@ impl Round {
             Self::Dead => dead(home),
             Self::Water => water(),
             Self::Recovery => recovery::acts(home),
+            Self::Contacts => contacts(home),
         }
     }
 
@@ -214,17 +222,47 @@ fn isolated((a, b): &(Screw, Screw)) -> bool {
     ![a, b].iter().any(|screw| matches!(screw, Screw::M1 | Screw::M2))
 }
 
-fn dead(home: &Home) -> Vec<Action> {
-    let mut acts = arrive();
-    acts.extend(reset());
-    acts.push(Action::WaitForCutOut);
-    acts.push(Action::ProveMeter { on: KnownSource::Receptacle });
+/// The meter proved, every circuit of the heater off and locked.
+fn locked(home: &Home) -> Vec<Action> {
+    let mut acts = vec![Action::ProveMeter { on: KnownSource::Receptacle }];
     for circuit in [Circuit::Heater, Circuit::OffPeak, Circuit::SecondSource] {
         if let Some(slot) = home.plant.panel.slot_of(circuit) {
             let slot = u32::try_from(slot).unwrap_or(u32::MAX);
             acts.extend([Action::Breaker { slot, on: false }, Action::Lock { slot, on: true }]);
         }
     }
+    acts
+}
+
+/// Ohms of each thermostat's contacts with its leads off, time and again.
+fn contacts(home: &Home) -> Vec<Action> {
+    let mut acts = arrive();
+    acts.extend(locked(home));
+    acts.extend(inner_ends(home).map(|end| Action::Lift { end }));
+    for _ in 0..TRIES {
+        for to in [DIAL_DOWN, DIAL_UP] {
+            acts.extend(LEVELS.map(|level| Action::Dial { level, to }));
+            acts.extend(
+                [(Screw::U1, Screw::U2), (Screw::U1, Screw::U4), (Screw::D1, Screw::D2)]
+                    .map(|(a, b)| ohms(a, b)),
+            );
+        }
+    }
+    acts
+}
+
+/// Every end of a wire on a screw behind the covers.
+fn inner_ends(home: &Home) -> impl Iterator<Item = End> {
+    let leads = Wire::ALL.iter().copied().filter(|wire| home.plant.wiring.exists(*wire));
+    let inside = |end: &End| matches!(end.home().place(), Place::UpperCompartment | Place::LowerCompartment);
+    leads.flat_map(|wire| [0, 1].map(|side| End { wire, side })).filter(inside)
+}
+
+fn dead(home: &Home) -> Vec<Action> {
+    let mut acts = arrive();
+    acts.extend(reset());
+    acts.push(Action::WaitForCutOut);
+    acts.extend(locked(home));
     // On ten megohms a dead cable may show ghosts.
     acts.extend([Screw::H1, Screw::H3].map(|screw| volts(screw, Screw::Shell)));
     acts.extend([Action::ZeroLeads, ohms(Screw::Shell, Screw::Pipe)]);
@@ -234,14 +272,7 @@ fn dead(home: &Home) -> Vec<Action> {
         black: (*b).into(),
     }));
     acts.extend([Writing::StampUpper, Writing::StampLower].map(|what| Action::Read { what }));
-    let leads = Wire::ALL.iter().copied().filter(|wire| home.plant.wiring.exists(*wire));
-    let inside = |end: &End| matches!(end.home().place(), Place::UpperCompartment | Place::LowerCompartment);
-    acts.extend(
-        leads
-            .flat_map(|wire| [0, 1].map(|side| End { wire, side }))
-            .filter(inside)
-            .map(|end| Action::Lift { end }),
-    );
+    acts.extend(inner_ends(home).map(|end| Action::Lift { end }));
     acts.extend(ACROSS.iter().filter(|pair| isolated(pair)).map(|(a, b)| ohms(*a, *b)));
     acts.extend(TO_SHELL.map(|screw| ohms(screw, Screw::Shell)));
     acts.extend([Screw::UEa, Screw::LEa].map(|screw| Action::Meter {

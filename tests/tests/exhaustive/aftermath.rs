@@ -3,9 +3,10 @@
 use std::collections::BTreeMap;
 
 use bench::{Licence, Mode, Session};
-use drill::{Order, Wanted, cure, licence};
+use drill::{Drill, Order, Wanted, cure, licence};
 use plant::fault::{FaultId, Remedy};
 use plant::home::Home;
+use plant::household::{HouseholdKind, Symptom};
 use quantity::Temperature;
 use tankwright_tests::cores;
 
@@ -52,9 +53,19 @@ fn worked(order: &Order) -> Result<(), String> {
     }
     let accepted = matches!(drill.fault.id.remedy(&drill.fault.parameters), Some(Remedy::Advise(_)));
     match cure::aftermath(&drill, &end, DAYS) {
-        Some(symptom) if !accepted => Err(format!("{}: {symptom:?} within the week", story())),
+        Some(symptom) if !accepted && !after_standing(&drill, symptom) => {
+            Err(format!("{}: {symptom:?} within the week", story()))
+        }
         _ => Ok(()),
     }
+}
+
+/// In a house lived in at weekends water stands for five days. A new rod slows sulphide and rust and does not stop them:
+/// that the first of it is run off then is part of what the people are told at the end.
+fn after_standing(drill: &Drill, symptom: Symptom) -> bool {
+    let stands = drill.setting.household == HouseholdKind::Cabin;
+    stands
+        && matches!((drill.fault.id, symptom), (FaultId::F54, Symptom::Eggs) | (FaultId::F55, Symptom::Rusty))
 }
 
 /// So many drawings of each fault, on two cores: those that failed.

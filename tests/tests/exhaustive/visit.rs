@@ -89,7 +89,7 @@ impl Visit {
                     glasses.into_iter().chain(self.try_breakers()).collect()
                 }
                 Round::Water => self.draw_down(),
-                Round::Dead | Round::Recovery => Vec::new(),
+                Round::Dead | Round::Recovery | Round::Contacts => Vec::new(),
             };
             for act in before.into_iter().chain(telling_first(round.acts(&self.sound))) {
                 if self.is_done(&act) {
@@ -470,10 +470,10 @@ impl Visit {
         let wet = parts
             .iter()
             .any(|part| licence::scope_of(*part) == Scope::Piping || by_the_book::opens_tank(*part));
+        let main = if parts.contains(&PartKind::ExpansionTank) { self.main() } else { Pressure::psi(60.0) };
         if wet {
             self.acts(longer(by_the_book::drain(), plate.nominal));
         }
-        let main = self.main();
         for part in parts {
             let part = by_the_book::part(*part, &plate, rating, main);
             self.act(Action::Replace { part });
@@ -483,13 +483,14 @@ impl Visit {
         }
     }
 
-    /// House pressure as the gauge showed it.
-    fn main(&self) -> Pressure {
-        let read = self.seen.iter().find_map(|(_, shown)| match shown {
-            Shown::Pressure { now, .. } => Some(*now),
-            _ => None,
-        });
-        read.unwrap_or(Pressure::psi(60.0))
+    /// House pressure by the gauge, once an open tap has let out what heating drove up.
+    fn main(&mut self) -> Pressure {
+        let kitchen = |opening| Action::Tap { tap: Tap::Kitchen, opening };
+        self.acts([Action::Gauge { on: true }, kitchen(1.0), kitchen(0.0)]);
+        match self.act(Action::ReadGauge) {
+            Shown::Pressure { now, .. } => now,
+            _ => Pressure::psi(60.0),
+        }
     }
 
     /// The truth into the directory: each breaker by what it feeds, as switching it showed.

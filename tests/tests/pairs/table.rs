@@ -119,7 +119,7 @@ impl Table {
             self.pairs.iter().filter(|(pair, _)| !one_repair(**pair)).map(|(_, told)| told.drawn).sum();
         let mut page = format!(
             "# Which two faults can be told apart\n\nEach pair of faults was put into thirty houses of each heater that can have \
-             both, and every look, reading and wait of five rounds walked ({drawn} pairs of walks that ask for two repairs). Of \
+             both, and every look, reading and wait of six rounds walked ({drawn} pairs of walks that ask for two repairs). Of \
              {} pairs in one heater that ask for two repairs {} are told apart, by more than the meter's error, in at least 29 \
              of 30 drawings. Where a fault of a thermostat or an element may sit above or below, a drawing in which both \
              faults ask for the same part counts as one repair. Written by `cargo test --release -p tankwright-tests --test pairs \
