@@ -45,7 +45,7 @@ pub struct Row {
 pub struct Twin {
     /// Which.
     pub fault: FaultId,
-    /// How many acts tell the two apart.
+    /// How many acts tell the two apart; a contact tried again and again counts once.
     pub acts: usize,
     /// The act that tells most from each other, with what it shows here and there; `None` if none does.
     pub by: Option<(Action, Shown, Shown)>,
@@ -120,7 +120,7 @@ impl Atlas {
         let mut twins: Vec<Twin> = others()
             .map(|(one, there)| Twin {
                 fault: one.fault,
-                acts: here.told_from(there).count(),
+                acts: telling_acts(here, there),
                 by: here
                     .told_from(there)
                     .max_by_key(|t| (telling(t), std::cmp::Reverse((t.round, t.step))))
@@ -131,4 +131,11 @@ impl Atlas {
         twins.truncate(TWINS);
         Some(Page { rows, twins })
     }
+}
+
+/// How many acts tell two walks apart. A contact tried again and again counts once.
+fn telling_acts(here: &Walk, there: &Walk) -> usize {
+    let (contacts, others): (Vec<_>, Vec<_>) =
+        here.told_from(there).partition(|t| t.round == Round::Contacts);
+    others.len() + usize::from(!contacts.is_empty())
 }

@@ -50,7 +50,7 @@ fn section(text: &mut String, voice: &Voice, id: FaultId, heater: HeaterModel, p
             continue;
         }
         seen.push(&row.act);
-        let after = row.after.as_ref().map_or("as found".to_owned(), |a| act(voice, a).to_lowercase());
+        let after = row.after.as_ref().map_or("as found".to_owned(), |a| beginning_small(&act(voice, a)));
         let _ = writeln!(text, "| {} | {after} | {sound} | {faulty} | {} |", act(voice, &row.act), row.tells);
     }
     text.push_str("\n| looks like | told apart by | here | there |\n|---|---|---|---|\n");
@@ -69,6 +69,11 @@ fn section(text: &mut String, voice: &Voice, id: FaultId, heater: HeaterModel, p
             None => writeln!(text, "| {name} | nothing: one repair | | |"),
         };
     }
+}
+
+fn beginning_small(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_lowercase().chain(letters).collect()).unwrap_or_default()
 }
 
 #[test]
