@@ -76,6 +76,10 @@ const fn tells(action: &Action) -> bool {
             | Action::TryStart
             | Action::Meter { .. }
             | Action::Clamp { .. }
+            | Action::NonContact { .. }
+            | Action::TestFuse { .. }
+            | Action::Touch { .. }
+            | Action::ReliefLever { .. }
             | Action::Bucket { .. }
             | Action::Thermometer { .. }
             | Action::Plug { .. }

@@ -74,31 +74,66 @@ fn unique(words: &[String]) -> Vec<&String> {
     all
 }
 
-/// The fault most often met with each symptom.
-fn best_guess(calls: &[Heard]) -> BTreeMap<Symptom, FaultId> {
-    let mut counts: BTreeMap<(Symptom, FaultId), u32> = BTreeMap::new();
-    calls.iter().for_each(|call| *counts.entry((call.symptom, call.fault)).or_default() += 1);
-    let mut best: BTreeMap<Symptom, (FaultId, u32)> = BTreeMap::new();
-    for ((symptom, fault), count) in counts {
-        let one = best.entry(symptom).or_insert((fault, 0));
+/// The classes that a dispatcher sorts calls by, and one for what is none of them.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Class {
+    None,
+    Short,
+    Lukewarm,
+    TooHot,
+    Trips,
+    Wet,
+    Noise,
+    Smell,
+    Bill,
+    Another,
+}
+
+impl Class {
+    fn of(symptom: Symptom) -> Self {
+        match symptom {
+            Symptom::NoHot => Self::None,
+            Symptom::RunsOut | Symptom::Slow => Self::Short,
+            Symptom::Lukewarm => Self::Lukewarm,
+            Symptom::TooHot => Self::TooHot,
+            Symptom::Trips => Self::Trips,
+            Symptom::Wet | Symptom::ReliefDrips => Self::Wet,
+            Symptom::Noise => Self::Noise,
+            Symptom::Smell | Symptom::Eggs => Self::Smell,
+            Symptom::Bill => Self::Bill,
+            Symptom::Lights | Symptom::Tingle | Symptom::Rusty | Symptom::Nothing => Self::Another,
+        }
+    }
+}
+
+/// The fault most often met with each class.
+fn best_guess<C: Copy + Ord>(calls: &[Heard], class: fn(Symptom) -> C) -> BTreeMap<C, FaultId> {
+    let mut counts: BTreeMap<(C, FaultId), u32> = BTreeMap::new();
+    calls.iter().for_each(|call| *counts.entry((class(call.symptom), call.fault)).or_default() += 1);
+    let mut best: BTreeMap<C, (FaultId, u32)> = BTreeMap::new();
+    for ((class, fault), count) in counts {
+        let one = best.entry(class).or_insert((fault, 0));
         if count > one.1 {
             *one = (fault, count);
         }
     }
-    best.into_iter().map(|(symptom, (fault, _))| (symptom, fault)).collect()
+    best.into_iter().map(|(class, (fault, _))| (class, fault)).collect()
 }
 
 /// Shares named rightly in calls not trained on: by the words, and by the symptom class.
 fn shares(train: u32, test: u32) -> (f64, f64) {
     let (train, test) = (heard(0..train), heard(train..train + test));
-    let (bayes, guess) = (Bayes::of(&train), best_guess(&train));
+    let bayes = Bayes::of(&train);
+    let (classes, symptoms) = (best_guess(&train, Class::of), best_guess(&train, |symptom| symptom));
     let share = |right: &dyn Fn(&Heard) -> bool| {
         test.iter().filter(|call| right(call)).count() as f64 / test.len() as f64
     };
     let words = share(&|call| bayes.name(&call.words) == Some(call.fault));
-    let class = share(&|call| guess.get(&call.symptom) == Some(&call.fault));
+    let class = share(&|call| classes.get(&Class::of(call.symptom)) == Some(&call.fault));
+    let symptom = share(&|call| symptoms.get(&call.symptom) == Some(&call.fault));
     println!(
-        "{} calls trained on, {} tested: words name {words:.3}, the class alone {class:.3}, ratio {:.2}",
+        "{} calls trained on, {} tested: words name {words:.3}, the class alone {class:.3}, ratio {:.2}; the finer symptom \
+         alone {symptom:.3}",
         train.len(),
         test.len(),
         words / class

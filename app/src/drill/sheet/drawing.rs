@@ -12,7 +12,7 @@ use super::people::People;
 use super::pipes::Pipes;
 use super::taps::Taps;
 use crate::drill::known::Known;
-use crate::said::use_language;
+use crate::said::use_voice;
 use crate::store::World;
 use crate::text;
 
@@ -28,7 +28,7 @@ pub struct Props {
 /// The drawing.
 #[component]
 pub fn Sheet(props: &Props) -> Html {
-    use_language();
+    let wet = use_voice().text("symptom-wet");
     let Props { session, known } = props;
     let view = session.view();
     let frame = Frame::of(&session.home.plant.plate);
@@ -42,7 +42,7 @@ pub fn Sheet(props: &Props) -> Html {
             <rect x="0" y="613" width="466" height="12" fill="url(#hatch)" />
             <line x1="0" y1="613" x2="466" y2="613" class="ink" />
             if view.on_floor.is_some() {
-                <ellipse cx="248" cy="613" rx="96" ry="6" class="water" />
+                <ellipse cx="248" cy="613" rx="96" ry="6" class="water" role="img" aria-label={wet} />
             }
             <Pipes view={view.clone()} {frame} known={known.clone()} second_circuit={matches!(session.home.plant.wiring.layout, plant::Layout::OffPeak)} recirculation={session.home.plant.plumbing.recirculation} />
             if let Some(seen) = view.in_line {

@@ -1,17 +1,27 @@
 //! What a look around has found on the drawing: the return loop, the pipe of the relief valve, unions, the pan, and
 //! traces of old troubles. Nothing of it is drawn before it was looked at.
 
+use bench::Fitting;
 use plant::{Discharge, Level, Recirculation};
 use yew::prelude::*;
 
 use super::frame::{BOTTOM, Frame};
 use super::pipes::valve;
-use crate::drill::known::Found;
+use crate::drill::known::{Found, Known};
 use crate::text;
 
 /// A stroke of a class.
 fn ink(class: &'static str, way: String) -> Html {
     html! { <path {class} d={way} /> }
+}
+
+/// A drop at a fitting that was seen wet.
+pub fn drop(known: &Known, fitting: Fitting, x: f64, y: f64) -> Html {
+    html! {
+        if known.wet.get(&fitting) == Some(&true) {
+            { ink("water", format!("M{x} {y}q-9 13 0 14t0 -14Z")) }
+        }
+    }
 }
 
 /// The return loop: from the end of the hot branch by its pump, its check valve and its valve back to the drain.

@@ -2,13 +2,13 @@
 
 use std::rc::Rc;
 
-use bench::{Cover, Session};
+use bench::{Cover, Fitting, Session};
 use plant::{Layout, Level, Place};
 use yew::prelude::*;
 
 use super::Spot;
-use super::found::{pan, soot, streak};
-use super::frame::{Frame, MIDDLE};
+use super::found::{drop, pan, soot, streak};
+use super::frame::{BOTTOM, Frame, MIDDLE};
 use crate::drill::known::{Found, Known};
 use crate::said::use_language;
 use crate::store::World;
@@ -33,6 +33,7 @@ pub fn Heater(props: &Props) -> Html {
     html! {
         <>
             { outline(&frame, &known.found) }
+            { drop(known, Fitting::BottomRim, MIDDLE, BOTTOM - 1.0) }
             { inside(&frame, plate.has(Level::Lower)) }
             { junction_box(session, frame.top) }
             { compartment(session, known, &frame, Level::Upper) }
@@ -87,9 +88,9 @@ fn junction_box(session: &Session, top: f64) -> Html {
 }
 
 fn compartment(session: &Session, known: &Known, frame: &Frame, level: Level) -> Html {
-    let (place, cover) = match level {
-        Level::Upper => (Place::UpperCompartment, Cover::Upper),
-        Level::Lower => (Place::LowerCompartment, Cover::Lower),
+    let (place, cover, flange) = match level {
+        Level::Upper => (Place::UpperCompartment, Cover::Upper, Fitting::UpperElement),
+        Level::Lower => (Place::LowerCompartment, Cover::Lower, Fitting::LowerElement),
     };
     let layout = session.home.plant.wiring.layout;
     let y = frame.cover_top(level);
@@ -111,7 +112,12 @@ fn compartment(session: &Session, known: &Known, frame: &Frame, level: Level) ->
                     { soot(&known.found, level, 250.0, y + height * 0.7) }
                     <circle cx="238" cy={element.to_string()} r="4.5" class="screw" />
                     <circle cx="258" cy={element.to_string()} r="4.5" class="screw" />
+                    { drop(known, flange, 248.0, element + 3.0) }
                     if let Some(proud) = button {
+                        // It stands out of its collar.
+                        if proud {
+                            <circle cx="248" cy={at(height * 0.23)} r="10" class="ink" />
+                        }
                         <circle cx="248" cy={at(height * 0.23)} r={if proud { "7" } else { "5" }} class="reset" />
                     }
                 } else {

@@ -2,14 +2,15 @@
 
 use std::rc::Rc;
 
+use bench::Fitting;
 use bench::view::View;
 use plant::{Place, Recirculation};
 use yew::prelude::*;
 
 use super::Spot;
-use super::found::{discharge, return_loop, unions};
+use super::found::{discharge, drop, return_loop, unions};
 use super::frame::Frame;
-use crate::drill::known::{Found, Known};
+use crate::drill::known::Known;
 use crate::said::use_language;
 use crate::text;
 
@@ -61,8 +62,9 @@ pub fn Pipes(props: &Props) -> Html {
                     <rect x="112" y="16" width="26" height="14" rx="7" class="card" />
                 }
             </Spot>
-            { relief(view, frame, found) }
-            { drain(view, frame.right()) }
+            { for [216.0, 280.0].map(|x| drop(known, Fitting::Nipples, x, shoulder - 6.0)) }
+            { relief(view, frame, known) }
+            { drain(view, frame.right(), known) }
         </>
     }
 }
@@ -72,7 +74,7 @@ const RELIEF_WORDS: f64 = 372.0;
 /// From the relief valve's body to the middle of its pipe.
 const DISCHARGE: f64 = 36.0;
 
-fn relief(view: &View, frame: &Frame, found: &Found) -> Html {
+fn relief(view: &View, frame: &Frame, known: &Known) -> Html {
     let (x, y) = (frame.right() - 4.0, frame.relief());
     let lever =
         if view.lever { format!("M{} {y}l17 -24", x + 13.0) } else { format!("M{} {y}v-14h23", x + 13.0) };
@@ -82,7 +84,7 @@ fn relief(view: &View, frame: &Frame, found: &Found) -> Html {
     let top = words - 26.0;
     html! {
         <Spot place={Place::Relief} area={(x - 6.0, top, 457.0 - x, y + 26.0 - top)}>
-            { discharge(found, x + 26.0, y + 12.0) }
+            { discharge(&known.found, x + 26.0, y + 12.0) }
             if view.relief_runs {
                 <path class="running" d={format!("M{} 590V612", x + 36.0)} />
             }
@@ -91,13 +93,14 @@ fn relief(view: &View, frame: &Frame, found: &Found) -> Html {
             }
             <rect x={x.to_string()} y={y.to_string()} width="26" height="22" class="card" />
             <path class="ink" d={lever} />
+            { drop(known, Fitting::ReliefValve, x + 8.0, y + 20.0) }
             <text x={beside.clone()} y={(words - 4.0).to_string()} class="lab">{ text::RELIEF_SHORT }</text>
             <text x={beside} y={(words + 12.0).to_string()} class="sub">{ text::relief(view) }</text>
         </Spot>
     }
 }
 
-fn drain(view: &View, right: f64) -> Html {
+fn drain(view: &View, right: f64, known: &Known) -> Html {
     let x = right + 6.0;
     html! {
         <Spot place={Place::Drain} area={(x - 22.0, 560.0, 442.0 - x, 52.0)}>
@@ -105,10 +108,12 @@ fn drain(view: &View, right: f64) -> Html {
             if view.hose {
                 <path class="hose" d={format!("M{} 596q2 14 20 14h90", x + 14.0)} />
             }
-            if view.drain_flow.get() > 0.0 && !view.hose {
-                <path class="running" d={format!("M{} 596V612", x + 14.0)} />
+            if view.drain_flow.get() > 0.0 {
+                // From the end of the hose, or to the floor.
+                <path class="running" d={if view.hose { format!("M{} 610h16", x + 124.0) } else { format!("M{} 596V612", x + 14.0) }} />
             }
             { valve(x, 584.0, 13.0, view.drain_valve) }
+            { drop(known, Fitting::DrainValve, x, 597.0) }
             <text x="374" y="576" class="lab">{ text::DRAIN_SHORT }</text>
             <text x="374" y="591" class="sub">{ text::drain(view) }</text>
             <text x="374" y="605" class="sub">{ text::hose(view) }</text>

@@ -27,6 +27,7 @@ pub fn Spot(props: &Props) -> Html {
     let (x, y, width, height) = props.area;
     let here = work.desk.at == Some(props.place);
     let place = props.place;
+    let seen = format!("seen-{}", place.name());
     let go = Callback::from(move |()| go(&work, place));
     let onclick = {
         let go = go.clone();
@@ -38,12 +39,14 @@ pub fn Spot(props: &Props) -> Html {
             role="button"
             tabindex="0"
             aria-label={text::place(place)}
+            aria-describedby={seen.clone()}
             aria-current={here.then_some("location")}
             data-place={place.name()}
             {onclick}
             onkeydown={hot_keys(go)}
         >
-            { props.children.clone() }
+            // A button's own texts are not read out: they are its description.
+            <g id={seen}>{ props.children.clone() }</g>
             <rect
                 class="hit"
                 x={x.to_string()}
