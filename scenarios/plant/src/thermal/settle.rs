@@ -74,7 +74,10 @@ impl Plant {
             self.fill_with_air();
         }
         let ways = Ways::of(self);
-        let lacking = ways.content(self.plumbing.pressure.get()) - ways.cold;
+        let pressure = self.plumbing.pressure.get();
+        // What the last step warmed or cooled still stands in a full tank, over its size or short of it.
+        let lacking =
+            if ways.has_void() { ways.content(pressure) - ways.cold } else { ways.lacking(pressure) };
         if lacking.abs() > SLACK.get() {
             let h = water::enthalpy(self.plumbing.inlet.to_celsius());
             let mass = lacking / water::specific_volume(h);

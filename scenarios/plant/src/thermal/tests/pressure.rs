@@ -41,6 +41,43 @@ fn relief_opens_at_its_setting_from_cold() {
     }
 }
 
+/// However a heating is cut into calls, be each a single step of the tank, a shut system gains the same pressure and
+/// no water; and so it cools.
+#[test]
+fn pressure_changes_alike_however_time_is_cut() {
+    let gained = |heater, from: f64, on: bool, call: f64| {
+        let mut plant = cold(heater, Temperature::fahrenheit(from));
+        plant.plumbing.closed = true;
+        if !on {
+            plant.panel.breakers.iter_mut().for_each(|breaker| breaker.handle = crate::Handle::Off);
+        }
+        let (start, water) = (plant.plumbing.pressure.to_psi(), held(&plant));
+        let mut left = 120.0;
+        while left > 1e-9 {
+            plant.advance(Seconds(call));
+            left -= call;
+        }
+        assert!(
+            (held(&plant) - water - plant.plumbing.ledger.main.mass.get()).abs() < 1e-6,
+            "{heater}: water"
+        );
+        plant.plumbing.pressure.to_psi() - start
+    };
+    for &heater in crate::HeaterModel::ALL {
+        for (from, on) in [(60.0, true), (100.0, true), (118.0, false)] {
+            let whole = gained(heater, from, on, 120.0);
+            for call in [60.0, 30.0, 24.0, 20.0, 15.0, 12.0, 10.0, 8.0, 5.0, 2.0, 1.0] {
+                let found = gained(heater, from, on, call);
+                let apart = (found - whole).abs();
+                assert!(
+                    apart < 0.002 * whole.abs() + 0.002,
+                    "{heater} from {from} °F in calls of {call} s: {found} psi, {whole} in one"
+                );
+            }
+        }
+    }
+}
+
 /// Trade sheet 5.7 (published method): with a tank sized for it the peak stays below 135 psi.
 #[test]
 fn expansion_tank_keeps_it_down() {
