@@ -18,7 +18,7 @@ TOLERANCE = {
     "joint": 2e-6,  # K; a rise under 0.01 K is set to nothing, see COLD
     "contact": 2e-6,  # K
     "breaker": 1e-7,  # of a trip
-    "trip": 2e-4,  # s
+    "trip": 1e-6,  # s
     "sheath": 1.5,  # K of 1300: steps of 0.25 s with loss taken at their beginning, 10 s while cooling
     "limit": 0.8,  # K: a joint that warms by 0.9 K/s is followed in steps of 15 s, half a step late
 }

@@ -37,7 +37,9 @@ fn minutes(gallons: f64, watts: f64, from: f64, to: f64) -> f64 {
 }
 
 /// 4.2 and case 15, published (a distributor's recovery table, 90 °F rise, full efficiency; it truncates): every
-/// row. The table counts 8.33 lb/gal and 1 Btu/(lb·°F); the water that is heated here keeps to its own.
+/// row. The table counts 8.33 lb/gal and 1 Btu/(lb·°F), water at 60 °F; what is heated here keeps to its own between 50
+/// and 140 °F, 0.36 % less a gallon (4.1, published: LBNL HES documentation, 8.293 752 lb/gal and 1.000 743), and is
+/// brought to the table's water before it is compared.
 #[test]
 fn recovery() {
     let table = [
@@ -55,7 +57,12 @@ fn recovery() {
     ];
     for (watts, gph) in table {
         let found = 40.0 * 60.0 / minutes(40.0, watts, 50.0, 140.0);
-        assert!((found - gph).abs() < 0.1 + 0.005 * gph, "{watts} W: {found} for {gph}");
+        let told = found * (8.293_752 * 1.000_743) / 8.33;
+        // Cut off, not rounded: the table's own number lies up to 0.1 above what it prints.
+        assert!(told > gph - 0.05 && told < gph + 0.15, "{watts} W: {told} for {gph}");
+        if [1500.0, 3800.0, 4500.0].contains(&watts) {
+            assert!((told - gph).abs() < 0.1, "{watts} W: {told} for {gph}");
+        }
     }
 }
 
@@ -98,23 +105,6 @@ fn loss_by_energy_factor() {
         assert!((found - watts).abs() < 0.01, "{gallons} gal: {found} W/K");
         assert!((found / BTU - btu).abs() < 0.02, "{gallons} gal: {} Btu/(h·°F)", found / BTU);
     }
-}
-
-/// 4.9 and 4.10, computed from the published formula (Maguire and Roberts 2020): loss from the least uniform
-/// energy factor of the medium draw pattern, 0.9307 − 0.0002 V (from memory, 10 CFR 430.32(d)); 42 W at 125 in
-/// 67.5 °F. The formula's own arithmetic: the plant's plates carry the older energy factor.
-#[test]
-fn loss_by_uniform_energy_factor() {
-    for (gallons, btu, watts) in [(40.0_f64, 2.42_f64, 1.28_f64), (50.0, 2.49, 1.31)] {
-        let factor: f64 = 0.9307 - 0.0002 * gallons;
-        let load = 55.0 * 8.2938 * 1.0007 * (125.0 - 58.0);
-        let found = load * (1.0 / factor - 1.0) / (24.0 * 57.5 * (0.8 + 0.2 * (58.0 - 67.5) / 57.5));
-        assert!((found - btu).abs() < 0.01, "{gallons} gal: {found}");
-        assert!((found * BTU - watts).abs() < 0.01);
-    }
-    // What the older rating gives for 50 gallons lies 8 % above: 45 W at the same temperatures.
-    let older = standby_loss(&plate(50.0, 0.904)) * 57.5 / 1.8;
-    assert!((older - 45.3).abs() < 0.5, "{older}");
 }
 
 /// 4.11 and case 18, computed: 45.0 gal with 1.42 W/K at 120 °F in 70 °F air: 0.202 K/h, 138 h to 1/e, 99.7 °F

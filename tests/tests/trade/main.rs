@@ -9,6 +9,7 @@ mod codes;
 mod controls;
 mod elements;
 mod heat;
+mod rating;
 mod scald;
 mod supplies;
 mod water;

@@ -121,3 +121,25 @@ fn a_portable_heater_shows_a_dead_leg_and_goes_home() {
     session.step(&Action::HandOver);
     assert_eq!(session.home.plant.service.portable, [false; 2]);
 }
+
+/// Trade sheet 3.1 (published: a control bulletin): a residential dial goes from 90 to 150 °F, both ends with it.
+#[test]
+fn a_dial_goes_from_90_to_150() {
+    let mut session = solo(yard(HeaterModel::Plain40));
+    let mut open = |which| session.step(&Action::Cover { which, off: true });
+    for which in [Cover::Upper, Cover::UpperInsulation] {
+        let _ = open(which);
+    }
+    let mut turned = |fahrenheit| {
+        let to = Temperature::fahrenheit(fahrenheit);
+        let shown = session.step(&Action::Dial { level: Level::Upper, to }).shown;
+        (shown, session.home.plant.thermostats[0].dial.to_fahrenheit())
+    };
+    let beyond = Shown::Refused { why: Refusal::OutOfRange };
+    assert_eq!(turned(88.0), (beyond.clone(), turned(88.0).1));
+    for end in [90.0, 150.0] {
+        let (shown, dial) = turned(end);
+        assert!(shown == Shown::Done && (dial - end).abs() < 1e-9, "{end}: {shown:?}, {dial}");
+    }
+    assert_eq!(turned(152.0).0, beyond);
+}

@@ -141,7 +141,10 @@ fn case_14_simultaneous() {
     let mut plant = ideal();
     blades(&mut plant, true, true);
     plant.wiring.joint_mut(End { wire: Wire::Transfer, side: 0 }).on = Some(H2);
-    near(plant.energise(&[]).leg_current(0).get(), 37.5, 0.1);
+    let amps = plant.energise(&[]).leg_current(0);
+    near(amps.get(), 37.5, 0.1);
+    near(crate::branch::CONTINUOUS.get() * amps.get(), 46.9, 0.1);
+    assert_eq!(crate::branch::fitted(amps).map(|fitted| fitted.get()), Some(50.0));
 }
 
 /// Trade sheet 1.8 (computed): 208 V between two legs of a wye, 120 V from each to ground.

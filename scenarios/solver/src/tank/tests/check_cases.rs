@@ -29,9 +29,9 @@ fn heating_time(gallons: f64, watts: f64, from: f64, to: f64) -> f64 {
 fn recovery() {
     for (watts, gph) in [(4500.0, 20.5), (3800.0, 17.3), (1500.0, 6.8)] {
         let hours = heating_time(40.0, watts, 50.0, 140.0) / 3600.0;
-        let found = 40.0 / hours;
-        // The table counts 8.33 lb/gal; the water heated here is that of a full tank.
-        assert!((found - gph).abs() < 0.1 + 0.01 * gph, "{watts} W: {found}");
+        // The table counts 8.33 lb/gal and 1 Btu/(lb·°F); between 50 and 140 °F it is less (LBNL HES documentation).
+        let found = 40.0 / hours * (8.293_752 * 1.000_743) / 8.33;
+        assert!((found - gph).abs() < 0.1, "{watts} W: {found}");
     }
 }
 
@@ -40,15 +40,6 @@ fn recovery() {
 fn reheat_time() {
     let minutes = heating_time(45.0, 4500.0, 60.0, 120.0) / 60.0;
     assert!((minutes - 87.6).abs() < 1.0, "{minutes}");
-}
-
-/// Burch and Erickson 2004, as in OpenStudio-HPXML: UA from the energy factor; EF 0.904 gives 2.69 Btu/(h·°F).
-#[test]
-fn loss_from_energy_factor() {
-    let load = 41_094.0_f64;
-    let ua = load * (1.0 / 0.904 - 1.0) / ((135.0 - 67.5) * 24.0);
-    assert!((ua - 2.69).abs() < 0.02);
-    assert!((ua * 1055.056 / 3600.0 * 1.8 - 1.42).abs() < 0.01);
 }
 
 /// Computed: 45.0 gal, 1.42 W/K, 120 °F in 70 °F air: 0.202 K/h; after three days off still 99.7 °F.
