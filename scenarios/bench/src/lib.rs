@@ -6,6 +6,7 @@ mod hearsay;
 pub mod instrument;
 pub mod minutes;
 pub mod person;
+pub mod prices;
 mod reduce;
 pub mod session;
 pub mod shown;

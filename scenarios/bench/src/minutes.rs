@@ -114,6 +114,37 @@ pub const TABLE: [Constant; 95] = [
     model("at-once", 0.0, "a call or a signature ends the job; what follows is not simulated"),
 ];
 
+/// What a new part is called in the tables of minutes and prices.
+pub const fn part_name(part: &NewPart) -> &'static str {
+    match part {
+        NewPart::Element { .. } => "element",
+        NewPart::Thermostat { .. } => "thermostat",
+        NewPart::Limit => "limit",
+        NewPart::Breaker { .. } => "new-breaker",
+        NewPart::Fuse { .. } => "fuse",
+        NewPart::TimeSwitch => "time-switch",
+        NewPart::Connectors => "connectors",
+        NewPart::DipTube => "dip-tube",
+        NewPart::Anode { .. } => "anode",
+        NewPart::Sensor { .. } => "sensor",
+        NewPart::Board => "board",
+        NewPart::Regulator { .. } => "regulator",
+        NewPart::MixingValve { .. } => "mixing-valve",
+        NewPart::Cartridge { .. } => "cartridge",
+        NewPart::DrainValve => "drain-valve",
+        NewPart::Nipples => "nipples",
+        NewPart::Connections => "connections",
+        NewPart::HotLine => "hot-line",
+        NewPart::PipeClips => "pipe-clips",
+        NewPart::ReturnCheck => "return-check",
+        NewPart::PumpTimer => "pump-timer",
+        NewPart::Gasket { .. } => "gasket",
+        NewPart::ReliefValve { .. } => "relief-valve",
+        NewPart::ExpansionTank { .. } => "expansion-tank",
+        NewPart::Heater { .. } => "heater",
+    }
+}
+
 /// Where an act stands in the table.
 pub fn name(action: &Action) -> &'static str {
     match action {
@@ -187,33 +218,7 @@ pub fn name(action: &Action) -> &'static str {
         Action::Gauge { .. } => "gauge",
         Action::ReadGauge => "read-gauge",
         Action::TankCharge => "tank-charge",
-        Action::Replace { part } => match part {
-            NewPart::Element { .. } => "element",
-            NewPart::Thermostat { .. } => "thermostat",
-            NewPart::Limit => "limit",
-            NewPart::Breaker { .. } => "new-breaker",
-            NewPart::Fuse { .. } => "fuse",
-            NewPart::TimeSwitch => "time-switch",
-            NewPart::Connectors => "connectors",
-            NewPart::DipTube => "dip-tube",
-            NewPart::Anode { .. } => "anode",
-            NewPart::Sensor { .. } => "sensor",
-            NewPart::Board => "board",
-            NewPart::Regulator { .. } => "regulator",
-            NewPart::MixingValve { .. } => "mixing-valve",
-            NewPart::Cartridge { .. } => "cartridge",
-            NewPart::DrainValve => "drain-valve",
-            NewPart::Nipples => "nipples",
-            NewPart::Connections => "connections",
-            NewPart::HotLine => "hot-line",
-            NewPart::PipeClips => "pipe-clips",
-            NewPart::ReturnCheck => "return-check",
-            NewPart::PumpTimer => "pump-timer",
-            NewPart::Gasket { .. } => "gasket",
-            NewPart::ReliefValve { .. } => "relief-valve",
-            NewPart::ExpansionTank { .. } => "expansion-tank",
-            NewPart::Heater { .. } => "heater",
-        },
+        Action::Replace { part } => part_name(part),
         Action::Finding { .. } => "finding",
         Action::Advise { .. } => "advise",
         Action::Report { .. } => "report",

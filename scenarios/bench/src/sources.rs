@@ -3,16 +3,21 @@
 use quantity::{Constant, Listed, Shown, Tag};
 
 use crate::instrument::{self, Scale, clamp, insulation, multimeter};
-use crate::{minutes, person};
+use crate::{minutes, person, prices, reduce, view};
 
 /// Minutes of the acts, as a list that outlives its readers.
 const MINUTES: &[Constant] = &minutes::TABLE;
+/// Prices of the parts, likewise.
+const PRICES: &[Constant] = &prices::TABLE;
 
 /// Every tagged constant of the bench, module by module.
 pub fn sources() -> Vec<Listed> {
-    let written = [person::SOURCES, instrument::SOURCES].concat().concat();
+    let written =
+        [person::SOURCES, instrument::SOURCES, reduce::SOURCES, &[view::CONSTANTS]].concat().concat();
     let acts = MINUTES.iter().map(|act| Listed { module: "bench::minutes", ident: act.name, constant: act });
-    written.into_iter().chain(scales()).chain(acts).collect()
+    let parts =
+        PRICES.iter().map(|part| Listed { module: "bench::prices", ident: part.name, constant: part });
+    written.into_iter().chain(scales()).chain(acts).chain(parts).collect()
 }
 
 /// A scale's accuracy class, its least reading and the time until it stands still.

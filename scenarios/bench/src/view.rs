@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use plant::{BoxKind, Circuit, End, Handle, Level, Place, Point, Screw, Tap};
-use quantity::{Amps, Flow, Seconds, Temperature, Volume, Watts};
+use quantity::{Amps, Constant, Flow, Seconds, Tag, Temperature, Volume, Watts};
 
 use crate::action::{Action, Clamped, Cover, Jack, MeterFunction};
 use crate::reduce::senses;
@@ -157,8 +157,11 @@ pub struct View {
     pub ended: Option<Ending>,
 }
 
-/// From this much the floor is seen to be wet. Model: no source.
-const SEEN: Volume = Volume::litres(0.05);
+quantity::constants! {
+    /// From this much the floor is seen to be wet.
+    const SEEN: Constant<Volume> = Constant::of("water on the floor that is seen", Volume::litres(0.05), Tag::Model("a cup would be overlooked at less than a quarter"));
+}
+
 /// Places with bare metal behind covers.
 const METAL: [Place; 5] = [
     Place::LoadCenter,
@@ -173,7 +176,7 @@ impl Session {
     pub fn view(&self) -> View {
         let plant = &self.home.plant;
         let plumbing = &plant.plumbing;
-        let wet = plumbing.on_floor >= SEEN;
+        let wet = plumbing.on_floor >= SEEN.get();
         View {
             time_of_day: Seconds((self.job.starts_at + self.clock).get() % 86_400.0),
             elapsed: self.clock,

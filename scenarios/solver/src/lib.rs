@@ -8,5 +8,5 @@ pub mod water;
 
 /// Every tagged constant of the solvers.
 pub fn sources() -> Vec<quantity::Listed> {
-    [skin::CONSTANTS, water::CONSTANTS].concat()
+    [hydraulic::SOURCES, &[skin::CONSTANTS], tank::SOURCES, &[water::CONSTANTS]].concat().concat()
 }

@@ -2,9 +2,10 @@
 //!
 //! Let through: the values 0, 1, 2 (and their negatives) in any notation; names of tuple fields (`.3` is a
 //! name); anything in a string, an attribute or a comment; code that is built for tests only; and whatever
-//! stands in a tagged constant, which is an item of `quantity::constants!`, or in the catalogue entry of a
-//! fault (`const FAULT: Fault`), whose every number is a type that carries its own tag. Array lengths,
-//! indices, shifts, patterns and the tokens of macros are not let through.
+//! stands in a tagged constant, which is an item of `quantity::constants!`, or in a table whose entries carry
+//! their tags: the catalogue entry of a fault (`const FAULT: Fault`), the scale of an instrument with its ranges
+//! (`Scale`, `[Range; N]`), a list of tagged constants (`[Constant; N]`). Array lengths, indices, shifts, patterns
+//! and the tokens of macros are not let through.
 
 use proc_macro2::{TokenStream, TokenTree};
 use syn::visit::{self, Visit};
@@ -88,6 +89,11 @@ fn is_type(kind: &syn::Type, name: &str) -> bool {
     matches!(kind, syn::Type::Path(path) if path.path.segments.last().is_some_and(|last| last.ident == name))
 }
 
+/// An array whose entries carry their tags, or belong to a scale that does.
+fn is_table(kind: &syn::Type) -> bool {
+    matches!(kind, syn::Type::Array(array) if ["Constant", "Range"].iter().any(|name| is_type(&array.elem, name)))
+}
+
 impl<'ast> Visit<'ast> for Read {
     fn visit_attribute(&mut self, _: &'ast syn::Attribute) {}
 
@@ -112,7 +118,7 @@ impl<'ast> Visit<'ast> for Read {
     }
 
     fn visit_item_const(&mut self, item: &'ast syn::ItemConst) {
-        if is_type(&item.ty, "Fault") {
+        if ["Fault", "Scale"].iter().any(|name| is_type(&item.ty, name)) || is_table(&item.ty) {
             return;
         }
         if is_type(&item.ty, "Constant") {

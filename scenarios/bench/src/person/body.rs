@@ -50,14 +50,12 @@ pub enum Area {
 }
 
 impl Area {
-    /// The skin of a contact this large over that of a grasping hand. Model: the skin's layer passes current in
-    /// proportion to its area; what lies below it does not change. The standard's own tables for small areas
-    /// (IEC 60479-1, figures 5 to 7) were not to be had.
+    /// The skin of a contact this large over that of a grasping hand.
     const fn skin(self) -> f64 {
         match self {
             Self::Large => 1.0,
-            Self::Medium => 10.0,
-            Self::Small => 100.0,
+            Self::Medium => MEDIUM_SKIN.get(),
+            Self::Small => SMALL_SKIN.get(),
         }
     }
 }
@@ -110,6 +108,16 @@ quantity::constants! {
         "ohm",
         Tag::Memory("wet leather soles 5 to 20 kilohm (same table); the lower end"),
     );
+    /// Skin of a contact of some 10 cm², over that of a grasping hand.
+    const MEDIUM_SKIN: Constant = Constant::new(
+        "skin under some 10 cm², over a grasping hand's",
+        10.0,
+        "1",
+        Tag::Model("skin passes current by its area; IEC 60479-1, figures 5 to 7, was not to be had"),
+    );
+    /// The same of some 1 cm².
+    const SMALL_SKIN: Constant =
+        Constant::new("the same under some 1 cm²", 100.0, "1", Tag::Model("skin passes current by its area"));
 }
 
 /// A person who touches something, as the circuit sees them.
@@ -142,9 +150,9 @@ impl Touch {
         Ohms(match self.path {
             Path::HandHand => 2.0 * glove,
             Path::LeftHandFeet | Path::RightHandFeet => glove + shoes,
-            Path::HandsFeet => 0.5 * glove + shoes,
-            // Both shoes side by side make `shoes`; one behind the other they are four times that.
-            Path::FootFoot => 4.0 * shoes,
+            Path::HandsFeet => glove / 2.0 + shoes,
+            // Both shoes side by side make `shoes`: each is twice that, and here they lie one behind the other.
+            Path::FootFoot => 2.0 * (2.0 * shoes),
             Path::LeftHandTrunk | Path::RightHandTrunk => glove,
         })
     }

@@ -4,7 +4,7 @@
 //! severity is computed from its numbers, never stored beside them.
 
 use plant::Level;
-use quantity::{Amps, Joules, Ohms, Pressure, Seconds, Temperature, Volts, Volume, Watts};
+use quantity::{Amps, Constant, Joules, Ohms, Pressure, Seconds, Tag, Temperature, Volts, Volume, Watts};
 use serde::{Deserialize, Serialize};
 
 use super::body::Settled;
@@ -161,20 +161,22 @@ pub enum Harm {
     },
 }
 
-/// A wet towel's worth; more soaks floors. Model: no source.
-const PUDDLE: Volume = Volume::litres(2.0);
-/// Enough to reach the rooms below. Model: no source.
-const DELUGE: Volume = Volume::litres(100.0);
-/// A tank is proved at twice its working pressure: past this it may burst. Memory: UL 174, 300 psi for a
-/// working pressure of 150 psi.
-const PROOF_FACTOR: f64 = 2.0;
-/// Arc energy that burns a hand 15 cm away through what it wears: 1.2 cal/cm2 (5.0 J/cm2) over that
-/// sphere. Memory: NFPA 70E, onset of a second-degree burn; computed from it.
-const ARC_BURNS: Joules = Joules(5.0 * 4.0 * std::f64::consts::PI * 15.0 * 15.0);
-/// Arc energy that throws molten copper into bare eyes and hands. Model: no source.
-const ARC_SPATTERS: Joules = Joules(1000.0);
-/// Most of a fault's power that an arc can take. Memory: R. H. Lee, 1982, half the bolted power.
-const ARC_SHARE: f64 = 0.5;
+quantity::constants! {
+    /// A wet towel's worth; more soaks floors.
+    const PUDDLE: Constant<Volume> = Constant::of("water that soaks a floor", Volume::litres(2.0), Tag::Model("more than a wet towel takes up"));
+    /// Enough to reach the rooms below.
+    const DELUGE: Constant<Volume> = Constant::of("water that reaches the rooms below", Volume::litres(100.0), Tag::Model("an order of magnitude: a bathtub nearly full"));
+    /// A tank is proved at twice its working pressure: past this it may burst. Memory: UL 174, 300 psi for a
+    /// working pressure of 150 psi.
+    const PROOF_FACTOR: Constant = Constant::new("pressure at which a tank may burst, over its working pressure", 2.0, "1", Tag::Memory("UL 174: proved at 300 psi for a working pressure of 150 psi"));
+    /// Arc energy that burns a hand 15 cm away through what it wears: 1.2 cal/cm2 (5.0 J/cm2) over that
+    /// sphere. Memory: NFPA 70E, onset of a second-degree burn; computed from it.
+    const ARC_BURNS: Constant<Joules> = Constant::of("arc energy that burns a hand 15 cm away", Joules(5.0 * 4.0 * std::f64::consts::PI * 15.0 * 15.0), Tag::Memory("NFPA 70E, onset of a second-degree burn: 1.2 cal/cm² (5.0 J/cm²), here over that sphere"));
+    /// Arc energy that throws molten copper into bare eyes and hands.
+    const ARC_SPATTERS: Constant<Joules> = Constant::of("arc energy that throws molten copper", Joules(1000.0), Tag::Model("enough to melt a gram of copper and more"));
+    /// Most of a fault's power that an arc can take. Memory: R. H. Lee, 1982, half the bolted power.
+    const ARC_SHARE: Constant = Constant::new("most of a fault's power that an arc can take", 0.5, "1", Tag::Memory("R. H. Lee 1982, half the bolted power"));
+}
 
 impl Harm {
     /// How bad it was.
@@ -182,17 +184,19 @@ impl Harm {
         match *self {
             Self::Shock(shock) => shock.severity(),
             Self::Burn(burn) => burn.severity(),
-            Self::Flood { volume } if volume < PUDDLE => Severity::NearMiss,
-            Self::Flood { volume } if volume < DELUGE => Severity::Injury,
+            Self::Flood { volume } if volume < PUDDLE.get() => Severity::NearMiss,
+            Self::Flood { volume } if volume < DELUGE.get() => Severity::Injury,
             Self::Flood { .. } => Severity::Grave,
             Self::ElementBurntOut { .. } | Self::BoardDamaged { .. } => Severity::Injury,
             Self::ArcFlash { energy, protected, .. } => {
-                let limit = if protected { ARC_BURNS } else { ARC_SPATTERS };
+                let limit = if protected { ARC_BURNS.get() } else { ARC_SPATTERS.get() };
                 if energy < limit { Severity::NearMiss } else { Severity::Injury }
             }
             Self::MeterOverloaded { .. } | Self::FlammableGas { .. } => Severity::NearMiss,
             Self::Steam { .. } => Severity::Grave,
-            Self::Overpressure { pressure, working } if pressure.get() < working.get() * PROOF_FACTOR => {
+            Self::Overpressure { pressure, working }
+                if pressure.get() < working.get() * PROOF_FACTOR.get() =>
+            {
                 Severity::NearMiss
             }
             Self::Overpressure { .. } => Severity::Grave,
@@ -202,7 +206,7 @@ impl Harm {
 
     /// An arc from the voltage, the bolted current it could drive and the time until it was cleared.
     pub fn arc(volts: Volts, current: Amps, cleared_after: Seconds, protected: bool) -> Self {
-        let energy = Joules(ARC_SHARE * (volts.get() * current.get()).abs() * cleared_after.get());
+        let energy = Joules(ARC_SHARE.get() * (volts.get() * current.get()).abs() * cleared_after.get());
         Self::ArcFlash { volts, current, cleared_after, energy, protected }
     }
 

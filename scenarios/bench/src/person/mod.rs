@@ -11,7 +11,8 @@ pub mod shock;
 use quantity::Listed;
 
 /// The lists of this folder.
-pub(crate) const SOURCES: &[&[Listed]] = &[body::CONSTANTS, body::TABLES, burn::CONSTANTS, shock::CONSTANTS];
+pub(crate) const SOURCES: &[&[Listed]] =
+    &[body::CONSTANTS, body::TABLES, burn::CONSTANTS, harm::CONSTANTS, shock::CONSTANTS];
 
 pub use body::{Area, Footing, Glove, Percentile, Settled, Touch, Wetness, settle};
 pub use burn::{Degree, Exposure, Source};

@@ -35,25 +35,25 @@ impl Path {
         Self::FootFoot,
     ];
 
-    /// Impedance over that of hand to hand. Hand to trunk 0.5 published (7.3, a typed copy of IEC 479-1);
-    /// the others from memory of IEC 60479-1.
+    /// Impedance over that of hand to hand.
     pub const fn impedance_factor(self) -> f64 {
         match self {
             Self::HandHand | Self::LeftHandFeet | Self::RightHandFeet | Self::FootFoot => 1.0,
-            Self::HandsFeet | Self::LeftHandTrunk | Self::RightHandTrunk => 0.5,
+            Self::HandsFeet => BOTH_HANDS.get(),
+            Self::LeftHandTrunk | Self::RightHandTrunk => TO_TRUNK.get(),
         }
     }
 
     /// Heart-current factor: the current left hand to feet that endangers the heart alike, over this one.
-    /// From memory of IEC 60479-1, table 12 (7.5).
     pub const fn heart_factor(self) -> f64 {
+        let [right_hand, hands, left_trunk, right_trunk, feet] = HEART.get();
         match self {
             Self::LeftHandFeet | Self::HandsFeet => 1.0,
-            Self::RightHandFeet => 0.8,
-            Self::HandHand => 0.4,
-            Self::LeftHandTrunk => 1.5,
-            Self::RightHandTrunk => 1.3,
-            Self::FootFoot => 0.04,
+            Self::RightHandFeet => right_hand,
+            Self::HandHand => hands,
+            Self::LeftHandTrunk => left_trunk,
+            Self::RightHandTrunk => right_trunk,
+            Self::FootFoot => feet,
         }
     }
 }
@@ -114,6 +114,37 @@ quantity::constants! {
         "s, A",
         Tag::Memory("IEC 60479-1, figure 20; 40 mA was read on a page that reproduces it"),
     );
+    /// Its trip time: this current over the one to ground, to this power, in seconds.
+    const GFCI_CURVE: Constant<(f64, f64)> = Constant::new(
+        "class A interrupter: current that opens it in a second, power",
+        (20.0, 1.43),
+        "mA, 1",
+        Tag::Memory("UL 943"),
+    );
+    /// Impedance from both hands to the feet over that of hand to hand.
+    const BOTH_HANDS: Constant =
+        Constant::new("impedance, both hands to feet, over hand to hand", 0.5, "1", Tag::Memory("IEC 60479-1"));
+    /// Impedance from a hand to the trunk over that of hand to hand.
+    const TO_TRUNK: Constant = Constant::new(
+        "impedance, hand to trunk, over hand to hand",
+        0.5,
+        "1",
+        Tag::Published("a typed copy of IEC 479-1"),
+    );
+    /// Heart-current factors: right hand to feet, hand to hand, left and right hand to trunk, foot to foot.
+    const HEART: Constant<[f64; 5]> = Constant::new(
+        "heart-current factors: right hand to feet, hand to hand, left and right hand to trunk, foot to foot",
+        [0.8, 0.4, 1.5, 1.3, 0.04],
+        "1",
+        Tag::Memory("IEC 60479-1, table 12"),
+    );
+    /// Currents of c1, c2 and c3 for three seconds and more. The same ratios hold here for all durations.
+    const LONG: Constant<[f64; 3]> = Constant::new(
+        "c1, c2, c3 for three seconds and more; their ratios hold here for all durations",
+        [40e-3, 50e-3, 80e-3],
+        "A",
+        Tag::Memory("IEC 60479-1, figure 20"),
+    );
 }
 
 /// How long a touch lasts: a hand that only touches is startled away; one that grasps stays for as long
@@ -150,13 +181,13 @@ impl Curve {
     /// All of them, mildest first.
     pub const ALL: [Self; 3] = [Self::C1, Self::C2, Self::C3];
 
-    /// The curve's current over that of c1. From memory of IEC 60479-1, figure 20: 40, 50 and 80 mA for three
-    /// seconds and more. Model: the same ratio for all durations.
+    /// The curve's current over that of c1.
     pub const fn over_c1(self) -> f64 {
+        let [c1, c2, c3] = LONG.get();
         match self {
             Self::C1 => 1.0,
-            Self::C2 => 50.0 / 40.0,
-            Self::C3 => 80.0 / 40.0,
+            Self::C2 => c2 / c1,
+            Self::C3 => c3 / c1,
         }
     }
 
@@ -167,10 +198,11 @@ impl Curve {
 }
 
 /// Trip time of a class A ground-fault interrupter, where one guards the circuit; `None` for a current it lets
-/// pass. From memory of UL 943 (7.7): 20 mA over the current, to the power 1.43, in seconds; 6 mA and more.
+/// pass.
 pub fn gfci_opens(to_ground: Amps) -> Option<Seconds> {
-    let ma = to_ground.get().abs() * 1e3;
-    (ma >= GFCI_TRIPS.get()).then(|| Seconds(det::pow(20.0 / ma, 1.43)))
+    let size = to_ground.get().abs() * 1e3;
+    let (second, power) = GFCI_CURVE.get();
+    (size >= GFCI_TRIPS.get()).then(|| Seconds(det::pow(second / size, power)))
 }
 
 /// When a current, taken as left hand to feet, crosses the c1 curve; `None` if it never does.

@@ -1,13 +1,16 @@
 //! What heat and springs have left behind a cover: browned controls, light between a control and the shell.
 
 use plant::{ContactAt, Level, Place};
+use quantity::{Constant, Tag};
 
 use super::reach;
 use crate::session::Session;
 use crate::sight::Sight;
 
-/// A control that touches with less of its plate is seen to stand off. Model: no source.
-const FLAT: f64 = 0.5;
+quantity::constants! {
+    /// A control that touches with less of its plate is seen to stand off.
+    const FLAT: Constant = Constant::new("share of its plate with which a control is seen to stand off", 0.5, "1", Tag::Model("judged by eye"));
+}
 
 /// Where a contact is.
 pub(super) const fn contact_place(at: ContactAt) -> Place {
@@ -47,7 +50,7 @@ fn off_the_shell(session: &Session, level: Level) -> Vec<Sight> {
     if !plant.plate.has(level) || reach::control(session, level).is_err() {
         return sights;
     }
-    let flat = plant.thermostats.get(level.index()).is_none_or(|t| t.seated && t.grip >= FLAT);
+    let flat = plant.thermostats.get(level.index()).is_none_or(|t| t.seated && t.grip >= FLAT.get());
     if plant.plate.layout.has_thermostats() && !flat {
         sights.push(Sight::OffTheShell { level });
     }
@@ -55,7 +58,7 @@ fn off_the_shell(session: &Session, level: Level) -> Vec<Sight> {
         Level::Upper => Some(&plant.limit),
         Level::Lower => plant.lower_limit.as_ref(),
     };
-    if limit.is_some_and(|l| !l.seated || l.grip < FLAT) {
+    if limit.is_some_and(|l| !l.seated || l.grip < FLAT.get()) {
         sights.push(Sight::LimitOffTheShell { level });
     }
     sights

@@ -1,7 +1,7 @@
 //! What an insulation test does to a control board.
 
 use plant::{Contact, Layout, Point, Screw};
-use quantity::{Ohms, Volts};
+use quantity::{Constant, Ohms, Tag, Volts};
 
 use super::turn::Turn;
 use crate::action::Jack;
@@ -20,7 +20,7 @@ pub(super) fn stress(turn: &mut Turn, red: Point, black: Point) {
     let joined = |at: Point| {
         BOARD.iter().any(|screw| {
             let screw = Point::Screw(*screw);
-            at == screw || plant.resistance(at, screw).is_some_and(|r| r <= HANGS_ON)
+            at == screw || plant.resistance(at, screw).is_some_and(|r| r <= HANGS_ON.get())
         })
     };
     let spoilt = turn.s.home.plant.thermostats.iter().all(|t| t.cold_contact == Contact::Open);
@@ -33,7 +33,10 @@ pub(super) fn stress(turn: &mut Turn, red: Point, black: Point) {
     turn.harms.push(Harm::BoardDamaged { volts: Volts(insulation::TEST_VOLTS.get()) });
 }
 
+quantity::constants! {
+    /// A path up to this carries the test voltage to a board: an element and its leads.
+    const HANGS_ON: Constant<Ohms> = Constant::of("path that carries the test voltage to a board", Ohms(1000.0), Tag::Model("more than any element and its leads"));
+}
+
 /// Screws of a control board.
 const BOARD: [Screw; 4] = [Screw::K1, Screw::K2, Screw::K3, Screw::K4];
-/// A path up to this carries the test voltage to a board: an element and its leads. Model: no source.
-const HANGS_ON: Ohms = Ohms(1000.0);

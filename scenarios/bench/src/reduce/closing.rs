@@ -1,7 +1,7 @@
 //! Findings, words to people, and the ways a job ends.
 
 use plant::fault::{Advice, FaultId};
-use quantity::{Seconds, Temperature};
+use quantity::{Constant, Seconds, Tag, Temperature};
 
 use super::Answered;
 use super::turn::Turn;
@@ -10,8 +10,10 @@ use crate::person::Harm;
 use crate::session::Finding;
 use crate::shown::{Ending, Refusal, Shown};
 
-/// Stored below this, Legionella grow (trade sheet 8.7, published: growth from 25 to 45 °C).
-const LUKEWARM: Temperature = Temperature::celsius(45.0);
+quantity::constants! {
+    /// Stored below this, Legionella grow.
+    const LUKEWARM: Constant<Temperature> = Constant::of("storage in which Legionella grow", Temperature::celsius(45.0), Tag::Published("public-health guidance: growth from 25 to 45 °C"));
+}
 
 /// Writes a finding down with the steps that show it.
 pub(super) fn finding(turn: &mut Turn, fault: Option<FaultId>, evidence: &[u32], time: Seconds) -> Answered {
@@ -56,7 +58,7 @@ pub(super) fn tell_result(turn: &mut Turn, time: Seconds) -> Answered {
 /// Hands the job over.
 pub(super) fn hand_over(turn: &mut Turn) -> Answered {
     let dial = turn.s.home.plant.thermostats.iter().map(|t| t.dial.get()).fold(f64::INFINITY, f64::min);
-    if dial < LUKEWARM.get() {
+    if dial < LUKEWARM.get().get() {
         turn.harms.push(Harm::TankLukewarm { temperature: Temperature(dial) });
     }
     turn.end(Ending::HandedOver);

@@ -1,18 +1,20 @@
 //! Dials, the limit's button, and the seat of a thermostat.
 
 use plant::{Level, Point, Screw};
-use quantity::{Seconds, Temperature};
+use quantity::{Constant, Seconds, Tag, Temperature};
 
 use super::turn::Turn;
 use super::{Answered, hands, reach};
 use crate::shown::{Refusal, Shown, Sight};
 
-/// What a dial can be set to (trade sheet 3.1, published: typically 90 to 150 °F).
-const SPAN: (Temperature, Temperature) = (Temperature::fahrenheit(89.9), Temperature::fahrenheit(150.1));
+quantity::constants! {
+    /// What a dial can be set to.
+    const SPAN: Constant<(Temperature, Temperature)> = Constant::of("what a dial can be set to", (Temperature::fahrenheit(89.9), Temperature::fahrenheit(150.1)), Tag::Published("a control maker's bulletin: typically 90 to 150 °F; a tenth of a degree more on each side"));
+}
 
 /// Turns a dial. The shield leaves it free.
 pub(super) fn dial(turn: &mut Turn, level: Level, to: Temperature, time: Seconds) -> Answered {
-    if !(SPAN.0..=SPAN.1).contains(&to) {
+    if !(SPAN.get().0..=SPAN.get().1).contains(&to) {
         return Err(Refusal::OutOfRange);
     }
     // A board carries the settings of both zones; it sits behind the upper cover.

@@ -5,16 +5,18 @@ use plant::{
     Anode, AnodeMetal, Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeatTraps,
     HeaterModel, Level, Limit, MixingValve, Regulator, Screw, Thermostat, Vessel,
 };
-use quantity::{Temperature, Volume};
+use quantity::{Constant, Tag, Temperature, Volume};
 
 use super::senses;
 use super::turn::Turn;
 use crate::action::NewPart;
 
-/// What a new gasket on rust and old rubber still leaks, as an orifice. Model: a slow drip.
-const SEAT_LEAK: f64 = 0.4e-3;
-/// A new thermostat's dial.
-const NEW_DIAL: Temperature = Temperature::fahrenheit(120.0);
+quantity::constants! {
+    /// What a new gasket on rust and old rubber still leaks, as an orifice. Model: a slow drip.
+    const SEAT_LEAK: Constant = Constant::new("orifice of a new gasket on rust and old rubber", 0.4e-3, "m", Tag::Model("a slow drip"));
+    /// A new thermostat's dial.
+    const NEW_DIAL: Constant<Temperature> = Constant::of("dial of a new thermostat", Temperature::fahrenheit(120.0), Tag::CommonPractice);
+}
 
 /// The new part goes in.
 pub(super) fn fit(turn: &mut Turn, part: &NewPart) {
@@ -30,8 +32,8 @@ pub(super) fn fit(turn: &mut Turn, part: &NewPart) {
         NewPart::Thermostat { level } => {
             let body = turn.s.home.plant.wall(level);
             if let Some(old) = turn.s.home.plant.thermostats.get_mut(level.index()) {
-                let calling = body < NEW_DIAL;
-                *old = Thermostat { body, calling, ..Thermostat::sound(NEW_DIAL, differential(level)) };
+                let calling = body < NEW_DIAL.get();
+                *old = Thermostat { body, calling, ..Thermostat::sound(NEW_DIAL.get(), differential(level)) };
             }
         }
         NewPart::Limit => {
@@ -168,7 +170,7 @@ const fn differential(level: Level) -> quantity::Kelvins {
 fn new_gasket(turn: &mut Turn, level: Level, seat_cleaned: bool) {
     if let Some(element) = turn.s.home.plant.elements.get_mut(level.index()) {
         let seat_dirty = element.gasket.seat_dirty && !seat_cleaned;
-        let leak_diameter = if seat_dirty { SEAT_LEAK } else { 0.0 };
+        let leak_diameter = if seat_dirty { SEAT_LEAK.get() } else { 0.0 };
         element.gasket = Gasket { leak_diameter, seat_dirty };
     }
 }
@@ -199,7 +201,7 @@ fn new_heater(turn: &mut Turn, nominal: Volume, rating: plant::heater::Rating) {
     plant.plate = plate;
     plant.elements = [Element::sound(rating); 2];
     plant.thermostats =
-        [Level::Upper, Level::Lower].map(|level| Thermostat::sound(NEW_DIAL, differential(level)));
+        [Level::Upper, Level::Lower].map(|level| Thermostat::sound(NEW_DIAL.get(), differential(level)));
     plant.limit = Limit::sound(plant.room);
     plant.lower_limit = plant.lower_limit.map(|_| Limit::sound(plant.room));
     // Bacteria live in the pipes as well and settle in the new one.

@@ -1,12 +1,14 @@
 //! Gas that burns, at an open tap.
 
-use quantity::Volume;
+use quantity::{Constant, Tag, Volume};
 
 use super::turn::Turn;
 use crate::person::Harm;
 
-/// Less than this passes with the water unseen. Model: no source.
-const LEAST: Volume = Volume::litres(0.5);
+quantity::constants! {
+    /// Less than this passes with the water unseen.
+    const LEAST: Constant<Volume> = Constant::of("hydrogen that passes with the water unseen", Volume::litres(0.5), Tag::Model("a few bubbles in a bucket"));
+}
 
 /// Tells hydrogen that has come out since there was `before` of it, where nobody let air in.
 pub(super) fn watch(turn: &mut Turn, before: Volume) {
@@ -21,7 +23,7 @@ pub(super) fn watch(turn: &mut Turn, before: Volume) {
     match told {
         Some(volume) if out.get() > 0.0 => *volume += out,
         Some(_) => {}
-        None if out >= LEAST => turn.harms.push(Harm::FlammableGas { volume: out }),
+        None if out >= LEAST.get() => turn.harms.push(Harm::FlammableGas { volume: out }),
         None => {}
     }
 }

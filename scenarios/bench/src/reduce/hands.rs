@@ -2,7 +2,7 @@
 
 use plant::electrical::Bridge;
 use plant::{Place, Point, Screw};
-use quantity::{Seconds, Temperature};
+use quantity::{Constant, Kelvins, Seconds, Tag, Temperature};
 
 use super::turn::Turn;
 use super::{Answered, looks, prove, reach, scald, senses};
@@ -22,8 +22,12 @@ pub(super) enum Grip {
     Grasps,
 }
 
-/// How long a hand means to stay when nothing is felt.
-const MEANT: Seconds = Seconds(10.0);
+quantity::constants! {
+    /// How long a hand means to stay when nothing is felt.
+    const MEANT: Constant<Seconds> = Constant::of("how long a hand means to stay where nothing is felt", Seconds(10.0), Tag::Model("as long as it takes to feel for a part"));
+    /// What a hand tells apart.
+    const BY_HAND: Constant<Kelvins> = Constant::of("what a hand tells apart", Kelvins(5.0), Tag::Model("judged by hand"));
+}
 
 /// Puts a hand on bare metal while the other rests on the nearest grounded metal. Two hands on the same
 /// tank are the usual way to be hurt; the current is solved for with the body as a branch.
@@ -31,7 +35,7 @@ pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
     let plant = &turn.s.home.plant;
     let protected = turn.s.me.protected();
     if senses::ground(point).is_none() && !prove::is_proved(&turn.s, point) {
-        let live = senses::to_ground(plant, point) >= senses::LIVE;
+        let live = senses::to_ground(plant, point) >= senses::LIVE.get();
         tell_unproved(turn, Fact::WorkedUnproved { at: point, live, protected });
     }
     turn.hold(point);
@@ -51,7 +55,7 @@ pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
     };
     let settled = settle(&body, |resistance| plant.across(Bridge::ohms(point, other, resistance)));
     let grasps = grip == Grip::Grasps;
-    let time = contact_time(settled.current, grasps, MEANT);
+    let time = contact_time(settled.current, grasps, MEANT.get());
     let shock = Shock::of(crate::person::Who::Technician, body.path, settled, time);
     if shock.zone > ShockZone::Imperceptible {
         turn.harms.push(Harm::Shock(shock));
@@ -121,7 +125,8 @@ pub(super) fn feel(turn: &mut Turn, at: &Touchable, time: Seconds) -> Answered {
     }
 }
 
-/// A hand tells warmth to about 5 K. Model: no source.
+/// Warmth as a hand tells it.
 fn by_hand(temperature: Temperature) -> Temperature {
-    Temperature::celsius((temperature.to_celsius() / 5.0).round() * 5.0)
+    let step = BY_HAND.get().get();
+    Temperature::celsius((temperature.to_celsius() / step).round() * step)
 }

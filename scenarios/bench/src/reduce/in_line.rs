@@ -1,15 +1,17 @@
 //! The box in the line: handle or lever, lock, fuses, clock.
 
 use plant::{BoxKind, Contact, InLineBox, Place, Point, Screw, Stab};
-use quantity::{Ohms, Seconds};
+use quantity::{Constant, Ohms, Seconds, Tag};
 
 use super::turn::Turn;
 use super::{Answered, arc, hands, meter, prove, reach, senses};
 use crate::session::Session;
 use crate::shown::{Refusal, Shown, Sight};
 
-/// A fuse's link out of its clips. Model: as a sound contact.
-const LINK: Ohms = Ohms(0.005);
+quantity::constants! {
+    /// A fuse's link out of its clips. Model: as a sound contact.
+    const LINK: Constant<Ohms> = Constant::of("link of a fuse out of its clips", Ohms(0.005), Tag::Model("as a sound contact"));
+}
 
 /// The box of this house.
 fn fitted<'a>(turn: &'a mut Turn<'_>) -> Result<&'a mut InLineBox, Refusal> {
@@ -108,7 +110,7 @@ pub(super) fn test(turn: &mut Turn, leg: Stab, time: Seconds) -> Answered {
         return Err(Refusal::FuseIn);
     }
     let path = match one.fuses.get(leg as usize).copied() {
-        Some(Contact::Sound) => Some(LINK),
+        Some(Contact::Sound) => Some(LINK.get()),
         Some(Contact::Worn(r)) => Some(r),
         Some(Contact::Open) | None => None,
     };

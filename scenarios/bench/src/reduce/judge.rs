@@ -4,43 +4,66 @@
 use plant::fault::PartKind;
 use plant::heater::Rating;
 use plant::{AnodeMetal, Circuit, Contact, DipTube, ExpansionTank, Fixture, Level, Plant, Tap};
-use quantity::{Amps, Pressure, Volts, Volume};
+use quantity::{Amps, Constant, Pressure, Tag, Volts, Volume};
 
 use super::senses;
 use crate::action::NewPart;
 
-/// Field pass band of an element, as fractions of V²/P (trade sheet 2.2: -10/+12 %).
-const PASS: (f64, f64) = (0.90, 1.12);
-/// Standard ratings (trade sheet 6.2, from memory: NEC 240.6(A)).
-const STANDARD: [f64; 9] = [15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0];
-/// Two ratings this close are the same.
-const SAME: f64 = 0.01;
-/// A stamp further from the supply than this is for another supply: between 208, 240 and 277 V lie 30 V.
-const OTHER_VOLTAGE: Volts = Volts(18.0);
-/// Largest pressure a tank is to reach, 10 % under its relief valve (trade sheet 5.7, published).
-const UNDER_RELIEF: f64 = 0.9;
-/// Expansion from 50 to 140 °F (trade sheet 5.5, computed).
-const EXPANSION: f64 = 0.01678;
-/// Atmospheric pressure, for absolute pressures (standard atmosphere).
-const ATMOSPHERE: Pressure = Pressure::psi(14.7);
-/// A charge this close to the static pressure will do. Common practice, no source.
-const CHARGE_NEAR: Pressure = Pressure::psi(5.0);
+quantity::constants! {
+    /// Field pass band of an element, as fractions of V²/P.
+    const PASS: Constant<(f64, f64)> = Constant::new("pass band of an element, shares of V²/P", (0.90, 1.12), "1", Tag::Memory("UL 1030 and common element data: +5 and -10 % of the watts, with the meter's own error"));
+    /// Standard ratings.
+    const STANDARD: Constant<[f64; 9]> = Constant::new("standard ratings of breakers", [15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 60.0], "A", Tag::Memory("NEC 240.6(A)"));
+    /// Two ratings this close are the same.
+    const SAME: Constant = Constant::new("share within which two ratings are the same", 0.01, "1", Tag::Model("the rounding of a plate"));
+    /// A stamp further from the supply than this is for another supply: between 208, 240 and 277 V lie 30 V.
+    const OTHER_VOLTAGE: Constant<Volts> = Constant::of("stamp this far from the supply is for another", Volts(18.0), Tag::Model("between 208, 240 and 277 V lie 30 V"));
+    /// Largest pressure a tank is to reach, 10 % under its relief valve.
+    const UNDER_RELIEF: Constant = Constant::new("largest pressure a tank is to reach, over its relief valve's", 0.9, "1", Tag::Published("R. W. Griffith PE 2015, sizing of expansion tanks: 10 % under it"));
+    /// Expansion from 50 to 140 °F.
+    const EXPANSION: Constant = Constant::new("expansion of water from 50 to 140 °F", 0.01678, "1", Tag::Computed("IAPWS-97 densities"));
+    /// Atmospheric pressure, for absolute pressures (standard atmosphere).
+    const ATMOSPHERE: Constant<Pressure> = Constant::of("atmospheric pressure, for absolute pressures", Pressure::psi(14.7), Tag::Published("ISO 2533, rounded as the formula for expansion tanks prints it"));
+    /// A charge this close to the static pressure will do.
+    const CHARGE_NEAR: Constant<Pressure> = Constant::of("charge this close to the static pressure will do", Pressure::psi(5.0), Tag::CommonPractice);
+    /// Least share of an expansion tank that its charge can give up, for a pressure near the relief valve's.
+    const LEAST_SHARE: Constant =
+        Constant::new("least share of an expansion tank that takes water", 0.05, "1", Tag::Model("keeps the size finite"));
+    /// What a pressure regulator is set to.
+    const HOUSE_PRESSURE: Constant<(f64, f64)> = Constant::new(
+        "what a pressure regulator is set to",
+        (40.0, 80.0),
+        "psi",
+        Tag::Memory("IPC and UPC: no more than 80 psi; 40 and more is common practice"),
+    );
+    /// What a mixing valve is set to.
+    const MIXED: Constant<(f64, f64)> =
+        Constant::new("what a mixing valve is set to", (105.0, 125.0), "°F", Tag::CommonPractice);
+    /// A relief valve opens at this share of the working pressure or more.
+    const RELIEF_SPAN: Constant =
+        Constant::new("least opening of a relief valve, over the working pressure", 0.8, "1", Tag::CommonPractice);
+}
+
+/// Whether a value lies in a span, its ends with it.
+pub(super) fn within(value: f64, (low, high): (f64, f64)) -> bool {
+    (low..=high).contains(&value)
+}
 
 fn near(a: f64, b: f64) -> bool {
-    (a - b).abs() <= SAME * b.abs()
+    (a - b).abs() <= SAME.get() * b.abs()
 }
 
 /// The rating is the plate's, or the plate's power made for the voltage that is really there.
 fn fits(plant: &Plant, rating: Rating) -> bool {
     let plate = plant.plate.element;
     let right = near(rating.volts.get(), plate.volts.get())
-        || rating.volts.near(senses::nominal(plant), OTHER_VOLTAGE);
+        || rating.volts.near(senses::nominal(plant), OTHER_VOLTAGE.get());
     near(rating.watts.get(), plate.watts.get()) && right
 }
 
 fn element_faulty(plant: &Plant, level: Level) -> bool {
     let Some(element) = plant.elements.get(level.index()) else { return false };
-    let made_for = element.stamp.volts.near(senses::nominal(plant), OTHER_VOLTAGE);
+    let made_for = element.stamp.volts.near(senses::nominal(plant), OTHER_VOLTAGE.get());
     element_worn(plant, level) || !fits(plant, element.stamp) || !made_for
 }
 
@@ -49,7 +72,7 @@ fn element_worn(plant: &Plant, level: Level) -> bool {
     let Some(element) = plant.elements.get(level.index()) else { return false };
     let share = element.coil().get() / element.stamp.resistance().get();
     let bad = element.breaks() || element.leak.is_some() || element.scorched || element.is_crusted();
-    bad || !(PASS.0..=PASS.1).contains(&share)
+    bad || !(PASS.get().0..=PASS.get().1).contains(&share)
 }
 
 fn gasket_faulty(plant: &Plant, level: Level) -> bool {
@@ -73,27 +96,29 @@ fn cartridge_faulty(plant: &Plant, tap: Tap) -> bool {
 
 /// What an expansion tank has to hold (trade sheet 5.7, published formula).
 fn expansion_needed(plant: &Plant) -> Volume {
-    let high = plant.plumbing.relief.opens_at.get() * UNDER_RELIEF + ATMOSPHERE.get();
-    let low = plant.plumbing.static_pressure().get() + ATMOSPHERE.get();
+    let high = plant.plumbing.relief.opens_at.get() * UNDER_RELIEF.get() + ATMOSPHERE.get().get();
+    let low = plant.plumbing.static_pressure().get() + ATMOSPHERE.get().get();
     let share = 1.0 - low / high.max(1.0);
-    Volume(plant.plate.content().get() * EXPANSION / share.max(0.05))
+    Volume(plant.plate.content().get() * EXPANSION.get() / share.max(LEAST_SHARE.get()))
 }
 
 fn expansion_right(plant: &Plant, tank: &ExpansionTank) -> bool {
-    tank.volume >= expansion_needed(plant) && tank.charge.near(plant.plumbing.static_pressure(), CHARGE_NEAR)
+    tank.volume >= expansion_needed(plant)
+        && tank.charge.near(plant.plumbing.static_pressure(), CHARGE_NEAR.get())
 }
 
 /// Smallest and largest breaker of the heater: 125 % for a continuous load, 150 % and the next standard
 /// size up (trade sheet 6.1, published).
 fn breaker_span(plant: &Plant) -> (f64, f64) {
     let current = plant.plate.current();
-    let most = plant::branch::allowed(current).map_or(60.0, |(_, most)| most.get());
+    let [.., largest] = STANDARD.get();
+    let most = plant::branch::allowed(current).map_or(largest, |(_, most)| most.get());
     (plant::branch::CONTINUOUS.get() * current.get(), most)
 }
 
 fn breaker_right(plant: &Plant, rating: Amps) -> bool {
     let (low, high) = breaker_span(plant);
-    STANDARD.into_iter().any(|s| near(rating.get(), s)) && (low..=high).contains(&rating.get())
+    STANDARD.get().into_iter().any(|s| near(rating.get(), s)) && (low..=high).contains(&rating.get())
 }
 
 /// The part in place differs from a sound one.
@@ -179,19 +204,19 @@ pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
     match *part {
         NewPart::Element { rating, .. } => fits(plant, rating),
         NewPart::Breaker { rating } | NewPart::Fuse { rating } => breaker_right(plant, rating),
-        NewPart::Regulator { set } => (40.0..=80.0).contains(&set.to_psi()),
-        NewPart::MixingValve { set } => (105.0..=125.0).contains(&set.to_fahrenheit()),
+        NewPart::Regulator { set } => within(set.to_psi(), HOUSE_PRESSURE.get()),
+        NewPart::MixingValve { set } => within(set.to_fahrenheit(), MIXED.get()),
         // Where bacteria live on hydrogen a rod of magnesium feeds them on.
         NewPart::Anode { metal } => plant.vessel.bacteria <= 0.0 || metal == AnodeMetal::AluminiumZinc,
         NewPart::ReliefValve { opens_at } => {
             let working = plant.plate.working_pressure;
-            opens_at <= working && opens_at.get() >= 0.8 * working.get()
+            opens_at <= working && opens_at.get() >= RELIEF_SPAN.get() * working.get()
         }
         NewPart::ExpansionTank { volume, charge } => {
             expansion_right(plant, &ExpansionTank { volume, charge, waterlogged: false })
         }
         NewPart::Heater { nominal, rating } => {
-            nominal.get() >= plant.plate.nominal.get() * (1.0 - SAME) && fits(plant, rating)
+            nominal.get() >= plant.plate.nominal.get() * (1.0 - SAME.get()) && fits(plant, rating)
         }
         NewPart::Thermostat { .. }
         | NewPart::Limit
@@ -238,7 +263,8 @@ mod tests {
                 (low - least).abs() < 0.01 && (high - largest).abs() < 1e-9,
                 "{watts} W: {low} to {high} A"
             );
-            let fits: Vec<f64> = STANDARD.into_iter().filter(|s| breaker_right(&plant, Amps(*s))).collect();
+            let fits: Vec<f64> =
+                STANDARD.get().into_iter().filter(|s| breaker_right(&plant, Amps(*s))).collect();
             assert_eq!((fits.first(), fits.last()), (Some(&smallest), Some(&largest)), "{watts} W");
         }
     }

@@ -1,7 +1,7 @@
 //! Reading, looking, listening, smelling, and the thermometer.
 
 use plant::{End, Level, Place, Plant, Tap};
-use quantity::{Seconds, Temperature, Volume};
+use quantity::{Constant, Seconds, Tag, Temperature, Volume};
 
 use super::turn::Turn;
 use super::{Answered, behind, reach, senses};
@@ -11,17 +11,20 @@ use crate::instrument::thermometer;
 use crate::session::Session;
 use crate::shown::{Refusal, Shown, Sight};
 
-/// From this power up an element simmers audibly. Model: no source.
-const HEARD: f64 = 300.0;
-/// A wiped fitting that leaks is wet again after this; one below a leak, later. Model: no source.
-const REWETS: Seconds = Seconds(60.0);
-/// See `REWETS`.
-const RUNS_DOWN: Seconds = Seconds(600.0);
-/// From this much water on the floor it is seen. Model: no source.
-const SEEN: quantity::Volume = quantity::Volume::litres(0.05);
-
-/// Sediment that still clouds what the drain gives. Model: no source.
-const GRITTY: quantity::Volume = quantity::Volume::litres(0.1);
+quantity::constants! {
+    /// From this power up an element simmers audibly.
+    const HEARD: Constant = Constant::new("power from which an element simmers audibly", 300.0, "W", Tag::Model("judged by ear"));
+    /// A wiped fitting that leaks is wet again after this; one below a leak, later.
+    const REWETS: Constant<Seconds> = Constant::of("until a wiped fitting that leaks is wet again", Seconds(60.0), Tag::Model("a slow drip forms in a minute"));
+    /// See `REWETS`.
+    const RUNS_DOWN: Constant<Seconds> = Constant::of("the same of a fitting below it", Seconds(600.0), Tag::Model("water creeps under a jacket"));
+    /// From this much water on the floor it is seen.
+    const SEEN: Constant<quantity::Volume> = Constant::of("water on the floor that is seen", quantity::Volume::litres(0.05), Tag::Model("a cup would be overlooked at less than a quarter"));
+    /// Sediment that still clouds what the drain gives.
+    const GRITTY: Constant<quantity::Volume> = Constant::of("sediment that clouds what the drain gives", quantity::Volume::litres(0.1), Tag::Model("judged by eye"));
+    /// Fill from which a hole at the rim of the bottom drips.
+    const RIM: Constant = Constant::new("fill that reaches the bottom's rim", 0.02, "1", Tag::Model("an inch of water"));
+}
 
 /// Reads something written.
 pub(super) fn read(turn: &mut Turn, what: Writing, time: Seconds) -> Answered {
@@ -187,12 +190,12 @@ fn soot(session: &Session, level: Level) -> Option<Sight> {
 fn drain(session: &Session) -> Vec<Sight> {
     let plant = &session.home.plant;
     let mut sights = vec![fitting(session, Fitting::DrainValve), fitting(session, Fitting::BottomRim)];
-    if plant.plumbing.on_floor >= SEEN {
+    if plant.plumbing.on_floor >= SEEN.get() {
         sights.push(Sight::WaterOnFloor { volume: plant.plumbing.on_floor });
     }
     if plant.plumbing.drain_valve > 0.0 {
         sights.push(Sight::DrainRuns { flow: plant.drain_flow() });
-        if plant.vessel.sediment > GRITTY {
+        if plant.vessel.sediment > GRITTY.get() {
             sights.push(Sight::Grit);
         }
     }
@@ -238,7 +241,7 @@ fn leaks(plant: &Plant, fitting: Fitting) -> bool {
         Fitting::LowerElement => gasket(Level::Lower),
         Fitting::DrainValve => plant.plumbing.drain_valve > 0.0 || plant.leaks().drain.get() > 0.0,
         Fitting::ReliefValve => plant.relief_flow().get() > 0.0,
-        Fitting::BottomRim => plant.vessel.shell_hole > 0.0 && plant.fill() > 0.02,
+        Fitting::BottomRim => plant.vessel.shell_hole > 0.0 && plant.fill() > RIM.get(),
     }
 }
 
@@ -255,8 +258,8 @@ fn fitting(session: &Session, fitting: Fitting) -> Sight {
         _ => false,
     };
     let above = DOWNWARDS.iter().take_while(|f| **f != fitting).any(|f| leaks(plant, *f));
-    let wet = ((own || damp) && after(REWETS)) || (above && after(RUNS_DOWN));
-    if wet { Sight::Wet { fitting, dripping: own && after(REWETS) } } else { Sight::Dry { fitting } }
+    let wet = ((own || damp) && after(REWETS.get())) || (above && after(RUNS_DOWN.get()));
+    if wet { Sight::Wet { fitting, dripping: own && after(REWETS.get()) } } else { Sight::Dry { fitting } }
 }
 
 /// Where a fitting is.
@@ -313,7 +316,7 @@ pub(super) fn listen(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
         Place::HeaterTop | Place::JunctionBox | Place::UpperCompartment | Place::LowerCompartment => {
             let live = plant.standing();
             let watts = [Level::Upper, Level::Lower].map(|l| live.element_watts(l).get());
-            if watts.into_iter().any(|w| w > HEARD) {
+            if watts.into_iter().any(|w| w > HEARD.get()) {
                 sights.push(Sight::Simmering);
             }
             if Level::ALL.iter().any(|level| plant.pops(*level)) {

@@ -4,7 +4,7 @@
 
 use plant::electrical::Bridge;
 use plant::{Plant, Point};
-use quantity::{Amps, Ohms, Seconds, Volts};
+use quantity::{Amps, Constant, Ohms, Seconds, Tag, Volts};
 
 use super::turn::Turn;
 use super::{Answered, board, prove, reach, senses};
@@ -14,8 +14,10 @@ use crate::person::Harm;
 use crate::session::Technician;
 use crate::shown::{Display, Fact, Noticed, Refusal, Shown};
 
-/// Impedance of a receptacle's circuit back to the service. Common practice, no source.
-const RECEPTACLE: Ohms = Ohms(0.4);
+quantity::constants! {
+    /// Impedance of a receptacle's circuit back to the service.
+    const RECEPTACLE: Constant<Ohms> = Constant::of("impedance of a receptacle's circuit back to the service", Ohms(0.4), Tag::CommonPractice);
+}
 
 /// The meter as it stands at one step.
 struct Meter<'a> {
@@ -205,7 +207,7 @@ pub(super) fn known(turn: &mut Turn, source: Volts, stiff: bool, time: Seconds) 
     };
     let shorts = turn.s.me.jack == Jack::Amps && passes && !turn.s.me.fuse_blown;
     if shorts && stiff {
-        let path = dmm::LEADS.get() + dmm::SHUNT.get() + RECEPTACLE.get();
+        let path = dmm::LEADS.get() + dmm::SHUNT.get() + RECEPTACLE.get().get();
         blow(turn, source, Amps(source.get() / path));
     }
     drain(turn, time);

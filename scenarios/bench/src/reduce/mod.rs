@@ -43,6 +43,32 @@ use crate::person::Severity;
 use crate::session::{Entry, Job, Mode, Session, Technician};
 use crate::shown::{Outcome, Refusal, Shown};
 use turn::Turn;
+
+/// The lists of this folder.
+pub(crate) const SOURCES: &[&[quantity::Listed]] = &[
+    arc::CONSTANTS,
+    behind::CONSTANTS,
+    board::CONSTANTS,
+    closing::CONSTANTS,
+    dials::CONSTANTS,
+    fit::CONSTANTS,
+    gas::CONSTANTS,
+    hands::CONSTANTS,
+    in_line::CONSTANTS,
+    judge::CONSTANTS,
+    looks::CONSTANTS,
+    meter::CONSTANTS,
+    portable::CONSTANTS,
+    prove::CONSTANTS,
+    replace::CONSTANTS,
+    scald::CONSTANTS,
+    senses::CONSTANTS,
+    supply::CONSTANTS,
+    turn::CONSTANTS,
+    waiting::CONSTANTS,
+    water::CONSTANTS,
+    wires::CONSTANTS,
+];
 pub use waiting::Waiting;
 
 /// What an act answers, or why it is not done.

@@ -1,16 +1,18 @@
 //! A portable heater at a receptacle of one leg: a big load on that side alone, under which a loose neutral shows.
 
 use plant::{Plant, Screw, Stab};
-use quantity::Seconds;
+use quantity::{Constant, Seconds, Tag};
 
 use super::Answered;
 use super::turn::Turn;
 use crate::shown::{Glow, Refusal, Shown, Sight};
 
-/// From this share of its power on it glows as ever. Model: judged by eye and hand.
-const FULL: f64 = 0.6;
-/// Below this share it is not felt to warm. Model: judged by eye and hand.
-const FELT: f64 = 0.02;
+quantity::constants! {
+    /// From this share of its power on it glows as ever. Model: judged by eye and hand.
+    const FULL: Constant = Constant::new("share of its power from which a portable heater glows as ever", 0.6, "1", Tag::Model("judged by eye and hand"));
+    /// Below this share it is not felt to warm. Model: judged by eye and hand.
+    const FELT: Constant = Constant::new("share of its power below which it is not felt to warm", 0.02, "1", Tag::Model("judged by eye and hand"));
+}
 
 /// Plugs it in or pulls it out.
 pub(super) fn plug(turn: &mut Turn, leg: Stab, on: bool, time: Seconds) -> Answered {
@@ -47,8 +49,8 @@ fn glow(plant: &Plant, leg: Stab) -> Glow {
     };
     let share = plant.standing().volts(bus.into(), Screw::N.into()) / plant::supply::LEG_120.get();
     match share * share {
-        power if power >= FULL => Glow::Full,
-        power if power >= FELT => Glow::Faint,
+        power if power >= FULL.get() => Glow::Full,
+        power if power >= FELT.get() => Glow::Faint,
         _ => Glow::Dark,
     }
 }

@@ -5,7 +5,7 @@
 //! meter proved again (trade sheet 6.8, 6.9 and 10.1).
 
 use plant::{Plant, Point, Screw};
-use quantity::{Seconds, Volts};
+use quantity::{Constant, Seconds, Tag, Volts};
 
 use super::turn::Turn;
 use super::{Answered, senses};
@@ -13,13 +13,21 @@ use crate::action::{KnownSource, MeterFunction};
 use crate::session::{Session, Technician};
 use crate::shown::{Display, Fact, Shown};
 
-/// A display up to this counts as no voltage.
-const DEAD: Volts = Volts(0.5);
-/// A leg to a sound ground reads between these shares of its nominal voltage (trade sheet 6.14, from memory: 110
-/// to 126 V of 120 V).
-const LEG: (f64, f64) = (100.0 / 120.0, 135.0 / 120.0);
-/// Two grounds with at most this between them are one (common practice, no source).
-const BONDED: f64 = 1.0;
+quantity::constants! {
+    /// A display up to this counts as no voltage.
+    const DEAD: Constant<Volts> = Constant::of("display that counts as no voltage", Volts(0.5), Tag::Model("ten times the least that the low-impedance range tells from nothing"));
+    /// A leg to a sound ground reads between these shares of its nominal voltage.
+    const LEG: Constant<(f64, f64)> = Constant::new("shares of its nominal voltage a sound leg reads", (100.0 / 120.0, 135.0 / 120.0), "1", Tag::Memory("ANSI C84.1, utilization 110 to 126 V of 120 V, widened for a drop under load"));
+    /// Two grounds with at most this between them are one.
+    const BONDED: Constant = Constant::new("most ohms between two grounds that are one", 1.0, "ohm", Tag::CommonPractice);
+    /// A meter that shows a known source within this share of it is taken for sound.
+    const AS_KNOWN: Constant = Constant::new("share within which a meter shows a known source", 0.1, "1", Tag::CommonPractice);
+    /// A source with less than this of a leg's voltage is none.
+    const ALIVE: Constant = Constant::new("share of a leg's voltage below which a source is none", 0.7, "1", Tag::CommonPractice);
+    /// What the proving unit gives. Model: ours gives 240 V.
+    const PROVING_UNIT: Constant<Volts> = Constant::of("what the proving unit gives", Volts(240.0), Tag::Model("ours gives 240 V"));
+}
+
 /// Pairs that show the two conductors of the heater's circuit to each other.
 const PAIRS: &[[Screw; 2]] = &[
     [Screw::H1, Screw::H3],
@@ -51,7 +59,7 @@ fn is_leg(plant: &Plant, volts: Volts) -> bool {
     let leg = plant.service.kind.leg();
     let high = plant.service.kind == plant::ServiceKind::Delta240High;
     let nominal = [Some(leg), high.then_some(leg * plant::supply::ROOT_3.get())];
-    nominal.into_iter().flatten().any(|n| (n * LEG.0..=n * LEG.1).contains(&volts))
+    nominal.into_iter().flatten().any(|n| (n * LEG.get().0..=n * LEG.get().1).contains(&volts))
 }
 
 /// Everything that feeds the heater is off, with the technician's own lock and tag.
@@ -97,11 +105,11 @@ pub(super) fn reading(turn: &mut Turn, function: MeterFunction, points: [Point; 
         (MeterFunction::Volts | MeterFunction::LowVolts, Display::Volts { volts }) => {
             if is_leg(plant, volts) {
                 leg_read(turn, points);
-            } else if volts <= DEAD {
+            } else if volts <= DEAD.get() {
                 dead_read(turn, points);
             }
         }
-        (MeterFunction::Ohms, Display::Ohms { ohms }) if ohms.get() <= BONDED => bonded(turn, points),
+        (MeterFunction::Ohms, Display::Ohms { ohms }) if ohms.get() <= BONDED.get() => bonded(turn, points),
         (MeterFunction::Continuity, Display::Tone { on: true }) => bonded(turn, points),
         _ => {}
     }
@@ -179,12 +187,13 @@ pub(super) fn meter(turn: &mut Turn, on: KnownSource, time: Seconds) -> Answered
     turn.pass(time);
     let source = match on {
         KnownSource::Receptacle => receptacle(&turn.s.home.plant),
-        KnownSource::ProvingUnit => PROVING_UNIT,
+        KnownSource::ProvingUnit => PROVING_UNIT.get(),
     };
     let display = super::meter::known(turn, source, on == KnownSource::Receptacle, time);
     // A source that has failed itself proves nothing.
-    let alive = source >= plant::supply::LEG_120.get() * ALIVE;
-    let right = alive && matches!(display, Display::Volts { volts } if volts.near(source, source * AS_KNOWN));
+    let alive = source >= plant::supply::LEG_120.get() * ALIVE.get();
+    let right =
+        alive && matches!(display, Display::Volts { volts } if volts.near(source, source * AS_KNOWN.get()));
     if right {
         turn.s.me.meter_proved = Some(turn.step);
         if turn.s.me.proved_dead.is_none() && complete(&turn.s) {
@@ -198,18 +207,9 @@ pub(super) fn meter(turn: &mut Turn, on: KnownSource, time: Seconds) -> Answered
     Ok(Shown::Meter { display })
 }
 
-/// A meter that shows a known source within this share of it is taken for sound. Common practice, no source.
-const AS_KNOWN: f64 = 0.1;
-
-/// A source with less than this of a leg's voltage is none. Common practice, no source.
-const ALIVE: f64 = 0.7;
-
 /// A receptacle on another circuit of leg 1, as the network stands; in a 480Y/277 building behind a transformer.
 fn receptacle(plant: &Plant) -> Volts {
     let (leg, neutral) = (Point::Screw(Screw::M1), Point::Screw(Screw::N));
     let ratio = plant::supply::LEG_120.get() / plant.service.kind.leg();
     plant.standing().volts(leg, neutral) * ratio
 }
-
-/// What the proving unit gives. Model: ours gives 240 V.
-const PROVING_UNIT: Volts = Volts(240.0);

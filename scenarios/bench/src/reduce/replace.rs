@@ -2,7 +2,7 @@
 //! is opened under water, and live screws are live.
 
 use plant::{BoxKind, Level, Place, Point, Screw};
-use quantity::{Pressure, Seconds, Volume};
+use quantity::{Constant, Pressure, Seconds, Tag, Volume};
 
 use super::turn::Turn;
 use super::{Answered, fit, hands, judge, reach, scald, senses, water};
@@ -11,46 +11,37 @@ use crate::person::{Exposure, Source};
 use crate::session::Session;
 use crate::shown::{Fact, Refusal, Shown, Sight};
 
-/// An opening stays open this long while the part in hand goes in. Common practice, no source.
-const OPEN: Seconds = Seconds(30.0);
-/// The hole of a screw-in element, 1 in thread (trade sheet 2.8, published by a tool list).
-const ELEMENT_HOLE: f64 = 0.027;
-/// Below this the relief valve's port, in the top 6 in, is clear of water (trade sheet 5.1, published).
-const RELIEF_PORT: f64 = 0.85;
-/// A tank carries no more than this when it can be carried. Model: a few litres.
-const CARRIED: f64 = 0.05;
-/// More pressure than this squirts when a joint is opened. Model: a weak garden hose.
-pub(super) const SQUIRTS: Pressure = Pressure::psi(2.0);
-
-/// What a part costs in dollars: invented, of the order of a supply house's prices.
-const fn cost(part: &NewPart) -> f64 {
-    match part {
-        NewPart::Element { .. } => 25.0,
-        NewPart::Thermostat { .. } => 20.0,
-        NewPart::Limit => 30.0,
-        NewPart::Breaker { .. } => 25.0,
-        NewPart::Fuse { .. } => 10.0,
-        NewPart::TimeSwitch => 90.0,
-        NewPart::Connectors => 6.0,
-        NewPart::DipTube => 15.0,
-        NewPart::Anode { .. } => 40.0,
-        NewPart::Sensor { .. } => 18.0,
-        NewPart::Board => 110.0,
-        NewPart::Regulator { .. } => 90.0,
-        NewPart::MixingValve { .. } => 120.0,
-        NewPart::Cartridge { .. } => 45.0,
-        NewPart::DrainValve => 15.0,
-        NewPart::Nipples => 20.0,
-        NewPart::Connections => 30.0,
-        NewPart::HotLine => 80.0,
-        NewPart::PipeClips => 12.0,
-        NewPart::ReturnCheck => 30.0,
-        NewPart::PumpTimer => 45.0,
-        NewPart::Gasket { .. } => 4.0,
-        NewPart::ReliefValve { .. } => 35.0,
-        NewPart::ExpansionTank { .. } => 60.0,
-        NewPart::Heater { .. } => 700.0,
-    }
+quantity::constants! {
+    /// An opening stays open this long while the part in hand goes in.
+    const OPEN: Constant<Seconds> = Constant::of("how long an opening stays open while a part goes in", Seconds(30.0), Tag::CommonPractice);
+    /// The hole of a screw-in element, 1 in thread.
+    const ELEMENT_HOLE: Constant = Constant::new("hole of a screw-in element", 0.027, "m", Tag::Published("a tool list of service literature: 1 in thread"));
+    /// Below this the relief valve's port, in the top 6 in, is clear of water.
+    const RELIEF_PORT: Constant = Constant::new("share below which the relief valve's port is clear of water", 0.85, "1", Tag::Published("ANSI Z21.22, as a city's code prints it: within the top 6 in"));
+    /// A tank carries no more than this when it can be carried. Model: a few litres.
+    const CARRIED: Constant = Constant::new("share a tank holds when it can be carried", 0.05, "1", Tag::Model("a few litres"));
+    /// More pressure than this squirts when a joint is opened. Model: a weak garden hose.
+    pub(super) const SQUIRTS: Constant<Pressure> = Constant::of("pressure from which an opened joint squirts", Pressure::psi(2.0), Tag::Model("a weak garden hose"));
+    /// Elements that are sold at all.
+    const SOLD_WATTS: Constant<(f64, f64)> = Constant::new("elements that are sold: watts", (500.0, 12_000.0), "W", Tag::CommonPractice);
+    /// See `SOLD_WATTS`.
+    const SOLD_VOLTS: Constant<(f64, f64)> = Constant::new("elements that are sold: volts", (100.0, 500.0), "V", Tag::CommonPractice);
+    /// Breakers and fuses that are sold at all.
+    const SOLD_BREAKERS: Constant<(f64, f64)> = Constant::new("breakers and fuses that are sold", (10.0, 200.0), "A", Tag::CommonPractice);
+    /// Settings of regulators that are sold at all.
+    const SOLD_REGULATORS: Constant<(f64, f64)> = Constant::new("settings of regulators that are sold", (20.0, 120.0), "psi", Tag::CommonPractice);
+    /// Settings of mixing valves that are sold at all.
+    const SOLD_MIXERS: Constant<(f64, f64)> = Constant::new("settings of mixing valves that are sold", (80.0, 160.0), "°F", Tag::CommonPractice);
+    /// Relief valves that are sold at all.
+    const SOLD_RELIEFS: Constant<(f64, f64)> = Constant::new("relief valves that are sold", (30.0, 400.0), "psi", Tag::CommonPractice);
+    /// Expansion tanks that are sold at all.
+    const SOLD_EXPANSION: Constant<(f64, f64)> = Constant::new("expansion tanks that are sold", (0.5, 50.0), "gal", Tag::CommonPractice);
+    /// Charges they can be given.
+    const SOLD_CHARGES: Constant<(f64, f64)> = Constant::new("charges of expansion tanks", (5.0, 150.0), "psi", Tag::CommonPractice);
+    /// Heaters that are sold at all.
+    const SOLD_TANKS: Constant<(f64, f64)> = Constant::new("heaters that are sold", (10.0, 120.0), "gal", Tag::CommonPractice);
+    /// From this much out of an opening whoever works at it is splashed.
+    const SOAKS: Constant<Volume> = Constant::of("water out of an opening that splashes", Volume::litres(0.2), Tag::Model("a cup"));
 }
 
 /// Changes a part.
@@ -66,7 +57,7 @@ pub(super) fn replace(turn: &mut Turn, part: &NewPart, time: Seconds) -> Answere
         hands::touch(turn, Point::Screw(*screw), hands::Grip::Grasps);
     }
     let scorched = scorched(turn, part);
-    let rest = (time - OPEN) * 0.5;
+    let rest = (time - OPEN.get()) / 2.0;
     turn.pass(rest);
     if let NewPart::Element { level, .. } = part
         && let Some(sheath) = turn.s.home.plant.elements.get(level.index()).map(|e| e.sheath)
@@ -76,7 +67,7 @@ pub(super) fn replace(turn: &mut Turn, part: &NewPart, time: Seconds) -> Answere
     open_up(turn, part);
     fit::fit(turn, part);
     turn.pass(rest);
-    let cost = cost(part);
+    let cost = crate::prices::of(part);
     turn.s.me.cost += cost;
     turn.facts.push(Fact::Changed { part: part.kind(), matches, needed, cost });
     if turn.s.me.findings.is_empty() {
@@ -90,20 +81,24 @@ pub(super) fn replace(turn: &mut Turn, part: &NewPart, time: Seconds) -> Answere
 
 /// The numbers of the new part are numbers of such a part.
 fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
-    let within = |value: f64, low: f64, high: f64| (low..=high).contains(&value);
     let rated = |r: &plant::heater::Rating| {
-        within(r.watts.get(), 500.0, 12_000.0) && within(r.volts.get(), 100.0, 500.0)
+        judge::within(r.watts.get(), SOLD_WATTS.get()) && judge::within(r.volts.get(), SOLD_VOLTS.get())
     };
     let sensible = match part {
         NewPart::Element { rating, .. } => rated(rating),
-        NewPart::Breaker { rating } | NewPart::Fuse { rating } => within(rating.get(), 10.0, 200.0),
-        NewPart::Regulator { set } => within(set.to_psi(), 20.0, 120.0),
-        NewPart::MixingValve { set } => within(set.to_fahrenheit(), 80.0, 160.0),
-        NewPart::ReliefValve { opens_at } => within(opens_at.to_psi(), 30.0, 400.0),
-        NewPart::ExpansionTank { volume, charge } => {
-            within(volume.to_gallons(), 0.5, 50.0) && within(charge.to_psi(), 5.0, 150.0)
+        NewPart::Breaker { rating } | NewPart::Fuse { rating } => {
+            judge::within(rating.get(), SOLD_BREAKERS.get())
         }
-        NewPart::Heater { nominal, rating } => within(nominal.to_gallons(), 10.0, 120.0) && rated(rating),
+        NewPart::Regulator { set } => judge::within(set.to_psi(), SOLD_REGULATORS.get()),
+        NewPart::MixingValve { set } => judge::within(set.to_fahrenheit(), SOLD_MIXERS.get()),
+        NewPart::ReliefValve { opens_at } => judge::within(opens_at.to_psi(), SOLD_RELIEFS.get()),
+        NewPart::ExpansionTank { volume, charge } => {
+            judge::within(volume.to_gallons(), SOLD_EXPANSION.get())
+                && judge::within(charge.to_psi(), SOLD_CHARGES.get())
+        }
+        NewPart::Heater { nominal, rating } => {
+            judge::within(nominal.to_gallons(), SOLD_TANKS.get()) && rated(rating)
+        }
         NewPart::Thermostat { .. }
         | NewPart::Limit
         | NewPart::TimeSwitch
@@ -160,8 +155,8 @@ fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
         | NewPart::PumpTimer => Ok(()),
         NewPart::Heater { .. } => {
             reach::place(session, Place::JunctionBox)?;
-            if session.home.plant.fill() > CARRIED {
-                return Err(Refusal::TankNotDrained { below: CARRIED });
+            if session.home.plant.fill() > CARRIED.get() {
+                return Err(Refusal::TankNotDrained { below: CARRIED.get() });
             }
             if session.home.plant.plumbing.cold_valve > 0.0 {
                 return Err(Refusal::UnderPressure);
@@ -218,7 +213,7 @@ fn scorched(turn: &Turn, part: &NewPart) -> Option<Level> {
 fn open_up(turn: &mut Turn, part: &NewPart) {
     let spilled = turn.s.me.spilled;
     let plumbing = &turn.s.home.plant.plumbing;
-    let squirts = plumbing.cold_valve > 0.0 || plumbing.pressure > SQUIRTS;
+    let squirts = plumbing.cold_valve > 0.0 || plumbing.pressure > SQUIRTS.get();
     let water_at = match part {
         NewPart::Element { level, .. } | NewPart::Gasket { level, .. } => {
             let at = turn.s.home.plant.wall(*level);
@@ -227,18 +222,18 @@ fn open_up(turn: &mut Turn, part: &NewPart) {
         }
         NewPart::ReliefValve { .. } => {
             let at = turn.s.home.plant.outlet();
-            let down_to = if squirts { 0.0 } else { RELIEF_PORT };
-            water::spill(turn, OPEN, down_to);
+            let down_to = if squirts { 0.0 } else { RELIEF_PORT.get() };
+            water::spill(turn, OPEN.get(), down_to);
             at
         }
         NewPart::DrainValve => {
             let at = turn.s.home.plant.drain_temperature();
-            water::spill(turn, OPEN, 0.0);
+            water::spill(turn, OPEN.get(), 0.0);
             at
         }
         NewPart::Anode { .. } | NewPart::Nipples | NewPart::Connections | NewPart::HotLine if squirts => {
             let at = turn.s.home.plant.outlet();
-            water::spill(turn, OPEN, 0.0);
+            water::spill(turn, OPEN.get(), 0.0);
             at
         }
         NewPart::DipTube
@@ -248,16 +243,16 @@ fn open_up(turn: &mut Turn, part: &NewPart) {
         | NewPart::MixingValve { .. }
             if squirts =>
         {
-            water::spill(turn, OPEN, 0.0);
+            water::spill(turn, OPEN.get(), 0.0);
             turn.s.home.plant.plumbing.inlet
         }
         _ => {
-            turn.pass(OPEN);
+            turn.pass(OPEN.get());
             return;
         }
     };
-    if (turn.s.me.spilled - spilled) > Volume::litres(0.2) {
-        let splash = Exposure { source: Source::Splash, temperature: water_at, seconds: Seconds(5.0) };
+    if (turn.s.me.spilled - spilled) > SOAKS.get() {
+        let splash = Exposure { source: Source::Splash, temperature: water_at, seconds: water::SPLASH.get() };
         scald::own(turn, splash);
     }
 }
@@ -271,12 +266,12 @@ fn flange_open(turn: &mut Turn, level: Level) {
         }
     };
     let was = turn.s.home.plant.elements.get(level.index()).map_or(0.0, |e| e.gasket.leak_diameter);
-    hole(turn, ELEMENT_HOLE);
+    hole(turn, ELEMENT_HOLE.get());
     // Only an opening that stands clear of the water lets air in at the top.
     let clear = turn.s.home.plant.fill() > water::flange_fill(turn, level);
     turn.s.home.plant.plumbing.relief.lever = lever || clear;
     turn.open = true;
-    turn.pass(OPEN);
+    turn.pass(OPEN.get());
     turn.open = false;
     turn.s.home.plant.plumbing.relief.lever = lever;
     hole(turn, was);

@@ -1,6 +1,6 @@
 //! Hot water and hot metal on skin, the technician's and the household's.
 
-use quantity::{Flow, Seconds, Temperature};
+use quantity::{Constant, Flow, Seconds, Tag, Temperature};
 
 use super::senses;
 use super::turn::Turn;
@@ -8,19 +8,20 @@ use crate::person::burn::REFLEX;
 use crate::person::{Degree, Exposure, Harm, Source, Who};
 use crate::shown::Fact;
 
-/// Water above this can burn people who do not expect it (trade sheet 8.2, published: 120 °F takes over
-/// five minutes; above it minutes, then seconds).
-const HOT: Temperature = Temperature::fahrenheit(120.0);
-/// Above this, water at a tap counts as hot discharge; the half degree keeps a heater set to 120 °F out.
-const MARGIN: f64 = 0.5;
-/// How long somebody who expects nothing leaves a hand in it. Model: a second to notice, one to withdraw.
-const UNWARNED: Seconds = Seconds(2.0);
-/// What ran before the technician rang is nobody's neglect until there was time to warn. Model: no source.
-const TIME_TO_WARN: Seconds = Seconds(300.0);
-/// Boiling point in the open air: above it water let out flashes to steam.
-const BOILING: Temperature = Temperature::celsius(100.0);
-/// Flow through an open relief valve, for what flashes to steam. Model: order of magnitude.
-const RELIEF_FLOW: Flow = Flow::gpm(5.0);
+quantity::constants! {
+    /// Water above this can burn people who do not expect it.
+    const HOT: Constant<Temperature> = Constant::of("water that can burn who does not expect it", Temperature::fahrenheit(120.0), Tag::Published("time and temperature table of an owner's manual (Shriners): 120 °F takes over five minutes"));
+    /// Above this, water at a tap counts as hot discharge; the half degree keeps a heater set to 120 °F out.
+    const MARGIN: Constant = Constant::new("above it counts as hot discharge", 0.5, "K", Tag::Model("keeps a heater set to 120 °F out"));
+    /// How long somebody who expects nothing leaves a hand in it. Model: a second to notice, one to withdraw.
+    const UNWARNED: Constant<Seconds> = Constant::of("how long who expects nothing leaves a hand in it", Seconds(2.0), Tag::Model("a second to notice, one to withdraw"));
+    /// What ran before the technician rang is nobody's neglect until there was time to warn.
+    const TIME_TO_WARN: Constant<Seconds> = Constant::of("until what ran before is the technician's neglect", Seconds(300.0), Tag::Model("time to arrive and to warn"));
+    /// Boiling point in the open air: above it water let out flashes to steam.
+    const BOILING: Constant<Temperature> = Constant::of("boiling point in the open air", Temperature::celsius(100.0), Tag::Published("IAPWS-97 saturation at 101 325 Pa, rounded"));
+    /// Flow through an open relief valve, for what flashes to steam. Model: order of magnitude.
+    const RELIEF_FLOW: Constant<Flow> = Constant::of("flow through an open relief valve that flashes to steam", Flow::gpm(5.0), Tag::Model("an order of magnitude"));
+}
 
 /// Looks whether water hot enough to burn runs with nobody warned, each time time has passed.
 pub(super) fn watch(turn: &mut Turn) {
@@ -32,7 +33,7 @@ pub(super) fn watch(turn: &mut Turn) {
     // A weeping seat wets a pipe; only a lifted valve throws water.
     let valve = &plant.plumbing.relief;
     let lifted = valve.lever || valve.open || valve.lifted;
-    let came_upon = turn.s.clock < TIME_TO_WARN && !valve.lever;
+    let came_upon = turn.s.clock < TIME_TO_WARN.get() && !valve.lever;
     let relief = !turn.open && lifted && senses::relief_runs(plant);
     let drain = !turn.open && plant.drain_flow().get() > 0.0;
     let mut hottest = None::<Temperature>;
@@ -43,12 +44,12 @@ pub(super) fn watch(turn: &mut Turn) {
     // A valve that lifts by itself steams over nobody where people were told to keep away.
     let unwarned = relief && (valve.lever || !turn.s.me.household_told);
     steam(turn, runs.is_some() || unwarned, outlet);
-    let hot = hottest.filter(|t| t.get() > HOT.get() + MARGIN && !turn.s.me.household_told);
+    let hot = hottest.filter(|t| t.get() > HOT.get().get() + MARGIN.get() && !turn.s.me.household_told);
     if let Some(temperature) = hot
         && !turn.s.me.hot_discharge
     {
         turn.facts.push(Fact::HotDischarge { temperature });
-        let burn = Exposure::water(temperature, UNWARNED).suffer(likeliest(turn));
+        let burn = Exposure::water(temperature, UNWARNED.get()).suffer(likeliest(turn));
         if burn.degree > Degree::None {
             turn.harms.push(Harm::Burn(burn));
         }
@@ -64,13 +65,13 @@ fn likeliest(turn: &Turn) -> Who {
 
 fn steam(turn: &mut Turn, runs: bool, water: Temperature) {
     let told = turn.harms.iter().any(|h| matches!(h, Harm::Steam { .. }));
-    if runs && !told && water > BOILING {
+    if runs && !told && water > BOILING.get() {
         let pressure = turn.s.home.plant.plumbing.pressure;
-        let volume = quantity::Volume(RELIEF_FLOW.get() * UNWARNED.get());
+        let volume = quantity::Volume(RELIEF_FLOW.get().get() * UNWARNED.get().get());
         turn.harms.push(Harm::Steam { water, pressure, volume });
         let lever = turn.s.home.plant.plumbing.relief.lever;
         // What flashes goes out as steam at the boiling point of the open air, over whoever stands there.
-        let steam = Exposure { source: Source::Steam, temperature: BOILING, seconds: UNWARNED };
+        let steam = Exposure { source: Source::Steam, temperature: BOILING.get(), seconds: UNWARNED.get() };
         let burn = steam.suffer(if turn.attended || lever { Who::Technician } else { likeliest(turn) });
         if burn.degree > Degree::None {
             turn.harms.push(Harm::Burn(burn));

@@ -2,31 +2,31 @@
 
 use plant::electrical::Bridge;
 use plant::{ContactAt, End, Handle, Level, Place, Plant, Point, Screw, Tap, Wire};
-use quantity::{Flow, Ohms, Temperature, Volts};
+use quantity::{Constant, Flow, Ohms, Tag, Temperature, Volts};
 
 use super::behind::contact_place;
 
-/// Below this share the tank counts as not full: expansion and layers move the last half per cent.
-const FULL: f64 = 0.995;
-/// Load that tells a firm voltage from a stray one (trade sheet 6.12, published: low-impedance meters take
-/// about 3 kilohms).
-const FIRM: Ohms = Ohms(3000.0);
-/// Less than this from the relief valve only wets it: a glass in ten minutes. Model: no source.
-const TRICKLE: Flow = Flow(3e-7);
-/// From here up a point counts as live. Trade sheet 6.8: below 50 V to ground other rules hold (published).
-pub(crate) const LIVE: Volts = Volts(50.0);
-
-/// Water on the floor from which hands and feet count as wet. Model: no source.
-const WET_FLOOR: quantity::Volume = quantity::Volume::litres(2.0);
+quantity::constants! {
+    /// Below this share the tank counts as not full: expansion and layers move the last half per cent.
+    const FULL: Constant = Constant::new("share from which the tank counts as full", 0.995, "1", Tag::Model("expansion and layers move the last half per cent"));
+    /// Load that tells a firm voltage from a stray one.
+    const FIRM: Constant<Ohms> = Constant::of("load that tells a firm voltage from a stray one", Ohms(3000.0), Tag::Published("support pages of instrument sellers: low-impedance meters take about 3 kilohms"));
+    /// Less than this from the relief valve only wets it: a glass in ten minutes.
+    const TRICKLE: Constant<Flow> = Constant::of("less than this from the relief valve only wets it", Flow(3e-7), Tag::Model("a glass in ten minutes"));
+    /// From here up a point counts as live.
+    pub(crate) const LIVE: Constant<Volts> = Constant::of("from here a point counts as live", Volts(50.0), Tag::Published("OSHA 1910.333(a)(1): other rules below 50 V to ground"));
+    /// Water on the floor from which hands and feet count as wet.
+    const WET_FLOOR: Constant<quantity::Volume> = Constant::of("water on the floor with which hands and feet are wet", quantity::Volume::litres(2.0), Tag::Model("more than a wet towel takes up"));
+}
 
 /// Hands and feet are wet with what stands on the floor.
 pub(crate) fn wet_floor(plant: &Plant) -> bool {
-    plant.plumbing.on_floor >= WET_FLOOR
+    plant.plumbing.on_floor >= WET_FLOOR.get()
 }
 
 /// The tank is full.
 pub(crate) fn full(plant: &Plant) -> bool {
-    plant.fill() >= FULL
+    plant.fill() >= FULL.get()
 }
 
 /// Water covers an element.
@@ -99,7 +99,7 @@ pub(crate) fn firm(plant: &Plant, a: Point, b: Point) -> Volts {
     if a == b {
         return Volts(0.0);
     }
-    plant.across(Bridge::ohms(a, b, FIRM))
+    plant.across(Bridge::ohms(a, b, FIRM.get()))
 }
 
 /// Firm voltage of a point to the ground bar of the load center.
@@ -110,8 +110,8 @@ pub(crate) fn to_ground(plant: &Plant, point: Point) -> Volts {
 /// One of two points is firmly live to ground.
 pub(crate) fn either_live(plant: &Plant, a: Point, b: Point) -> bool {
     let ground = Point::Screw(Screw::G);
-    let met = [a, b].map(|point| (point != ground).then(|| Bridge::ohms(point, ground, FIRM)));
-    plant.across_both(met).iter().any(|volts| *volts >= LIVE)
+    let met = [a, b].map(|point| (point != ground).then(|| Bridge::ohms(point, ground, FIRM.get())));
+    plant.across_both(met).iter().any(|volts| *volts >= LIVE.get())
 }
 
 /// The first hot tap that stands open and gives water.
@@ -131,7 +131,7 @@ pub(crate) fn spits(plant: &Plant, tap: Tap) -> bool {
 
 /// The relief valve lets water out now.
 pub(crate) fn relief_runs(plant: &Plant) -> bool {
-    plant.relief_flow() >= TRICKLE
+    plant.relief_flow() >= TRICKLE.get()
 }
 
 /// A wire end or a contact is charred at a place.

@@ -1,16 +1,18 @@
 //! The load center's face: handles, locks, directory; and trying the start.
 
 use plant::{Circuit, Handle, Level, Place, Point, Screw, Stab};
-use quantity::{Seconds, Temperature};
+use quantity::{Constant, Seconds, Tag, Temperature};
 
 use super::turn::Turn;
 use super::{Answered, hands, prove, reach};
 use crate::shown::{Fact, Refusal, Shown, Sight};
 
-/// A dial turned as far as it goes (trade sheet 3.1, published: up to 150 °F on most dials).
-const DIAL_TOP: Temperature = Temperature::fahrenheit(150.0);
-/// From this power up an element can be heard. Model: no source.
-const HEARD: f64 = 100.0;
+quantity::constants! {
+    /// A dial turned as far as it goes.
+    const DIAL_TOP: Constant<Temperature> = Constant::of("a dial turned as far as it goes", Temperature::fahrenheit(150.0), Tag::Published("a control maker's bulletin: up to 150 °F on most"));
+    /// From this power up an element can be heard.
+    const HEARD: Constant = Constant::new("power from which an element starts audibly", 100.0, "W", Tag::Model("judged by ear at a heater switched on"));
+}
 
 /// Moves a handle.
 pub(super) fn breaker(turn: &mut Turn, slot: u32, on: bool, time: Seconds) -> Answered {
@@ -50,13 +52,13 @@ pub(super) fn try_start(turn: &mut Turn, time: Seconds) -> Answered {
     let was = turn.s.home.plant.thermostats.map(|t| t.dial);
     let reached = [upper.is_ok(), lower.is_ok()];
     for (thermostat, reached) in turn.s.home.plant.thermostats.iter_mut().zip(reached) {
-        if reached && thermostat.dial < DIAL_TOP {
-            thermostat.dial = DIAL_TOP;
+        if reached && thermostat.dial < DIAL_TOP.get() {
+            thermostat.dial = DIAL_TOP.get();
         }
     }
     turn.pass(time);
     let live = turn.s.home.plant.standing();
-    let started = [Level::Upper, Level::Lower].into_iter().any(|l| live.element_watts(l).get() > HEARD);
+    let started = [Level::Upper, Level::Lower].into_iter().any(|l| live.element_watts(l).get() > HEARD.get());
     for (thermostat, dial) in turn.s.home.plant.thermostats.iter_mut().zip(was) {
         thermostat.dial = dial;
     }

@@ -3,22 +3,29 @@
 use std::borrow::Cow;
 
 use plant::{Handle, Happening, Level, Point};
-use quantity::{Seconds, Volume};
+use quantity::{Constant, Seconds, Tag, Volume};
 
 use super::{gas, hands, prove, reach, scald, senses};
 use crate::person::Harm;
 use crate::session::{Session, Trap};
 use crate::shown::{Ending, Fact, Noticed, Outcome, Shown};
 
-/// Until somebody switches an unlocked breaker on again, when nobody told the household. Model: no source.
-const RESET_UNTOLD: Seconds = Seconds::minutes(12.0);
-/// The same when they were told: a visitor, a child. Model: no source.
-const RESET_TOLD: Seconds = Seconds::minutes(30.0);
-/// A tap that has run this long on a full tank runs solid (trade sheet 5.10: 1 to 3 minutes after the first
-/// water, computed and from memory).
-const SOLID_AFTER: Seconds = Seconds(60.0);
-/// Pressure over the working pressure from which it is told: past what a relief valve lets by.
-const OVER_WORKING: f64 = 1.1;
+quantity::constants! {
+    /// Until somebody switches an unlocked breaker on again, when nobody told the household.
+    const RESET_UNTOLD: Constant<Seconds> = Constant::of("until an unlocked breaker is switched on when nobody was told", Seconds::minutes(12.0), Tag::Model("somebody misses the light"));
+    /// The same when they were told: a visitor, a child.
+    const RESET_TOLD: Constant<Seconds> = Constant::of("the same when the household was told", Seconds::minutes(30.0), Tag::Model("a visitor, a child"));
+    /// A tap that has run this long on a full tank runs solid.
+    const SOLID_AFTER: Constant<Seconds> = Constant::of("a tap on a full tank runs solid after", Seconds(60.0), Tag::Memory("common practice: 1 to 3 minutes after the first water"));
+    /// Pressure over the working pressure from which it is told: past what a relief valve lets by.
+    const OVER_WORKING: Constant = Constant::new("pressure over the working pressure from which it is told", 1.1, "1", Tag::Model("past what a relief valve lets by"));
+    /// What little rises over the drain's lip as the rest in the tank warms is no flood.
+    const LIP: Constant<Volume> = Constant::of(
+        "water over a drain's lip that is no flood",
+        Volume::litres(0.002),
+        Tag::Model("what the rest in the tank gains as it warms"),
+    );
+}
 
 /// An act under way.
 pub(super) struct Turn<'a> {
@@ -100,7 +107,7 @@ impl<'a> Turn<'a> {
         if !self.s.job.traps.contains(&Trap::SomebodyResets) {
             return None;
         }
-        let patience = if self.s.me.household_told { RESET_TOLD } else { RESET_UNTOLD };
+        let patience = if self.s.me.household_told { RESET_TOLD.get() } else { RESET_UNTOLD.get() };
         self.s
             .me
             .off_since
@@ -225,8 +232,7 @@ impl<'a> Turn<'a> {
     fn count_spill(&mut self, before: Volume) {
         let plumbing = &self.s.home.plant.plumbing;
         let more = plumbing.on_floor - before;
-        // What little rises over the drain's lip as the rest in the tank warms is no flood: two millilitres.
-        if more.get() <= 2e-6 {
+        if more <= LIP.get() {
             return;
         }
         let careless = self.open || (plumbing.drain_valve > 0.0 && !plumbing.hose);
@@ -259,7 +265,7 @@ impl<'a> Turn<'a> {
             return;
         }
         self.s.me.solid_for += full_for;
-        if self.s.me.solid_for >= SOLID_AFTER && !senses::spits(plant, tap) {
+        if self.s.me.solid_for >= SOLID_AFTER.get() && !senses::spits(plant, tap) {
             self.s.me.purged = true;
             self.noticed.push(Noticed::RunsSolid { tap });
         }
@@ -268,7 +274,7 @@ impl<'a> Turn<'a> {
     fn watch_pressure(&mut self, before: quantity::Pressure) {
         let plant = &self.s.home.plant;
         let (pressure, working) = (plant.plumbing.pressure, plant.plate.working_pressure);
-        let limit = working * OVER_WORKING;
+        let limit = working * OVER_WORKING.get();
         if pressure > limit && before <= limit {
             self.harms.push(Harm::Overpressure { pressure, working });
         }

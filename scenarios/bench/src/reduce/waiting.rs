@@ -3,7 +3,7 @@
 
 use std::borrow::Cow;
 
-use quantity::Seconds;
+use quantity::{Constant, Seconds, Tag};
 
 use super::turn::Turn;
 use super::{Answered, log, settle, water};
@@ -11,14 +11,16 @@ use crate::action::Action;
 use crate::session::Session;
 use crate::shown::{Outcome, Refusal, Shown};
 
-/// Longest wait asked for.
-const MOST_WAIT: Seconds = Seconds::hours(24.0);
-/// How much of it passes in one piece. Model: no source.
-const PIECE: Seconds = Seconds::minutes(10.0);
-/// Longest wait for the thermostats.
-const MOST_CUT_OUT: Seconds = Seconds::hours(4.0);
-/// How often they are looked at meanwhile. Model: no source.
-const LOOK: Seconds = Seconds(60.0);
+quantity::constants! {
+    /// Longest wait asked for.
+    const MOST_WAIT: Constant<Seconds> = Constant::of("longest wait asked for", Seconds::hours(24.0), Tag::Model("a day"));
+    /// How much of it passes in one piece.
+    const PIECE: Constant<Seconds> = Constant::of("piece in which a wait passes", Seconds::minutes(10.0), Tag::Model("short enough to stop"));
+    /// Longest wait for the thermostats.
+    const MOST_CUT_OUT: Constant<Seconds> = Constant::of("longest wait for the thermostats", Seconds::hours(4.0), Tag::Model("longer than any heater takes"));
+    /// How often they are looked at meanwhile.
+    const LOOK: Constant<Seconds> = Constant::of("how often they are looked at meanwhile", Seconds(60.0), Tag::Model("a minute is within the reading of a watch"));
+}
 
 /// What is waited for.
 #[derive(Clone, Copy, Debug)]
@@ -33,15 +35,17 @@ impl Goal {
     /// How much passes next.
     fn piece(self, turn: &Turn, waited: Seconds) -> Option<Seconds> {
         match self {
-            Self::Time(all) => (waited < all).then(|| Seconds(PIECE.get().min((all - waited).get()))),
-            Self::CutOut => (waited < MOST_CUT_OUT && !turn.s.home.plant.is_satisfied()).then_some(LOOK),
+            Self::Time(all) => (waited < all).then(|| Seconds(PIECE.get().get().min((all - waited).get()))),
+            Self::CutOut => {
+                (waited < MOST_CUT_OUT.get() && !turn.s.home.plant.is_satisfied()).then_some(LOOK.get())
+            }
         }
     }
 
     fn most(self) -> Seconds {
         match self {
             Self::Time(all) => all,
-            Self::CutOut => MOST_CUT_OUT,
+            Self::CutOut => MOST_CUT_OUT.get(),
         }
     }
 }
@@ -50,7 +54,7 @@ fn goal(action: &Action) -> Option<Goal> {
     match action {
         Action::Wait { minutes } => {
             let all = Seconds::minutes(*minutes);
-            (all.get() > 0.0 && all <= MOST_WAIT).then_some(Goal::Time(all))
+            (all.get() > 0.0 && all <= MOST_WAIT.get()).then_some(Goal::Time(all))
         }
         Action::WaitForCutOut => Some(Goal::CutOut),
         _ => None,

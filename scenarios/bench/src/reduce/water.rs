@@ -1,7 +1,7 @@
 //! Valves, taps, bucket, hose, drain, relief lever, gauge, and waiting.
 
 use plant::{Level, Tap};
-use quantity::{Flow, Kelvins, Pressure, Seconds, Temperature, Volume};
+use quantity::{Constant, Flow, Kelvins, Pressure, Seconds, Tag, Temperature, Volume};
 
 use super::replace::SQUIRTS;
 use super::turn::Turn;
@@ -10,26 +10,32 @@ use crate::instrument::gauge as dial;
 use crate::person::{Exposure, Source};
 use crate::shown::{Bucket, Refusal, Shown, Sight};
 
-/// Pipes come to rest after a stop is turned. Model: no source.
-const SETTLES: Seconds = Seconds(20.0);
-/// Running until the glass is full of what stood in the tank. Model: no source.
-const GLASS: Seconds = Seconds(15.0);
-/// Least flow that turns a meter's small dial: a fast drip. Common practice, no source.
-const DIAL_TURNS: Flow = Flow(1e-6);
-/// Largest amount run into buckets at once.
-const MOST_DRAWN: Volume = Volume::gallons(200.0);
-/// Drawn before the first temperature is taken: the pipe has to run hot. Model: no source.
-const FLUSH: Volume = Volume::litres(2.0);
-/// How long somebody with a bucket waits for a tap that only blows air. Model: no source.
-const PATIENCE: Seconds = Seconds(120.0);
-/// A draw counts as run out when it has fallen by this (trade sheet 4.7, from memory: 15 °F).
-const FALL: Kelvins = Kelvins::fahrenheit(15.0);
-/// How long a splash clings before it is wiped off. Model: no source.
-const SPLASH: Seconds = Seconds(5.0);
-/// Most pieces a draw is watched in.
-const PIECES: f64 = 40.0;
+quantity::constants! {
+    /// Pipes come to rest after a stop is turned.
+    const SETTLES: Constant<Seconds> = Constant::of("until pipes are at rest after a stop is turned", Seconds(20.0), Tag::Model("what a technician waits for"));
+    /// Running until the glass is full of what stood in the tank.
+    const GLASS: Constant<Seconds> = Constant::of("until a glass is full of what stood in the tank", Seconds(15.0), Tag::Model("a pipe's content and the glass"));
+    /// Least flow that turns a meter's small dial: a fast drip.
+    const DIAL_TURNS: Constant<Flow> = Constant::of("least flow that turns a meter's small dial", Flow(1e-6), Tag::CommonPractice);
+    /// Largest amount run into buckets at once.
+    const MOST_DRAWN: Constant<Volume> = Constant::of("most run into buckets at once", Volume::gallons(200.0), Tag::Model("more than the largest tank holds"));
+    /// Drawn before the first temperature is taken: the pipe has to run hot.
+    const FLUSH: Constant<Volume> = Constant::of("drawn before the first temperature is taken", Volume::litres(2.0), Tag::Model("the pipe has to run hot"));
+    /// How long somebody with a bucket waits for a tap that only blows air.
+    const PATIENCE: Constant<Seconds> = Constant::of("how long somebody waits at a tap that blows air", Seconds(120.0), Tag::Model("what a technician waits for"));
+    /// A draw counts as run out when it has fallen by this.
+    const FALL: Constant<Kelvins> = Constant::of("fall by which a draw counts as run out", Kelvins::fahrenheit(15.0), Tag::Memory("10 CFR 430 subpart B appendix E, first-hour test: 15 °F"));
+    /// How long a splash clings before it is wiped off.
+    pub(super) const SPLASH: Constant<Seconds> = Constant::of("how long a splash clings", Seconds(5.0), Tag::Model("until it is wiped off"));
+    /// Most pieces a draw is watched in.
+    const PIECES: Constant = Constant::new("most pieces a draw is watched in", 40.0, "1", Tag::Model("each below a fortieth of the draw"));
+    /// How often somebody looks whether water follows the air.
+    const GLANCE: Constant<Seconds> =
+        Constant::of("how often a tap that blows air is looked at", Seconds(5.0), Tag::Model("a glance"));
+}
+
 /// Least piece: a thermometer in the stream follows no faster. Model: no source.
-const PIECE: Volume = FLUSH;
+const PIECE: Volume = FLUSH.get();
 
 fn opening(value: f64) -> Result<f64, Refusal> {
     if (0.0..=1.0).contains(&value) { Ok(value) } else { Err(Refusal::OutOfRange) }
@@ -62,7 +68,7 @@ pub(super) fn tap(turn: &mut Turn, tap: Tap, to: f64, time: Seconds) -> Answered
 
 /// Runs a tap into buckets with a watch and a thermometer.
 pub(super) fn bucket(turn: &mut Turn, tap: Tap, volume: Volume, time: Seconds) -> Answered {
-    if !(volume.get() > 0.0 && volume <= MOST_DRAWN) {
+    if !(volume.get() > 0.0 && volume <= MOST_DRAWN.get()) {
         return Err(Refusal::OutOfRange);
     }
     let was = senses::opening(&turn.s.home.plant, tap);
@@ -72,7 +78,7 @@ pub(super) fn bucket(turn: &mut Turn, tap: Tap, volume: Volume, time: Seconds) -
         return Err(Refusal::NoFlow);
     }
     turn.attended = true;
-    turn.pass(time * 0.5);
+    turn.pass(time / 2.0);
     let spat = let_air_out(turn, tap);
     if turn.s.home.plant.tap_flow(tap).get() <= 0.0 {
         let sights = looks::running(&turn.s.home.plant, tap).into_iter().collect();
@@ -82,7 +88,7 @@ pub(super) fn bucket(turn: &mut Turn, tap: Tap, volume: Volume, time: Seconds) -
     let mut shown = run(turn, tap, volume);
     shown.spat |= spat;
     set_tap(turn, tap, 0.0);
-    turn.pass(time * 0.5);
+    turn.pass(time / 2.0);
     Ok(Shown::Bucket(shown))
 }
 
@@ -94,8 +100,8 @@ fn let_air_out(turn: &mut Turn, tap: Tap) -> bool {
         plant.tap_flow(tap).get() <= 0.0 && senses::spits(plant, tap)
     };
     let spat = dry(turn);
-    while dry(turn) && turn.s.clock - began < PATIENCE {
-        turn.pass(Seconds(5.0));
+    while dry(turn) && turn.s.clock - began < PATIENCE.get() {
+        turn.pass(GLANCE.get());
     }
     spat
 }
@@ -108,7 +114,7 @@ fn set_tap(turn: &mut Turn, tap: Tap, to: f64) {
 
 fn run(turn: &mut Turn, tap: Tap, volume: Volume) -> Bucket {
     let began = turn.s.clock;
-    let pieces = (volume / PIECE).floor().clamp(1.0, PIECES);
+    let pieces = (volume / PIECE).floor().clamp(1.0, PIECES.get());
     let piece = volume / pieces;
     let mut drawn = Volume(0.0);
     let mut first = None::<Temperature>;
@@ -123,9 +129,9 @@ fn run(turn: &mut Turn, tap: Tap, volume: Volume) -> Bucket {
         turn.pass(Seconds(piece.get() / flow.get()));
         drawn += piece;
         let now = turn.s.home.plant.tap_temperature(tap);
-        if drawn >= FLUSH || drawn >= volume {
+        if drawn >= FLUSH.get() || drawn >= volume {
             let hot = *first.get_or_insert(now);
-            if fell_after.is_none() && now.get() < hot.get() - FALL.get() {
+            if fell_after.is_none() && now.get() < hot.get() - FALL.get().get() {
                 fell_after = Some(drawn);
             }
         }
@@ -173,7 +179,7 @@ pub(super) fn stops(turn: &mut Turn, tap: Tap, shut: bool, time: Seconds) -> Ans
     if let Some(fixture) = turn.s.home.plant.plumbing.fixtures.get_mut(tap as usize) {
         fixture.shut = shut;
     }
-    turn.pass(SETTLES);
+    turn.pass(SETTLES.get());
     Ok(Shown::DoneWith { sights: meanwhile(turn) })
 }
 
@@ -196,19 +202,19 @@ pub(super) fn sample(turn: &mut Turn, tap: Tap, hot: bool, time: Seconds) -> Ans
         set(turn, was.0, was.1);
         return Err(Refusal::NoFlow);
     }
-    turn.pass(GLASS);
+    turn.pass(GLASS.get());
     // What the tank gives is what comes; the street's water has neither iron nor sulphide in it.
     let plant = &turn.s.home.plant;
     let (rusty, eggs) = (hot && plant.is_rusty(), hot && plant.smells_of_eggs());
     set(turn, was.0, was.1);
-    turn.pass(Seconds((time - GLASS).get().max(0.0)));
+    turn.pass(Seconds((time - GLASS.get()).get().max(0.0)));
     Ok(Shown::DoneWith { sights: vec![Sight::Sample { hot, rusty, eggs }] })
 }
 
 /// The rod, unscrewed and screwed in again. Under pressure it would come out by itself.
 pub(super) fn look_at_anode(turn: &mut Turn, time: Seconds) -> Answered {
     let plumbing = &turn.s.home.plant.plumbing;
-    if plumbing.cold_valve > 0.0 || plumbing.pressure > SQUIRTS {
+    if plumbing.cold_valve > 0.0 || plumbing.pressure > SQUIRTS.get() {
         return Err(Refusal::UnderPressure);
     }
     turn.pass(time);
@@ -222,7 +228,7 @@ pub(super) fn read_meter(turn: &mut Turn, time: Seconds) -> Answered {
     let plant = &turn.s.home.plant;
     let books = &plant.plumbing.ledger;
     let reading = Volume::litres(books.main.mass.get() - books.back.mass.get());
-    let turning = plant.meter_flow() >= DIAL_TURNS;
+    let turning = plant.meter_flow() >= DIAL_TURNS.get();
     Ok(Shown::DoneWith { sights: vec![Sight::WaterMeter { turning, reading }] })
 }
 
@@ -254,7 +260,7 @@ pub(super) fn drain(turn: &mut Turn, to: f64, time: Seconds) -> Answered {
     let flow = turn.s.home.plant.drain_flow();
     if flow.get() > 0.0 && !turn.s.home.plant.plumbing.hose {
         // Without a hose it splashes whoever turned the valve, and clings.
-        scald::own(turn, Exposure { source: Source::Splash, temperature, seconds: SPLASH });
+        scald::own(turn, Exposure { source: Source::Splash, temperature, seconds: SPLASH.get() });
     }
     Ok(Shown::DoneWith { sights: vec![Sight::DrainRuns { flow }] })
 }

@@ -1,17 +1,19 @@
 //! Lifting, labelling, landing and re-making wires.
 
 use plant::{End, Plant, Point, Screw};
-use quantity::{Kelvins, Ohms, Seconds};
+use quantity::{Constant, Kelvins, Ohms, Seconds, Tag};
 
 use super::turn::Turn;
 use super::{Answered, arc, hands, reach, senses};
 use crate::shown::{Fact, Refusal, Shown};
 
-/// A screw turned down by feel. Model: tighter than what burns, looser than what was meant.
-pub(super) const BY_FEEL: Ohms = Ohms(0.01);
+quantity::constants! {
+    /// A screw turned down by feel. Model: tighter than what burns, looser than what was meant.
+    pub(super) const BY_FEEL: Constant<Ohms> = Constant::of("a screw turned down by feel", Ohms(0.01), Tag::Model("tighter than what burns, looser than what was meant"));
+}
 
 fn joint_of(torqued: bool) -> Ohms {
-    if torqued { plant::SOUND_JOINT } else { BY_FEEL }
+    if torqued { plant::SOUND_JOINT } else { BY_FEEL.get() }
 }
 
 fn in_reach(turn: &Turn, end: End) -> Result<(), Refusal> {

@@ -1,5 +1,26 @@
 //! Flow against pressure difference. Every law rises with the upstream and falls with the downstream pressure.
 
+use quantity::{Constant, Tag};
+
+quantity::constants! {
+    /// Opening pressure of a standard relief valve: 150 psi.
+    const OPENS: Constant = Constant::new("relief valve opens", 1.034_214e6, "Pa", Tag::Published("ANSI Z21.22: 150 psi"));
+    /// It begins to weep at this share of it.
+    const SIMMERS: Constant = Constant::new("relief valve weeps from, over its opening", 0.9, "1", Tag::Model("makers print no curve"));
+    /// Share of its full flow that it weeps just below.
+    const WEEPS: Constant = Constant::new("weeping, over the full flow", 2e-5, "1", Tag::Model("drops, no stream"));
+    /// Fully open at this share.
+    const FULL: Constant = Constant::new("relief valve is full open at, over its opening", 1.1, "1", Tag::Model("the overpressure at which such valves are rated"));
+    /// It closes again at this share.
+    const RESEATS: Constant = Constant::new("relief valve closes again at, over its opening", 0.85, "1", Tag::Model("makers print no curve"));
+    /// Water temperature at which it opens: 210 °F.
+    const HOT: Constant = Constant::new("relief valve opens at", 98.9, "°C", Tag::Published("ANSI Z21.22: 210 °F"));
+    /// And at which it closes again: 190 °F.
+    const COOL: Constant = Constant::new("relief valve closes again at", 87.8, "°C", Tag::Model("its wax takes 20 °F to shrink"));
+    /// Within this share between closing and opening it has closed.
+    const CLOSED: Constant = Constant::new("share of the way to opening that counts as closed", 0.02, "1", Tag::Model("a step's grain"));
+}
+
 /// A relief valve: pops at one pressure, then opens in proportion, closes at a lower one; or by temperature.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Relief {
@@ -28,19 +49,18 @@ pub struct Relief {
 }
 
 impl Relief {
-    /// Opens at 150 psi and 210 °F (ANSI Z21.22). Weeping from 90 %, full opening at 110 % and reseating at
-    /// 85 % of the pressure, and at 190 °F, are model choices.
+    /// One that opens at 150 psi and 210 °F.
     pub fn standard(k: f64) -> Self {
-        let open = 1.034_214e6;
+        let open = OPENS.get();
         Self {
             k,
-            simmer: 0.9 * open,
-            weep: 2e-5,
+            simmer: SIMMERS.get() * open,
+            weep: WEEPS.get(),
             open,
-            full: 1.1 * open,
-            reseat: 0.85 * open,
-            hot: 98.9,
-            cool: 87.8,
+            full: FULL.get() * open,
+            reseat: RESEATS.get() * open,
+            hot: HOT.get(),
+            cool: COOL.get(),
             lever: 0.0,
             lifted: false,
             heated: false,
@@ -79,7 +99,7 @@ impl Relief {
             self.lifted = true;
             return true;
         }
-        if self.lifted && dp <= self.reseat + 0.02 * (self.open - self.reseat) {
+        if self.lifted && dp <= self.reseat + CLOSED.get() * (self.open - self.reseat) {
             self.lifted = false;
         }
         false

@@ -33,6 +33,9 @@ mod network;
 mod newton;
 mod step;
 mod store;
+
+/// The lists of this folder.
+pub(crate) const SOURCES: &[&[quantity::Listed]] = &[law::CONSTANTS, store::CONSTANTS];
 #[cfg(test)]
 mod tests;
 

@@ -1,5 +1,7 @@
 //! A vessel: how much water it holds at a pressure.
 
+use quantity::{Constant, Tag};
+
 use crate::water::ATMOSPHERE;
 
 /// A thin cylinder with closed ends.
@@ -41,6 +43,12 @@ impl Cushion {
         let gas = self.volume * (self.charge + ATMOSPHERE) / absolute;
         (self.volume - gas, gas / absolute)
     }
+}
+
+quantity::constants! {
+    /// Compressibility of water where nobody says better.
+    const COMPRESSIBILITY: Constant =
+        Constant::new("compressibility of water, unless said otherwise", 4.4e-10, "1/Pa", Tag::Computed("IAPWS-97 at 50 °C"));
 }
 
 /// Air that always remains, J (absolute pressure times volume): a tenth of a cubic millimetre. It keeps the
@@ -87,7 +95,7 @@ impl Store {
             height,
             bottom,
             compliance,
-            compressibility: 4.4e-10,
+            compressibility: COMPRESSIBILITY.get(),
             cushion: None,
             water: volume,
             boils: NEVER,

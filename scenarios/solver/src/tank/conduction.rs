@@ -1,6 +1,7 @@
 //! Conduction between slugs, the eddy at the inlet, and loss to the surroundings, in one implicit step.
 
 use super::flow::Plume;
+use super::rough::{STIRRED_HEAT, heat_capacity};
 use super::{Inputs, Slug, State};
 
 /// Work arrays, kept between steps so that nothing is allocated.
@@ -124,7 +125,7 @@ impl State {
     fn prepare(&self, w: &mut Scratch, inputs: &Inputs, height: f64, flow: f64) {
         w.nodes.clear();
         w.nodes.reserve(self.slugs.len());
-        let eddy = 4.17e6 * inputs.mixing.strength * flow;
+        let eddy = STIRRED_HEAT.get() * inputs.mixing.strength * flow;
         let mut eddies = Fade::new(inputs.inlet_height, inputs.mixing.decay);
         let (per_metre, per_area) = (inputs.loss / height, 1.0 / self.area);
         // Where the last node ends, and half its thickness: what resists the heat on its side of the next edge.
@@ -167,7 +168,7 @@ impl State {
                 }
             }
             w.nodes.push(Node {
-                heat: mass * rough_heat_capacity(celsius),
+                heat: mass * heat_capacity(celsius),
                 // Nothing above the topmost.
                 link: 0.0,
                 leak: per_metre * thick,
@@ -226,11 +227,6 @@ fn exp_near_zero(x: f64) -> f64 {
     }
     let (one, half, third) = (1.0 + x, x * x * 0.5, x * (1.0 / 3.0));
     one + half * (1.0 + third * (1.0 + x * 0.25 * (1.0 + x * 0.2 * (1.0 + x * (1.0 / 6.0)))))
-}
-
-/// Heat capacity within 0.3 %, J/(kg·K). Only steers the implicit prediction; the books are kept in enthalpy.
-fn rough_heat_capacity(celsius: f64) -> f64 {
-    4_207.54 + celsius * (-1.235_2 + celsius * 0.013_323)
 }
 
 /// Whether no node exchanges more in a step than some shares of the heat it would take to even out.

@@ -1,5 +1,7 @@
 //! What acts on the tank during a step, held constant for its duration.
 
+use quantity::{Constant, Tag};
+
 use super::{Error, State, Warming, check};
 
 /// A heat source in the water.
@@ -22,6 +24,27 @@ pub enum Filling {
     Flow(f64),
 }
 
+quantity::constants! {
+    /// Strength of the eddy under a 19 mm tube, see [`Mixing`].
+    const EDDY: Constant = Constant::new(
+        "diffusivity of the eddy at the inlet, over the flow",
+        0.26,
+        "1/m",
+        Tag::Model("jet of a 19 mm tube, 0.005 of velocity and bore; that it follows the flow: ANL publication 170017"),
+    );
+    /// Distance over which it fades.
+    const FADES: Constant = Constant::new("the eddy at the inlet fades over", 0.08, "m", Tag::Model("four bores of the tube"));
+    /// End of the dip tube, above the bottom.
+    const TUBE_END: Constant = Constant::new("end of the dip tube, above the bottom", 0.18, "m", Tag::CommonPractice);
+    /// Conduction along water and wall together, over the water's area.
+    const CONDUCTS: Constant = Constant::new(
+        "conduction of water and wall along the tank",
+        1.5,
+        "W/(m·K)",
+        Tag::Memory("papers on stratified tanks: 1 to 3 with the wall"),
+    );
+}
+
 /// The eddy that an incoming jet stirs up: a diffusivity that fades with the distance from the inlet.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Mixing {
@@ -32,10 +55,8 @@ pub struct Mixing {
 }
 
 impl Default for Mixing {
-    /// Model choice: turbulent jet of a 19 mm tube, diffusivity 0.005·velocity·bore times the bore's shape,
-    /// fading over 8 cm. That a flow-dependent eddy term is needed: Rendall et al., ANL publication 170017.
     fn default() -> Self {
-        Self { strength: 0.26, decay: 0.08 }
+        Self { strength: EDDY.get(), decay: FADES.get() }
     }
 }
 
@@ -92,8 +113,7 @@ pub struct Inputs {
 impl Inputs {
     /// Nothing drawn and nothing heated; kept full from near the bottom at the ambient temperature.
     ///
-    /// Inlet 0.18 m up (TRADE 4.15: the tube ends 6 to 8 in from the bottom), conductivity 1.5 W/(m·K)
-    /// (TRADE 4.14: 1 to 3 including the wall, from memory).
+    /// The dip tube ends where most do, the walls conduct as most do.
     pub fn idle(ambient: f64, loss: f64) -> Self {
         Self {
             sources: Vec::new(),
@@ -101,11 +121,11 @@ impl Inputs {
             outlet_height: None,
             drain: 0.0,
             filling: Filling::KeepFull,
-            inlet_height: 0.18,
+            inlet_height: TUBE_END.get(),
             inlet_celsius: ambient,
             ambient,
             loss,
-            conductivity: 1.5,
+            conductivity: CONDUCTS.get(),
             mixing: Mixing::default(),
             ports: Vec::new(),
             warming: None,

@@ -37,8 +37,12 @@ mod inputs;
 mod probe;
 mod regrid;
 mod report;
+mod rough;
 mod state;
 mod step;
+
+/// The lists of this folder.
+pub(crate) const SOURCES: &[&[quantity::Listed]] = &[inputs::CONSTANTS, rough::CONSTANTS];
 #[cfg(test)]
 mod tests;
 

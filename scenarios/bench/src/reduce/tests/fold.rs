@@ -301,7 +301,11 @@ fn the_table_of_minutes_is_whole() {
     let mut draw = Draw::new(3, "minutes");
     let mut names: Vec<&str> = minutes::TABLE.iter().map(|c| c.name).collect();
     for _ in 0..20_000 {
-        let name = minutes::name(&act(draw.index(KINDS), &mut draw));
+        let act = act(draw.index(KINDS), &mut draw);
+        let name = minutes::name(&act);
+        if let Action::Replace { part } = &act {
+            assert!(crate::prices::of(part) > 0.0, "{name} has no price");
+        }
         assert!(minutes::TABLE.iter().any(|c| c.name == name), "{name}");
         names.retain(|n| *n != name);
     }
