@@ -166,7 +166,7 @@ fn minutes(name: &'static str, typed: &str) -> Result<Option<u16>, OrderError> {
         return Ok(None);
     }
     let low = if name == "limit-minutes" { 5.0 } else { 1.0 };
-    let value = typed.parse::<f64>().unwrap_or(f64::NAN);
+    let value = quantity::decimal::read(typed).unwrap_or(f64::NAN);
     match typed.parse() {
         Ok(whole) => Ok(Some(whole)),
         Err(_) => Err(OrderError::OutOfRange { name, low, high: 1023.0, value }),

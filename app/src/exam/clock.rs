@@ -62,5 +62,5 @@ fn allowed(head: &Head) -> Option<f64> {
 
 /// When the drill began by the device's clock; the journal names each attempt by it.
 fn began(head: &Head) -> Option<f64> {
-    head.attempt.parse().ok()
+    quantity::decimal::read(&head.attempt)
 }

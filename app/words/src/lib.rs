@@ -16,6 +16,7 @@ mod language;
 pub mod letters;
 mod names;
 mod outcomes;
+mod pattern;
 mod people;
 mod score;
 mod sights;

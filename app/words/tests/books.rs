@@ -7,6 +7,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use words::{Book, Fill, Language};
+
 /// Messages by their names, each with its text.
 type Messages = BTreeMap<String, String>;
 
@@ -58,6 +60,53 @@ fn both_books_parse_without_a_slip() {
             panic!("{language}: {errors:?}");
         }
     }
+}
+
+/// What the library that reads all of the notation says.
+fn said_by_the_library(
+    bundle: &fluent_bundle::FluentBundle<fluent_bundle::FluentResource>,
+    id: &str,
+    fills: &[(&str, Fill)],
+) -> String {
+    let mut args = fluent_bundle::FluentArgs::new();
+    for (name, fill) in fills {
+        match fill {
+            Fill::Text(text) => args.set(*name, text.as_str()),
+            Fill::Count(count) => args.set(*name, *count),
+        }
+    }
+    let pattern = bundle.get_message(id).and_then(|message| message.value()).unwrap();
+    bundle.format_pattern(pattern, Some(&args), &mut Vec::new()).into_owned()
+}
+
+#[test]
+fn every_sentence_is_filled_as_the_notation_says() {
+    let counts = [0.0, 1.0, 2.0, 10.0, 21.0, 1.5, 1e6].map(Fill::Count);
+    let given = counts.into_iter().chain([Fill::Text("x".into()), Fill::Text("1 gal".into())]);
+    let given: Vec<Fill> = given.collect();
+    let mut choices = 0;
+    for language in Language::ALL {
+        let text = text_of(language.short());
+        let mut bundle = fluent_bundle::FluentBundle::new(vec![language.tag().parse().unwrap()]);
+        bundle.set_use_isolating(false);
+        bundle.add_resource_overriding(fluent_bundle::FluentResource::try_new(text.clone()).unwrap());
+        let book = Book::of(language, &text);
+        for (id, text) in messages(language.short()) {
+            let places: Vec<&str> = places(&text).into_iter().collect();
+            // Each place with each filling, and the others with the one after it.
+            for (at, turn) in
+                (0..places.len().max(1)).flat_map(|at| (0..given.len()).map(move |turn| (at, turn)))
+            {
+                let fill = |of: usize| given[(turn + usize::from(of != at)) % given.len()].clone();
+                let fills: Vec<_> = places.iter().enumerate().map(|(of, name)| (*name, fill(of))).collect();
+                let library = said_by_the_library(&bundle, &id, &fills);
+                assert_eq!(book.say(&id, &fills), library, "{language:?} {id} with {fills:?}");
+            }
+            choices += usize::from(text.contains("->"));
+        }
+        assert!(book.missing().is_empty(), "{:?}", book.missing());
+    }
+    assert!(choices > 40, "{choices} sentences choose");
 }
 
 #[test]

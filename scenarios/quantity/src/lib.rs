@@ -3,6 +3,7 @@
 //! Everything above this crate speaks these types at its public edges. SI inside; the units people read
 //! on a screen are conversions here and nowhere else.
 
+pub mod decimal;
 pub mod det;
 mod digest;
 mod draw;

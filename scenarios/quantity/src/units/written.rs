@@ -47,7 +47,7 @@ impl Visitor<'_> for Written {
         });
         let (number, unit) = text.split_at(cut.ok_or_else(unknown)?);
         let unit = unit.trim_start_matches(|c: char| c.is_whitespace() || c == '°').trim_end();
-        let number: f64 = number.parse().map_err(|_| unknown())?;
+        let number = crate::decimal::read(number).ok_or_else(unknown)?;
         let (_, factor, offset) = self.units.iter().find(|(name, ..)| *name == unit).ok_or_else(unknown)?;
         self.finite(number * factor + offset)
     }
