@@ -4,6 +4,7 @@ use bench::{Action, Display as Shows, Entry, Shown};
 use yew::prelude::*;
 
 use super::case::used_meter;
+use super::settle::{settling, use_steps};
 use crate::store::{Desk, World, use_work};
 use crate::text;
 
@@ -18,10 +19,11 @@ pub struct Props {
 #[component]
 pub fn Display(props: &Props) -> Html {
     let work = use_work();
-    let last = props.session.log.iter().rev().find(|entry| used_meter(&entry.action));
-    let current = last.filter(|entry| is_current(entry, &work.desk));
+    let last = props.session.log.iter().rposition(|entry| used_meter(&entry.action));
+    let steps = use_steps(last.map_or(0, |at| at + 1));
+    let current = last.and_then(|at| props.session.log.get(at)).filter(|entry| is_current(entry, &work.desk));
     let (number, unit) = current
-        .and_then(|entry| shows(&entry.outcome.shown))
+        .and_then(|entry| shows(&settling(&entry.outcome.shown, steps)))
         .unwrap_or_else(|| ("- - -".into(), String::new()));
     let what = current.map(|entry| text::act(entry, work.desk.units)).unwrap_or_default();
     html! {

@@ -6,6 +6,7 @@ mod display;
 mod leads;
 mod points;
 mod prove;
+mod settle;
 
 pub use case::Meter;
 pub use points::{end_is_there, points_of};
