@@ -1,6 +1,6 @@
-//! The meter's leads where they touch.
+//! The meter's leads where they touch, and the hand where it was put last.
 
-use bench::Session;
+use bench::{Action, Session, Shown, Touchable};
 use plant::{Place, Point};
 use yew::prelude::*;
 
@@ -32,7 +32,26 @@ fn find(session: &Session, place: Place, point: Point) -> Option<At> {
     }
 }
 
-/// The leads.
+/// A hand with its finger on a point, from below or, near the lower edge, from above.
+const HAND: &str = "M0 0q5-8 11-1l10 21q15-3 24 9q7 12 5 27l3 18h-31l-8-17q-14-7-17-19q4-7 12-1l5 5-15-39Z";
+
+/// The point that the last act put a hand on, if it was one.
+fn touched(session: &Session) -> Option<Point> {
+    let last = session.log.last()?;
+    let Action::Touch { at: Touchable::Metal { point } } = last.action else { return None };
+    let done = !matches!(last.outcome.shown, Shown::Refused { .. } | Shown::Stopped { .. });
+    done.then_some(point)
+}
+
+/// The hand, bare or in its glove.
+fn hand(session: &Session, place: Place) -> Option<Html> {
+    let (x, y) = find(session, place, touched(session)?)?;
+    let (across, down) = (if x > 250.0 { -1 } else { 1 }, if y > 240.0 { -1 } else { 1 });
+    let class = if session.me.gloves { "hand gloved" } else { "hand" };
+    Some(html! { <path {class} d={HAND} transform={format!("translate({x} {y}) scale({across} {down})")} /> })
+}
+
+/// The leads and the hand.
 #[component]
 pub fn Probes(props: &Props) -> Html {
     let desk = &use_work().desk;
@@ -53,6 +72,7 @@ pub fn Probes(props: &Props) -> Html {
         <g aria-hidden="true" class="leads">
             { lead(Lead::Red, desk.red) }
             { lead(Lead::Black, desk.black) }
+            { hand(&props.session, props.place) }
         </g>
     }
 }

@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use bench::person::Harm;
 use yew::prelude::*;
 
 use super::frame::Frame;
@@ -25,10 +26,23 @@ pub struct Props {
     pub known: Rc<Known>,
 }
 
+/// A cloud, from the relief valve up.
+const STEAM: &str =
+    "M0 0q-22 2-20-16q-18-8-6-24q-10-22 14-26q8-20 30-10q24-8 28 12q20 6 10 24q10 18-10 24q-4 18-26 14Z";
+
+/// Whether the last act let steam out.
+fn steams(session: &World) -> bool {
+    session
+        .log
+        .last()
+        .is_some_and(|last| last.outcome.harms.iter().any(|harm| matches!(harm, Harm::Steam { .. })))
+}
+
 /// The drawing.
 #[component]
 pub fn Sheet(props: &Props) -> Html {
-    let wet = use_voice().text("symptom-wet");
+    let voice = use_voice();
+    let (wet, steam) = (voice.text("symptom-wet"), voice.text("burn-source-steam"));
     let Props { session, known } = props;
     let view = session.view();
     let frame = Frame::of(&session.home.plant.plate);
@@ -51,6 +65,9 @@ pub fn Sheet(props: &Props) -> Html {
             <LoadCenter session={session.clone()} known={known.clone()} />
             <Heater session={session.clone()} known={known.clone()} />
             <Taps taps={view.taps} />
+            if steams(session) {
+                <path class="steam" role="img" aria-label={steam} d={STEAM} transform={format!("translate({} {})", frame.right() + 22.0, frame.relief())} />
+            }
             <People />
         </svg>
     }
