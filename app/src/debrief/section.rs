@@ -115,8 +115,12 @@ fn element(voice: &Voice, sheet: &Sheet, now: &Sample, frame: &Frame, level: Lev
         .map(|share| format!("M{:.1} {:.1}q5-4 0-8t0-8", from + share * (to - from), y - 10.0))
         .concat();
     let left = frame.left() - 8.0;
-    let name = sheet.fit(voice, &format!("debrief-element-{level}"));
-    let (first, rest) = name.split_once(' ').unwrap_or(("", &name));
+    let [first, rest] = match (level, sheet.levels().len()) {
+        (_, 1) => [None, Some("debrief-element-only")],
+        (Level::Upper, _) => [Some("debrief-element-upper-1"), Some("debrief-element-upper-2")],
+        (Level::Lower, _) => [Some("debrief-element-lower-1"), Some("debrief-element-lower-2")],
+    }
+    .map(|id| id.map_or_else(String::new, |id| voice.text(id)));
     html! {
         <>
             if scale > 0.05 {
@@ -127,8 +131,8 @@ fn element(voice: &Voice, sheet: &Sheet, now: &Sample, frame: &Frame, level: Lev
                 { stroke("waves", waves) }
             }
             { stroke("lead", format!("M{left:.1} {y:.1}H{from:.1}")) }
-            { word("lab end", left - 4.0, y - 15.0, first.to_owned()) }
-            { word("lab end", left - 4.0, y + 3.0, rest.to_owned()) }
+            { word("lab end", left - 4.0, y - 15.0, first) }
+            { word("lab end", left - 4.0, y + 3.0, rest) }
             { word("sub end", left - 4.0, y + 21.0, if on { voice.units().watts(watts) } else { voice.text("debrief-off") }) }
         </>
     }

@@ -17,6 +17,8 @@ pub struct Known {
     pub labels: Vec<(Circuit, Amps)>,
     /// The rating plate.
     pub plate: Option<Plate>,
+    /// The wiring diagram inside the cover.
+    pub diagram: bool,
     /// Stamps of the elements.
     pub stamps: [Option<Rating>; 2],
     /// Both dials as last seen.
@@ -87,6 +89,7 @@ impl Known {
         match &entry.outcome.shown {
             Shown::Refused { .. } | Shown::Stopped { .. } => return,
             Shown::Plate { plate } => self.plate = Some(*plate),
+            Shown::Diagram => self.diagram = true,
             Shown::Stamp { level, rating } => self.stamps[level.index()] = Some(*rating),
             Shown::Directory { labels } => self.labels.clone_from(labels),
             Shown::Dials { upper, lower } => self.dials = [Some(*upper), Some(*lower)],

@@ -15,6 +15,7 @@ mod over;
 pub mod place;
 mod screen;
 pub mod sheet;
+mod sticker;
 mod tabs;
 
 pub use screen::Drill;

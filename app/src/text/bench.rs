@@ -43,7 +43,6 @@ labels! {
     NOTHING_WRONG = "kit-nothing-wrong";
     WRONG = "kit-wrong";
     WRITE_FINDING = "kit-write-finding";
-    WRITTEN = "kit-written";
 }
 
 /// A lead where it is, short.
@@ -91,6 +90,12 @@ pub fn stands(standing: Standing, since: &str) -> String {
         Standing::Out => filled("kit-out-since", &[("since", since.into())]),
         other => super::standing(other).to_string(),
     }
+}
+
+/// The finding as it stands.
+pub fn written(finding: Option<FaultId>) -> String {
+    let fault = finding.map_or_else(|| NOTHING_WRONG.to_string(), voice::fault);
+    filled("kit-written", &[("fault", fault.into())])
 }
 
 /// Dropping a suspect.

@@ -2,7 +2,7 @@
 //! second leg.
 
 use plant::heater::Plate;
-use plant::{BoxKind, Layout, Level, Place, Point, Screw, Wiring};
+use plant::{BoxKind, Layout, Level, Place, Point, Screw, Wire, Wiring};
 
 use super::{Label, filled, name, text, voice};
 
@@ -18,6 +18,13 @@ pub fn supply(plate: &Plate) -> String {
     filled(id, &[("volts", volts.into())])
 }
 
+/// What its elements draw, on its plate.
+pub fn elements(plate: &Plate) -> String {
+    let watts = format!("{:.0}", plate.element.watts.get());
+    let id = if plate.has(Level::Lower) { "plate-watts-two" } else { "plate-watts-one" };
+    filled(id, &[("watts", watts.into())])
+}
+
 /// How many circuits, on its plate.
 pub const fn circuits(layout: Layout) -> Label {
     Label(if matches!(layout, Layout::OffPeak) { "plate-two-circuits" } else { "plate-one-circuit" })
@@ -28,12 +35,9 @@ pub fn fit(said: String, layout: Layout) -> String {
     if layout.has(Level::Lower) {
         return said;
     }
-    let upper = text("level-upper");
-    let plain = match super::language() {
-        words::Language::English => said.replace(&format!("{upper} "), ""),
-        words::Language::Spanish => said.replace(&format!(" {upper}"), ""),
-    };
-    match plain.strip_prefix(&format!("{} ", voice::capital(&upper))) {
+    let upper = text("level-upper-left-out");
+    let plain = said.replace(&upper, "");
+    match plain.strip_prefix(&voice::capital(&upper)) {
         Some(rest) => voice::capital(rest),
         None => plain,
     }
@@ -56,6 +60,29 @@ pub fn point(point: Point, wiring: &Wiring) -> String {
         other => name::any_point(other),
     };
     fit(said, wiring.layout)
+}
+
+/// A lead of the wiring diagram, by what it joins.
+pub fn diagram_wire(wire: Wire, wiring: &Wiring) -> String {
+    let [from, to] = wire.home().map(|screw| point(screw.into(), wiring).into());
+    filled("diagram-wire", &[("from", from), ("to", to)])
+}
+
+/// A wire on a screw, in the colour that it is seen to have.
+pub fn wire_on(wire: Wire, colour: Option<&str>) -> String {
+    let name = voice::wire(wire);
+    match colour {
+        Some(colour) => filled(
+            "point-wire",
+            &[("wire", name.into()), ("colour", text(&format!("colour-{colour}")).into())],
+        ),
+        None => name,
+    }
+}
+
+/// The screw that a wire's end is on.
+pub fn landed_on(screw: Screw, wiring: &Wiring) -> String {
+    filled("point-landed", &[("screw", point(screw.into(), wiring).into())])
 }
 
 /// What stands in the line, on two lines.

@@ -44,6 +44,10 @@ labels! {
     READ_SETTING = "do-read-setting";
     READ_STAMP = "do-read-stamp";
     READ_DIAGRAM = "do-read-diagram";
+    DIAGRAM = "diagram-title";
+    DIAGRAM_LIST = "diagram-list";
+    POINT_EMPTY = "point-empty";
+    POINT_LIFTED = "point-lifted";
     PRESS_RESET = "do-press-reset";
     PRESS_RESETS = "do-press-resets";
     SEAT = "do-seat";

@@ -2,7 +2,8 @@
 
 use bench::view::{TapView, View};
 use bench::{Cover, Session};
-use plant::{Layout, Level, Place, Tap};
+use plant::{Circuit, Layout, Level, Place, Tap};
+use quantity::Amps;
 
 use super::label::labels;
 use super::{Label, filled, text, voice};
@@ -17,7 +18,6 @@ labels! {
     VAN_SHORT = "sheet-van-short";
     ALL_SHUT = "sheet-all-shut";
     SENSOR = "sheet-sensor";
-    UNREAD = "sheet-unread";
 }
 
 /// Written inside the tank.
@@ -28,6 +28,19 @@ pub const HOT_PIPE: [Label; 2] = [Label("sheet-hot-pipe-1"), Label("sheet-hot-pi
 /// A tap in one word.
 pub fn tap_short(tap: Tap) -> String {
     text(&format!("tap-short-{tap}"))
+}
+
+/// A breaker's line, with the directory's as far as it was read.
+pub fn slot(slot: u32, label: Option<(Circuit, Amps)>) -> String {
+    let slot = (slot + 1).into();
+    match label {
+        Some((circuit, amps)) => {
+            let amps = format!("{:.0}", amps.get()).into();
+            let circuit = voice::circuit(circuit).into();
+            filled("sheet-slot", &[("slot", slot), ("circuit", circuit), ("amps", amps)])
+        }
+        None => filled("sheet-slot-unread", &[("slot", slot)]),
+    }
 }
 
 /// The lines under the load center: the handles that are known, and locks.
@@ -98,7 +111,7 @@ pub const fn hose(view: &View) -> Label {
 
 /// The line at the taps.
 pub fn taps(taps: &[TapView]) -> String {
-    let open: Vec<String> = taps
+    let open = taps
         .iter()
         .filter(|one| one.opening > 0.0)
         .map(|one| {
@@ -109,8 +122,8 @@ pub fn taps(taps: &[TapView]) -> String {
             };
             filled(id, &[("tap", tap_short(one.tap).into())])
         })
-        .collect();
-    if open.is_empty() { ALL_SHUT.to_string() } else { open.join(", ") }
+        .reduce(|before, next| filled("sheet-tap-more", &[("before", before.into()), ("next", next.into())]));
+    open.unwrap_or_else(|| ALL_SHUT.to_string())
 }
 
 /// A detail's name.

@@ -60,14 +60,15 @@ impl Voice {
                 &[("level", self.level(*level).into()), ("rating", self.rating(*rating).into())],
             ),
             Shown::Directory { labels } => {
-                let all: Vec<String> = labels
-                    .iter()
-                    .enumerate()
-                    .map(|(i, (circuit, amps))| {
-                        format!("{}: {}, {} A", i + 1, self.circuit(*circuit), amps.get().round())
-                    })
-                    .collect();
-                all.join("; ")
+                let label = |(slot, (circuit, amps)): (u32, &(plant::Circuit, quantity::Amps))| {
+                    let amps = amps.get().round().into();
+                    let circuit = self.circuit(*circuit).into();
+                    self.filled("shown-label", &[("slot", slot.into()), ("circuit", circuit), ("amps", amps)])
+                };
+                let more = |before: String, next: String| {
+                    self.filled("shown-label-more", &[("before", before.into()), ("next", next.into())])
+                };
+                (1..).zip(labels).map(label).reduce(more).unwrap_or_default()
             }
             Shown::Dials { upper, lower } => say(
                 "shown-dials",

@@ -35,17 +35,12 @@ pub fn PlateCard(props: &Props) -> Html {
             </>
         };
     };
-    let watts = plate.element.watts.get();
-    let (elements, watts) = if plate.has(Level::Lower) {
-        (text::PLATE_ELEMENTS, format!("{watts:.0} / {watts:.0} W"))
-    } else {
-        (text::PLATE_ELEMENT, format!("{watts:.0} W"))
-    };
+    let elements = if plate.has(Level::Lower) { text::PLATE_ELEMENTS } else { text::PLATE_ELEMENT };
     let both = if plate.layout.at_once() > 1 { text::YES } else { text::NO };
     let mut rows = vec![
         (text::PLATE_STORAGE, units::size(plate.nominal, shown)),
         (text::PLATE_VOLTS, text::supply(&plate)),
-        (elements, watts),
+        (elements, text::elements(&plate)),
     ];
     if plate.has(Level::Lower) {
         rows.push((text::PLATE_BOTH, both.to_string()));

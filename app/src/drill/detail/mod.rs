@@ -10,5 +10,7 @@ mod probes;
 mod view;
 mod wires;
 
+pub use covers::bare;
 pub use layout::has_detail;
 pub use view::Detail;
+pub use wires::colour_of;

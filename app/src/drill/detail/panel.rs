@@ -31,11 +31,7 @@ pub fn Breakers(props: &Props) -> Html {
     let rows = breakers.iter().enumerate().map(|(at, breaker)| {
         let slot = at as u32;
         let y = 30.0 + pitch * at as f64;
-        let label = props.known.labels.get(at).map_or_else(
-            || text::UNREAD.to_string(),
-            |(circuit, amps)| format!("{} {:.0} A", text::circuit(*circuit), amps.get()),
-        );
-        row(props, slot, y, pitch, label, breaker.locked)
+        row(props, slot, y, pitch, text::slot(slot, props.known.labels.get(at).copied()), breaker.locked)
     });
     html! {
         <g>
@@ -72,7 +68,7 @@ fn row(props: &Props, slot: u32, y: f64, pitch: f64, label: String, locked: bool
                 <rect x={(left - 14.0).to_string()} y={at(pitch - 44.0)} width="28" height="24" class="lock" />
             }
             if !props.open {
-                <text x="122" y={at(24.0)} class="lab">{ format!("{}  {label}", slot + 1) }</text>
+                <text x="122" y={at(24.0)} class="lab">{ label }</text>
                 <text x="122" y={at(42.0)} class="sub">{ said }</text>
             } else {
                 <text x={(left + number).to_string()} y={at(18.0)} class="sub on-ink">{ slot + 1 }</text>

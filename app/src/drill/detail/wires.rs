@@ -36,6 +36,12 @@ const fn colour(strand: &Strand, wiring: &Wiring) -> &'static str {
     }
 }
 
+/// The colour that a wire is seen to have at a place; none where its name says it, or where it is a bare strap.
+pub fn colour_of(place: Place, wire: Wire, wiring: &Wiring) -> Option<&'static str> {
+    let strand = wires(place, wiring.layout).iter().find(|strand| strand.wire == wire)?;
+    Some(colour(strand, wiring)).filter(|_| !matches!(wire, Wire::Strap | Wire::CableB))
+}
+
 /// The wires.
 #[component]
 pub fn Wires(props: &Props) -> Html {

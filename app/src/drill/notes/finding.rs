@@ -36,10 +36,7 @@ pub fn FindingForm(props: &Props) -> Html {
             <h2>{ text::FINDING }</h2>
             <div class="card">
                 if let Some(last) = props.session.me.findings.last() {
-                    <p class="written">
-                        { text::WRITTEN }{ " " }
-                        <b>{ last.fault.map_or_else(|| text::NOTHING_WRONG.to_string(), text::fault) }</b>
-                    </p>
+                    <p class="written">{ text::written(last.fault) }</p>
                 }
                 <Choices
                     label={text::WRONG}

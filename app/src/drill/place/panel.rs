@@ -12,6 +12,7 @@ use super::seen::Seen;
 use crate::drill::detail::{Detail, has_detail};
 use crate::drill::kit::VanShelves;
 use crate::drill::known::Known;
+use crate::drill::sticker::Sticker;
 use crate::glossary::{Marked, WordsHere};
 use crate::said::use_units;
 use crate::shell::use_share;
@@ -70,6 +71,7 @@ struct DoingProps {
 #[component]
 fn Doing(props: &DoingProps) -> Html {
     let DoingProps { session, known, place } = props;
+    let wiring = &session.home.plant.wiring;
     let groups = groups(*place, session, known, use_units());
     let share = use_share(groups.len() + 1, EACH_TURN);
     // The terms among the buttons come last.
@@ -83,6 +85,9 @@ fn Doing(props: &DoingProps) -> Html {
     html! {
         <div class="doing">
             <Seen known={known.clone()} place={*place} starts={session.job.starts_at} />
+            if known.diagram && *place == Place::UpperCompartment {
+                <Sticker layout={wiring.layout} hot_neutral={wiring.hot_neutral} />
+            }
             { groups }
             if let Some(texts) = texts {
                 <WordsHere {texts} />

@@ -6,6 +6,7 @@ use plant::{End, Place, Point, Screw, Wiring};
 use yew::prelude::*;
 
 use super::offer::{Offer, Offers};
+use crate::drill::detail::{bare, colour_of};
 use crate::shell::{Choice, Choices};
 use crate::store::{Lead, Msg, World, use_work};
 use crate::text;
@@ -45,6 +46,7 @@ pub fn PointCard(props: &Props) -> Html {
                 hook="point"
             />
             if let Some(point) = picked {
+                { holds(&props.session, props.place, point) }
                 <div class="acts">{ lead(&work, Lead::Red, point) }{ lead(&work, Lead::Black, point) }</div>
                 <Offers offers={offers(&props.session, point)} />
             }
@@ -71,6 +73,31 @@ fn lead(work: &crate::store::WorkHandle, lead: Lead, point: Point) -> Html {
             <span {class}></span>{ text::lead_here(lead) }
         </button>
     }
+}
+
+/// What is wired to a point, once nothing stands before it: the wires on a screw, or the screw that an end is on.
+fn holds(session: &Session, place: Place, point: Point) -> Html {
+    if !bare(session, place) {
+        return html! {};
+    }
+    let wiring = &session.home.plant.wiring;
+    let on = |end: End| wiring.joint(end).on;
+    let said: Vec<String> = match point {
+        Point::Screw(screw) => End::all()
+            .filter(|end| crate::drill::meter::end_is_there(session, *end) && on(*end) == Some(screw))
+            .map(|end| text::wire_on(end.wire, colour_of(place, end.wire, wiring)))
+            .collect(),
+        Point::End(end) => {
+            vec![
+                on(end)
+                    .map_or_else(|| text::POINT_LIFTED.to_string(), |screw| text::landed_on(screw, wiring)),
+            ]
+        }
+    };
+    if said.is_empty() {
+        return html! { <p class="holds">{ text::POINT_EMPTY }</p> };
+    }
+    html! { <ul class="holds">{ for said.into_iter().map(|one| html! { <li>{ one }</li> }) }</ul> }
 }
 
 /// What can be done with a point.
