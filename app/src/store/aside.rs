@@ -4,38 +4,48 @@ use std::collections::BTreeMap;
 
 use web_sys::Storage;
 
-use super::journal;
+use super::journal::{self, get};
 
-/// Key of what was set aside: a line of JSON each time, the newest last.
-const ASIDE: &str = "tankwright.aside";
+/// Keys of what was set aside begin so. What follows is how many entries lay there before, and the end of the entry's own
+/// key: no longer than that was, so that a full storage has room for what moves.
+const ASIDE: &str = "tw.old.";
+/// What every key of a job begins with.
+const OURS: &str = "tankwright.";
 
-/// Sets the job on the device aside as it is found, before anything of it is written over.
-pub(super) fn set_aside(storage: &Storage) {
-    // A full storage refuses it; there is nowhere else to put it.
-    let _ = storage.set_item(ASIDE, &(earlier(storage) + &as_found(storage)));
+/// Sets the job on the device aside as it is found, before anything of it is written over. Entry by entry it moves, which
+/// a full storage bears; the head and the acts up to `kept` stay as well, where the job goes on with them.
+pub(super) fn set_aside(storage: &Storage, kept: Option<usize>) {
+    let before = journal::keys(storage, &[ASIDE]).len();
+    let all = journal::keys(storage, journal::JOB);
+    // What moves comes first: it takes no room, a copy does.
+    for stays in [false, true] {
+        for key in all.iter().filter(|key| journal::goes_on(key, kept) == stays) {
+            let text = get(storage, key).unwrap_or_default();
+            if !stays {
+                let _ = storage.remove_item(key);
+            }
+            // A full storage refuses a copy, whose entry is still where it was.
+            let _ = storage.set_item(&format!("{ASIDE}{before}.{}", key.trim_start_matches(OURS)), &text);
+        }
+    }
 }
 
 /// What could not be read, as a file's text: what was set aside, and the job on the device if that cannot be opened.
 pub fn unread(unopened: bool) -> Option<String> {
     let storage = journal::storage().ok()?;
-    let found = if unopened { as_found(&storage) } else { String::new() };
-    Some(earlier(&storage) + &found).filter(|text| !text.is_empty())
+    let mut keys = journal::keys(&storage, &[ASIDE]);
+    if unopened {
+        keys.extend(journal::keys(&storage, journal::JOB));
+    }
+    let entry = |key: String| Some((key.clone(), get(&storage, &key)?));
+    let all: BTreeMap<String, String> = keys.into_iter().filter_map(entry).collect();
+    (!all.is_empty()).then(|| serde_json::to_string(&all).unwrap_or_default())
 }
 
 /// Clears what was set aside.
 pub fn forget_unread() {
-    if let Ok(storage) = journal::storage() {
-        let _ = storage.remove_item(ASIDE);
+    let Ok(storage) = journal::storage() else { return };
+    for key in journal::keys(&storage, &[ASIDE]) {
+        let _ = storage.remove_item(&key);
     }
-}
-
-fn earlier(storage: &Storage) -> String {
-    journal::get(storage, ASIDE).unwrap_or_default()
-}
-
-/// Every entry of the journal as the text that it is, by its key: a line.
-fn as_found(storage: &Storage) -> String {
-    let entry = |key: String| Some((key.clone(), journal::get(storage, &key)?));
-    let all: BTreeMap<String, String> = journal::keys(storage).into_iter().filter_map(entry).collect();
-    serde_json::to_string(&all).unwrap_or_default() + "\n"
 }

@@ -13,10 +13,12 @@ use super::{Desk, Keeping};
 
 /// Key of the head.
 const HEAD: &str = "tankwright.job";
-/// Key of the desk.
+/// Key of the desk, which is no part of the job.
 const DESK: &str = "tankwright.desk";
 /// Keys of the acts begin so; the step's number follows.
 const ACT: &str = "tankwright.act.";
+/// What the keys of a job begin with.
+pub(super) const JOB: &[&str] = &[HEAD, ACT];
 
 /// What a job is made from again.
 #[derive(Clone, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
@@ -74,7 +76,7 @@ fn said(result: Result<(), Keeping>) -> Keeping {
 pub fn begin(head: &Head, unopened: bool) -> Keeping {
     said(storage().and_then(|storage| {
         if unopened {
-            set_aside(&storage);
+            set_aside(&storage, None);
         }
         clear_acts(&storage);
         set(&storage, HEAD, &serde_json::to_string(head).unwrap_or_default())
@@ -133,7 +135,7 @@ fn found_acts(storage: &Storage, head: Head) -> Saved {
         }
     }
     if broken.is_some() {
-        set_aside(storage);
+        set_aside(storage, Some(actions.len()));
     }
     forget_beyond(storage, actions.len());
     Saved { head, actions, desk: found_desk(storage), broken }
@@ -153,17 +155,20 @@ fn clear_acts(storage: &Storage) {
 
 /// Removes the acts beyond a step, also those behind a gap: they must not follow what is done next.
 fn forget_beyond(storage: &Storage, step: usize) {
-    let beyond = |key: &String| {
-        key.strip_prefix(ACT).is_some_and(|number| number.parse::<usize>().map_or(true, |at| at > step))
-    };
-    for key in keys(storage).into_iter().filter(beyond) {
+    for key in keys(storage, &[ACT]).into_iter().filter(|key| !goes_on(key, Some(step))) {
         let _ = storage.remove_item(&key);
     }
 }
 
-/// The keys of the head and the acts.
-pub(super) fn keys(storage: &Storage) -> Vec<String> {
+/// Whether an entry belongs to a job that goes on with its first `kept` acts; none does where it is `None`.
+pub(super) fn goes_on(key: &str, kept: Option<usize>) -> bool {
+    let Some(kept) = kept else { return false };
+    key.strip_prefix(ACT).is_none_or(|number| number.parse::<usize>().is_ok_and(|at| at <= kept))
+}
+
+/// The keys that begin with one of these.
+pub(super) fn keys(storage: &Storage, begins: &[&str]) -> Vec<String> {
     let count = storage.length().unwrap_or(0);
-    let ours = |key: &String| key == HEAD || key.starts_with(ACT);
+    let ours = |key: &String| begins.iter().any(|begin| key.starts_with(begin));
     (0..count).filter_map(|at| storage.key(at).ok().flatten()).filter(ours).collect()
 }
