@@ -12,6 +12,7 @@ mod identity;
 mod legible;
 mod opening;
 mod practice;
+mod printed;
 mod sights;
 mod slow;
 mod spanish;

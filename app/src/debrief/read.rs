@@ -189,9 +189,14 @@ fn verdict(voice: &Voice, computed: &drill::Debrief, session: &Session, attempt:
             ("ending", words::letters::small(&ending).into()),
         ],
     );
+    let mut remedy = right_end_words(voice, computed.right_end, computed.fault.id);
+    if let Some(second) = &computed.second {
+        remedy.push(' ');
+        remedy += &voice.fault_remedy(second.id);
+    }
     Verdict {
         headline,
-        remedy: right_end_words(voice, computed.right_end, computed.fault.id),
+        remedy,
         finding: written(voice, &attempt.actions),
         customer: customer_words(voice, session, computed),
         fault,
@@ -209,6 +214,6 @@ fn written(voice: &Voice, actions: &[Action]) -> String {
     match last {
         Some(Some(fault)) => voice.fault(fault),
         Some(None) => voice.text("fault-none"),
-        None => String::new(),
+        None => voice.text("debrief-no-finding"),
     }
 }

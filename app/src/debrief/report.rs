@@ -10,7 +10,7 @@ use super::drawing::clock;
 use super::sheet::{Account, Sheet, Step};
 use crate::compose::name_drill;
 use crate::said::use_voice;
-use crate::text::CAUTION;
+use crate::text::{CAUTION, act_caution};
 
 /// The job.
 #[derive(Properties, PartialEq)]
@@ -28,6 +28,15 @@ pub fn Report(props: &Props) -> Html {
     let row = |name: &str, text: String| {
         html! { <tr><th scope="row">{ voice.text(name) }</th><td>{ text }</td></tr> }
     };
+    // Each act's caution once, however often it was done.
+    let mut cautions = CAUTION.to_string();
+    for label in sheet.session.log.iter().filter_map(|entry| act_caution(&entry.action)) {
+        let caution = label.to_string();
+        if !cautions.contains(&caution) {
+            cautions.push(' ');
+            cautions += &caution;
+        }
+    }
     let code = name_drill(&sheet.attempt.order);
     html! {
         <article class="report" aria-hidden="true">
@@ -35,7 +44,12 @@ pub fn Report(props: &Props) -> Html {
             <table>
                 { row("debrief-learner", sheet.attempt.learner.clone()) }
                 if !code.starts_with('{') { { row("debrief-code", code) } }
+                { row("job-customer-says", voice.complaint(&sheet.session.job.account)) }
                 { row("debrief-fault", verdict.fault.clone()) }
+                if let Some(second) = &verdict.second {
+                    { row("debrief-second-fault", second.clone()) }
+                }
+                { row("debrief-remedy", verdict.remedy.clone()) }
                 { row("debrief-finding", verdict.finding.clone()) }
                 { row("debrief-ending", verdict.ending.clone()) }
                 { row("debrief-customer", verdict.customer.join(" ")) }
@@ -44,7 +58,7 @@ pub fn Report(props: &Props) -> Html {
             { for sheet.accounts.iter().map(|one| account(&voice, one)) }
             <h2>{ voice.text("debrief-steps") }</h2>
             <table>{ for sheet.steps.iter().map(|step| act(sheet, step)) }</table>
-            <p>{ CAUTION }</p>
+            <p>{ cautions }</p>
         </article>
     }
 }

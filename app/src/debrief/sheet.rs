@@ -86,9 +86,9 @@ pub struct Verdict {
     pub fault: String,
     /// What was wrong besides.
     pub second: Option<String>,
-    /// What puts it right.
+    /// What puts it right, the second fault too.
     pub remedy: String,
-    /// What the learner wrote down last; empty for nothing.
+    /// What the learner wrote down last, or that it was nothing.
     pub finding: String,
     /// How the job ended.
     pub ending: String,

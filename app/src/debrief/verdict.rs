@@ -21,8 +21,6 @@ pub struct Props {
 pub fn VerdictCard(props: &Props) -> Html {
     let voice = use_voice();
     let verdict = &props.sheet.verdict;
-    let finding =
-        if verdict.finding.is_empty() { voice.text("debrief-no-finding") } else { verdict.finding.clone() };
     let row = |name: &str, text: String| {
         html! { <><dt>{ voice.text(name) }</dt><dd><Marked {text} /></dd></> }
     };
@@ -35,7 +33,7 @@ pub fn VerdictCard(props: &Props) -> Html {
                     { row("debrief-second-fault", second.clone()) }
                 }
                 { row("debrief-remedy", verdict.remedy.clone()) }
-                { row("debrief-finding", finding) }
+                { row("debrief-finding", verdict.finding.clone()) }
                 { row("debrief-ending", verdict.ending.clone()) }
                 <dt>{ voice.text("debrief-customer") }</dt>
                 <dd>

@@ -59,14 +59,33 @@ impl Browser {
         )
     }
 
+    /// Keeps a picture of a piece of the page: left, top, width and height.
+    #[track_caller]
+    pub fn picture_of(&self, [x, y, width, height]: [f64; 4], name: &str) -> PathBuf {
+        let clip = json!({ "x": x, "y": y, "width": width, "height": height, "scale": 2 });
+        self.capture(name, json!({ "format": "png", "clip": clip }))
+    }
+
+    /// The page as it is printed, kept as `tests/out/NAME.pdf`.
+    #[track_caller]
+    pub fn print(&self, name: &str) -> Vec<u8> {
+        let answer = self.command("Page.printToPDF", json!({ "printBackground": false }));
+        self.keep(&format!("{name}.pdf"), &answer["data"]).1
+    }
+
+    #[track_caller]
+    fn keep(&self, file: &str, encoded: &Value) -> (PathBuf, Vec<u8>) {
+        let encoded = encoded.as_str().expect("a picture");
+        let bytes = base64::engine::general_purpose::STANDARD.decode(encoded).expect("a picture's bytes");
+        let path = tree::out().join(file);
+        fs::write(&path, &bytes).expect("tests/out can be written");
+        (path, bytes)
+    }
+
     #[track_caller]
     fn capture(&self, name: &str, how: Value) -> PathBuf {
         let answer = self.command("Page.captureScreenshot", how);
-        let encoded = answer["data"].as_str().expect("a picture");
-        let bytes = base64::engine::general_purpose::STANDARD.decode(encoded).expect("a picture's bytes");
-        let path = tree::out().join(format!("{name}.png"));
-        fs::write(&path, bytes).expect("tests/out can be written");
-        path
+        self.keep(&format!("{name}.png"), &answer["data"]).0
     }
 }
 
