@@ -8,8 +8,10 @@ use serde_json::json;
 use tankwright_tests::browser::{Browser, Screen};
 
 /// The gallery's groups.
-const GROUPS: [&str; 9] =
-    ["sheets", "found", "details", "places", "panels", "small", "ladders", "tanks", "plots"];
+const GROUPS: [&str; 15] = [
+    "sheets", "found", "states", "details", "places", "panels", "small", "guide", "dialogs", "doors",
+    "ladders", "tanks", "plots", "debrief", "show",
+];
 /// Sizes of the pictures.
 const SIZES: [(u32, u32); 3] = [(1440, 900), (1024, 768), (390, 844)];
 /// Sizes on which words are tried: the same, then the first two at 200 %, and the narrowest that a page must bear.
@@ -30,7 +32,7 @@ fn opened() -> Option<Browser> {
 fn show(browser: &Browser, group: &str) {
     browser.run("location.hash = `#/gallery/${arguments[0]}`;", &[json!(group)]);
     browser.wait_until(&format!("document.querySelector('.frames[data-group={group}] figure')"));
-    browser.wait_until("!document.querySelector('.filling')");
+    browser.wait_until("!document.querySelector('.filling, .busy, .frames .would [role=status]')");
 }
 
 /// As tall as the page is, so that all of it is in view.

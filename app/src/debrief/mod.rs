@@ -1,6 +1,6 @@
 //! The debrief: what a finished drill amounted to, computed again from its acts.
 
-mod accounts;
+pub mod accounts;
 pub mod drawing;
 mod endings;
 pub mod figures;
@@ -14,8 +14,8 @@ mod page;
 pub mod phase;
 mod plot;
 mod read;
-mod report;
-mod sayings;
+pub mod report;
+pub mod sayings;
 mod scale;
 pub mod section;
 pub mod sheet;
@@ -24,10 +24,10 @@ pub mod strip;
 mod svg;
 mod symbols;
 mod tabs;
-mod verdict;
+pub mod verdict;
 mod view;
 mod water;
-mod would;
+pub mod would;
 
 pub use accounts::points;
 pub use endings::ending_words;

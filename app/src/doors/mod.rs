@@ -1,11 +1,11 @@
 //! The doors: practise alone, sit an exam, or hand drills out.
 
 mod enter;
-mod first;
+pub mod first;
 mod page;
-mod practise;
+pub mod practise;
 mod ready;
-mod resume;
+pub mod resume;
 
 pub use enter::Enter;
 pub use page::{Doors, Invited};

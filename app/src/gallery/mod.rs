@@ -3,9 +3,13 @@
 
 mod circuits;
 mod drawings;
+mod entries;
+mod helps;
+mod judged;
 mod page;
 mod panels;
 mod stand;
+mod states;
 mod tanks;
 
 pub use page::{Gallery, asked};

@@ -4,13 +4,15 @@ use yew::prelude::*;
 
 use super::circuits::Circuits;
 use super::tanks::{Jobs, Tanks};
-use super::{drawings, panels};
+use super::{drawings, entries, helps, judged, panels, states};
 use crate::said::use_language;
 use crate::shell::Top;
 
 /// The groups by name.
-const GROUPS: [&str; 9] =
-    ["sheets", "found", "details", "places", "panels", "small", "ladders", "tanks", "plots"];
+const GROUPS: [&str; 15] = [
+    "sheets", "found", "states", "details", "places", "panels", "small", "guide", "dialogs", "doors",
+    "ladders", "tanks", "plots", "debrief", "show",
+];
 
 /// The group that the address asks for, if it asks for the gallery at all; empty for the list.
 pub fn asked() -> Option<String> {
@@ -36,7 +38,13 @@ pub fn Gallery(props: &Props) -> Html {
         "details" => drawings::details(),
         "places" => panels::places(),
         "panels" => panels::panels(),
-        "small" => panels::small(),
+        "small" => html! { <panels::Small /> },
+        "states" => states::states(),
+        "guide" => helps::guide(),
+        "dialogs" => helps::dialogs(),
+        "doors" => entries::doors(),
+        "debrief" => judged::debriefs(),
+        "show" => entries::show(),
         "ladders" => html! { <Circuits /> },
         "tanks" => html! { <Tanks /> },
         "plots" => html! { <Jobs /> },
@@ -48,7 +56,8 @@ pub fn Gallery(props: &Props) -> Html {
             <main id="main">
                 <h1 class="unseen">{ "Gallery" }</h1>
                 <nav>{ for GROUPS.iter().map(|one| html! { <a class="button" href={format!("#/gallery/{one}")}>{ *one }</a> }) }</nav>
-                <div class="frames" data-group={props.group.clone()}>{ group }</div>
+                // Each group is made anew: nothing of another one is left in it.
+                <div key={props.group.clone()} class="frames" data-group={props.group.clone()}>{ group }</div>
             </main>
         </div>
     }

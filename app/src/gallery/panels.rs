@@ -5,13 +5,15 @@ use plant::{HeaterModel, Location, Place, Screw};
 use yew::prelude::*;
 
 use super::drawings::OPENED;
+use super::helps::outcomes;
 use super::stand::{Stand, call, frame, house, known};
 use crate::drill::call::Call;
 use crate::drill::kit::Kit;
 use crate::drill::meter::Meter;
 use crate::drill::notes::{FindingForm, Log, Suspects};
 use crate::drill::place::PlacePanel;
-use crate::shell::Live;
+use crate::said::use_voice;
+use crate::shell::{Choice, Choices, Live};
 use crate::store::{Desk, Setting};
 use crate::text;
 
@@ -68,48 +70,40 @@ pub fn panels() -> Html {
         .collect()
 }
 
-/// Buttons, fields, tags, notices and cards.
-pub fn small() -> Html {
-    let button = |class: &'static str, caption: &'static str| html! { <button type="button" {class}>{ caption }</button> };
+/// Buttons, fields, notices, and the strip of the last outcome.
+#[component]
+pub fn Small() -> Html {
+    let voice = use_voice();
+    let button = |class: &'static str, caption: text::Label| html! { <button type="button" {class}>{ caption }</button> };
+    let places =
+        Place::ALL.iter().map(|&place| Choice::new(place.name(), text::place(place))).collect::<Vec<_>>();
     html! {
         <>
             { frame("buttons", html! {
                 <p>
-                    { button("", "plain") }{ " " }{ button("go", "go") }{ " " }{ button("quiet", "quiet") }{ " " }{ button("plain", "wide") }
-                    <button type="button" aria-pressed="true">{ "pressed" }</button>{ " " }
-                    <button type="button" aria-disabled="true">{ "not now" }</button>{ " " }
-                    <button type="button" disabled=true>{ "disabled" }</button>{ " " }
-                    <a class="button" href="#/gallery">{ "link" }</a>
+                    { button("", text::HINT) }{ " " }{ button("go", text::HAND_OVER) }{ " " }{ button("quiet", text::CLOSE) }{ " " }{ button("plain", text::TELL_HOUSEHOLD) }
+                    <button type="button" aria-pressed="true">{ text::GLOVES }</button>{ " " }
+                    <button type="button" aria-disabled="true">{ text::NOT_YET }</button>{ " " }
+                    <button type="button" disabled=true>{ text::CLEAR }</button>{ " " }
+                    <a class="button" href="#/gallery">{ text::TO_DOORS }</a>
                 </p>
             }) }
             { frame("fields", html! {
                 <p>
-                    <label>{ "text " }<input value="some words" /></label>
-                    <label>{ "number " }<input type="number" value="7" /></label>
-                    <label>{ "tick " }<input type="checkbox" checked=true /></label>
-                    <label>{ "choice " }<select><option>{ "first" }</option><option>{ "second" }</option></select></label>
+                    <label class="field"><span>{ voice.text("page-learner") }</span><input value={voice.text("page-no-name")} /></label>
+                    <label class="field"><span>{ voice.text("page-term-limit") }</span><input type="number" value="7" /></label>
+                    <label class="tick"><input type="checkbox" checked=true />{ text::evidence(1) }</label>
+                    <Choices label={text::GO_TO} choices={places} onchange={Callback::noop()} />
                 </p>
             }) }
             { frame("notices", html! {
                 <>
-                    <p class="warn">{ "a warning" }</p>
-                    <p class="note">{ "a note" }</p>
-                    <div class="live"><p>{ "an outcome" }</p></div>
-                    <div class="live refused"><p>{ "refused" }</p></div>
-                    <div class="live stopped"><p>{ "stopped by the coach" }</p></div>
-                    <div class="live harm"><p>{ "somebody was hurt" }</p></div>
-                    <p class="harm">{ "a harm in the debrief" }</p>
+                    <p class="warn">{ text::CALL_ASKED }</p>
+                    <p class="note">{ voice.text("page-learner-note") }</p>
                     <p class="muted">{ text::CAUTION }</p>
                 </>
             }) }
-            { frame("accounts", html! {
-                <div class="account">
-                    <h2>{ "Safety" }</h2>
-                    <p class="points"><b>{ "37" }</b>{ " " }<small>{ "of 40" }</small></p>
-                    <details class="line" open=true><summary><b class="cost">{ "−3" }</b>{ " " }<b class="letter">{ "c" }</b>{ " · a line" }</summary><p>{ "why it matters" }</p></details>
-                    <details class="line gate"><summary><b class="cost">{ "−40" }</b>{ " a gate" }</summary></details>
-                </div>
-            }) }
+            { outcomes() }
         </>
     }
 }

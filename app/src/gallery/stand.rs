@@ -2,16 +2,17 @@
 
 use std::rc::Rc;
 
-use bench::{Action, Job, Session};
+use bench::{Action, Job, Mode, Session};
 use drill::Drill;
 use plant::climate::Climate;
 use plant::household::HouseholdKind;
 use plant::{BoxKind, HeaterModel, Home, Location, Setting};
+use wasm_bindgen::JsCast;
 use yew::prelude::*;
 
 use crate::compose::read_drill;
 use crate::drill::known::Known;
-use crate::store::{Desk, Head, Held, Running, Work, WorkHandle, World, use_work};
+use crate::store::{Desk, Head, Held, Keeping, Running, Work, WorkHandle, World, use_work};
 
 /// The drill that every house of the gallery stands in for.
 const EXAMPLE: &str = r#"{"seed": 7, "fault": "F01", "heater": "plain-40", "mode": "solo"}"#;
@@ -38,8 +39,13 @@ pub fn call(home: Home, acts: &str) -> Option<World> {
 
 /// The same with every state on the way.
 pub fn calls(home: Home, acts: &str) -> Option<Vec<Session>> {
+    calls_in(Mode::Solo, home, acts)
+}
+
+/// The same in another mode.
+pub fn calls_in(mode: Mode, home: Home, acts: &str) -> Option<Vec<Session>> {
     let actions: Vec<Action> = serde_json::from_str(acts).ok()?;
-    let job = Job { home, ..drill()?.job.clone() };
+    let job = Job { home, mode, ..drill()?.job.clone() };
     let mut states = vec![Session::begin(job)];
     for action in &actions {
         let next = bench::reduce(states.last()?, action).0;
@@ -58,6 +64,11 @@ pub fn frame(caption: impl Into<AttrValue>, inside: Html) -> Html {
     html! { <figure><figcaption>{ caption.into() }</figcaption>{ inside }</figure> }
 }
 
+/// The same across the whole page.
+pub fn wide(caption: impl Into<AttrValue>, inside: Html) -> Html {
+    html! { <figure class="wide-frame"><figcaption>{ caption.into() }</figcaption>{ inside }</figure> }
+}
+
 /// A job under way for what stands inside: nothing of it is kept on the device.
 #[derive(Properties, PartialEq)]
 pub struct Props {
@@ -66,23 +77,62 @@ pub struct Props {
     /// The desk.
     #[prop_or_default]
     pub desk: Desk,
+    /// Whether the device keeps it.
+    #[prop_or_default]
+    pub keeping: Keeping,
+    /// The step whose entry could not be read.
+    #[prop_or_default]
+    pub broken: Option<u32>,
     /// What stands there.
     pub children: Html,
 }
 
-/// The stand.
+/// The job as the page holds it.
+pub fn running(session: World) -> Option<Running> {
+    let head = Head { attempt: "1".into(), drill: EXAMPLE.into(), ..Head::default() };
+    Some(Running { head, drill: drill()?, session, restored: 0, found: true })
+}
+
+/// The stand. It is set up anew in another language, and once all words are here.
 #[component]
 pub fn Stand(props: &Props) -> Html {
-    let page = use_work();
-    let running = drill().map(|drill| Running {
-        head: Head { attempt: "1".into(), drill: EXAMPLE.into(), learner: String::new(), ..Head::default() },
-        drill,
-        session: props.session.clone(),
-        restored: 0,
-        found: true,
-    });
-    let desk = props.desk.clone();
-    let language = page.language;
-    let work: WorkHandle = use_reducer(move || Work { running, desk, language, ..Work::default() });
+    let Work { language, rest, .. } = (*use_work()).clone();
+    let Props { session, desk, keeping, broken, children } = props;
+    let (running, desk) = (running(session.clone()), desk.clone());
+    let (keeping, broken) = (*keeping, *broken);
+    let work = Work { running, desk, language, rest, keeping, broken, ..Work::default() };
+    html! { <Standing key={format!("{language:?} {rest:?}")} {work}>{ children.clone() }</Standing> }
+}
+
+#[derive(Properties, PartialEq)]
+struct StandingProps {
+    work: Work,
+    children: Html,
+}
+
+#[component]
+fn Standing(props: &StandingProps) -> Html {
+    let begun = props.work.clone();
+    let work: WorkHandle = use_reducer(move || begun);
     html! { <Held {work}>{ props.children.clone() }</Held> }
+}
+
+/// What stands inside with every fold and dialog of it open.
+#[component]
+pub fn Opened(props: &yew::html::ChildrenProps) -> Html {
+    let node = use_node_ref();
+    {
+        let node = node.clone();
+        use_effect(move || {
+            let root = node.cast::<web_sys::Element>();
+            let all = root.and_then(|root| root.query_selector_all("details, dialog:not(.top dialog)").ok());
+            let count = all.as_ref().map_or(0, web_sys::NodeList::length);
+            for one in (0..count).filter_map(|at| all.as_ref()?.item(at)?.dyn_into::<web_sys::Element>().ok())
+            {
+                // Setting a plain attribute cannot fail.
+                let _ = one.set_attribute("open", "");
+            }
+        });
+    }
+    html! { <div ref={node} class="opened">{ props.children.clone() }</div> }
 }

@@ -5,7 +5,7 @@ use quantity::{Metres, Temperature, Volume};
 use yew::prelude::*;
 
 use super::circuits::sheet;
-use super::stand::{frame, house};
+use super::stand::{frame, house, wide};
 use crate::debrief::drawing::Drawing;
 use crate::debrief::figures::Figures;
 use crate::debrief::inspector::Inspector;
@@ -69,12 +69,13 @@ pub fn Jobs() -> Html {
             let step = sheet.picture.samples.get(at)?.step;
             Some(html! {
                 <>
-                    <figure class="wide-frame">
-                        <figcaption>{ format!("{model}, plots and figures") }</figcaption>
-                        <Drawing sheet={sheet.clone()} {at} {step} onstep={nothing.clone()} />
-                        <Figures sheet={sheet.clone()} {at} />
-                        <Strip sheet={sheet.clone()} {at} shown=true onat={moved.clone()} />
-                    </figure>
+                    { wide(format!("{model}, plots and figures"), html! {
+                        <>
+                            <Drawing sheet={sheet.clone()} {at} {step} onstep={nothing.clone()} />
+                            <Figures sheet={sheet.clone()} {at} />
+                            <Strip sheet={sheet.clone()} {at} shown=true onat={moved.clone()} />
+                        </>
+                    }) }
                     { frame(format!("{model}, an act"), html! { <Inspector sheet={sheet.clone()} {step} onstep={nothing.clone()} /> }) }
                     { frame(format!("{model}, every act"), html! { <Steps {sheet} {step} onstep={nothing.clone()} /> }) }
                 </>

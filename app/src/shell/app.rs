@@ -28,7 +28,7 @@ pub fn App() -> Html {
     let address = if parting { before } else { asked };
     #[cfg(debug_assertions)]
     if let Some(group) = crate::gallery::asked() {
-        return html! { <WorkProvider><Title route={address.route} /><crate::gallery::Gallery {group} /></WorkProvider> };
+        return html! { <WorkProvider><Title route={address.route} /><TermsProvider><crate::gallery::Gallery {group} /></TermsProvider></WorkProvider> };
     }
     let needs_all = !matches!(address.route, Route::Doors | Route::Drill);
     let page = match address.route {

@@ -11,7 +11,7 @@ mod footer;
 mod languages;
 mod later;
 mod live;
-mod passing;
+pub mod passing;
 mod reference;
 mod top;
 

@@ -1,6 +1,7 @@
 //! Time that passes while the page looks on: the clock runs, a bar fills, and it can be stopped.
 
 use quantity::Seconds;
+use words::Voice;
 use yew::prelude::*;
 
 use crate::said::use_voice;
@@ -38,12 +39,17 @@ pub fn Passing(props: &Props) -> Html {
         });
         move || drop(passing)
     });
+    bar(&voice, ongoing, props.starts)
+}
+
+/// How far the wait is.
+pub fn bar(voice: &Voice, ongoing: &Ongoing, starts: Seconds) -> Html {
     let Some((clock, share)) = ongoing.seen() else { return html! {} };
     let stopped = ongoing.clone();
     let onclick = Callback::from(move |_: MouseEvent| stopped.stop());
     html! {
         <>
-            <time aria-hidden="true">{ units::clock(props.starts + Seconds(clock)) }</time>
+            <time aria-hidden="true">{ units::clock(starts + Seconds(clock)) }</time>
             <progress aria-label={voice.text("page-waiting")} value={share.to_string()}></progress>
             <button type="button" data-act="stop" {onclick}>{ voice.text("page-stop") }</button>
         </>

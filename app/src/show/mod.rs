@@ -2,7 +2,7 @@
 //! the acts; the heater in section, its figures and its circuit follow.
 
 mod film;
-mod inside;
+pub mod inside;
 mod page;
 mod start;
 

@@ -3,6 +3,6 @@
 mod button;
 mod key;
 mod offered;
-mod sheet;
+pub mod sheet;
 
 pub use button::HereButton;
