@@ -2,6 +2,8 @@
 //! two sides, down to 320 pixels, which is a desk's screen at 400 %; a picture of each in forced colours, none of whose
 //! words vanish; on a phone everything pressed is as large as a finger; nothing moves for who asks for less motion.
 
+use bench::{Action, Cover};
+use plant::{HeaterModel, Place};
 use serde_json::{Value, json};
 use tankwright_tests::browser::{Browser, Screen};
 
@@ -102,6 +104,99 @@ fn on_every_size(language: &str) {
         }
     }
     browser.assert_quiet();
+}
+
+/// Everything that a heater has taken off, so that a place carries the most words.
+fn laid_bare() -> Vec<Action> {
+    let covers = [
+        Cover::PanelFront,
+        Cover::JunctionBox,
+        Cover::Upper,
+        Cover::UpperInsulation,
+        Cover::UpperShield,
+        Cover::Lower,
+        Cover::LowerInsulation,
+        Cover::LowerShield,
+    ];
+    let off = [Action::Breaker { slot: 2, on: false }, Action::Lock { slot: 2, on: true }];
+    let bare = covers.map(|which| Action::Cover { which, off: true });
+    let looks = [Place::LoadCenter, Place::UpperCompartment, Place::LowerCompartment, Place::Drain];
+    off.into_iter().chain(bare).chain(looks.map(|at| Action::Look { at })).collect()
+}
+
+/// Goes to each place of a house laid bare, one after the other, and looks.
+fn at_each_place(
+    browser: &Browser,
+    language: &str,
+    heater: HeaterModel,
+    mut look: impl FnMut(&Browser, Place),
+) {
+    let drill = format!(r#"{{"seed": 11, "heater": "{heater}", "mode": "coached"}}"#);
+    keep(browser, &drill, "", &laid_bare());
+    browser.run("localStorage.setItem('tankwright.language', arguments[0]);", &[json!(language)]);
+    browser.go(&format!("?{language}-{heater}#/drill"));
+    browser.wait_until_started();
+    browser.wait_until("document.querySelector('.places [data-go]')");
+    for place in Place::ALL.iter().filter(|place| **place != Place::Customer) {
+        let go = format!("[data-go={}]", place.name());
+        if !browser.has(&go) {
+            continue;
+        }
+        browser.run("document.querySelector(arguments[0]).click();", &[json!(go)]);
+        browser.wait_until(&format!("document.querySelector('[data-at={}]')", place.name()));
+        // What can be done there is drawn in several turns.
+        browser.wait_until("!document.querySelector('.filling')");
+        look(browser, *place);
+    }
+}
+
+fn places_on_every_size(language: &str) {
+    let Some(browser) = Browser::open_page(Screen::DESK) else { return };
+    let mut amiss = Vec::new();
+    for heater in [HeaterModel::Plain40, HeaterModel::Board50] {
+        browser.show_at(1440, 900, false, false);
+        at_each_place(&browser, language, heater, |browser, place| {
+            for (width, height) in SIZES {
+                browser.show_at(width, height, false, false);
+                browser.run("window.dispatchEvent(new Event('resize'));", &[]);
+                let found = browser.amiss();
+                let sideways = browser.run("return document.scrollingElement.scrollWidth - innerWidth;", &[]);
+                if found != json!([]) || sideways != json!(0) {
+                    amiss.push(format!(
+                        "{heater}, {place}, {language}, {width}: {found}, {sideways} sideways"
+                    ));
+                }
+            }
+        });
+    }
+    assert!(amiss.is_empty(), "{}", amiss.join("\n"));
+    browser.assert_quiet();
+}
+
+#[test]
+fn no_text_of_a_place_is_cut_or_overlaps_in_english() {
+    places_on_every_size("en");
+}
+
+#[test]
+fn no_text_of_a_place_is_cut_or_overlaps_in_spanish() {
+    places_on_every_size("es");
+}
+
+#[test]
+fn everything_pressed_at_a_place_on_a_phone_is_as_large_as_a_finger() {
+    let Some(browser) = Browser::open_page(Screen::PHONE) else { return };
+    let mut small = Vec::new();
+    for heater in [HeaterModel::Plain40, HeaterModel::Board50] {
+        at_each_place(&browser, "en", heater, |browser, place| {
+            turn(browser, "Heater");
+            let found = browser.too_small(44.0);
+            if found != json!([]) {
+                small.push(format!("{heater}, {place}: {found}"));
+            }
+        });
+    }
+    assert!(small.is_empty(), "too small:\n{}", small.join("\n"));
 }
 
 /// Words whose colour in forced colours is that of what they stand on.

@@ -1,6 +1,7 @@
 //! Everything that drives a browser. A new group of checks is a file here and a line below.
 #![allow(clippy::panic, reason = "a test program: a failure here is the answer")]
 
+mod announced;
 mod away;
 mod by_ear;
 mod calls;
@@ -16,6 +17,7 @@ mod printed;
 mod sights;
 mod slow;
 mod spanish;
+mod units;
 mod unread;
 mod waits;
 mod whole_call;

@@ -1,7 +1,7 @@
 //! Every page, place and section on every screen, in light and dark: accessible, quiet, nothing sticking out,
 //! and a picture kept of each.
 
-use bench::Action;
+use bench::{Action, Cover};
 use plant::Place;
 use serde_json::json;
 use tankwright_tests::browser::{Browser, Hand, Screen};
@@ -121,7 +121,13 @@ fn the_drill_at_every_place() {
             browser.reach(hand, &format!("[data-at={}]", place.name()));
             look(browser, screen, &format!("place-{}", place.name()));
         }
-        for (name, button) in [("hint", "[data-act=hint]"), ("hand-over", "[data-act=hand-over-asked]")] {
+        let dialogs = [
+            ("hint", "[data-act=hint]"),
+            ("hand-over", "[data-act=hand-over-asked]"),
+            ("call", "[data-act=call-asked]"),
+            ("here", "[data-act=here]"),
+        ];
+        for (name, button) in dialogs {
             browser.press_at(hand, button);
             browser.css("dialog[open]");
             look(browser, screen, &format!("dialog-{name}"));
@@ -138,15 +144,72 @@ fn the_debrief_in_every_section() {
             with_acts(browser, &call, call.attempt.actions.len());
             go(browser, "#/debrief", ".debrief");
             let name = format!("debrief-{name}");
-            if !screen.touch {
+            if screen.touch {
+                for tab in ["account", "inside", "steps", "report"] {
+                    browser.press_at(hand, &format!("[data-tab={tab}]"));
+                    look(browser, screen, &format!("{name}-{tab}"));
+                }
+            } else {
                 look(browser, screen, &name);
                 browser.picture_of_all(&format!("{name}-all-{}", screen.name()));
-                return;
             }
-            for tab in ["account", "inside", "steps", "report"] {
-                browser.press_at(hand, &format!("[data-tab={tab}]"));
-                look(browser, screen, &format!("{name}-{tab}"));
-            }
+            browser.press_at(hand, "[data-act=clear-asked]");
+            browser.css("dialog[open]");
+            look(browser, screen, &format!("{name}-clear"));
         });
     }
 }
+
+/// A drop at every fitting that can be seen wet: it is on the drawing once it was seen and not before, and it shows: the
+/// picture of the place is another one without it.
+#[test]
+fn a_drop_hangs_where_a_fitting_was_seen_wet() {
+    let Some(browser) = Browser::open_page(Screen::DESK) else { return };
+    let bare = [Cover::Upper, Cover::UpperInsulation, Cover::UpperShield]
+        .into_iter()
+        .chain([Cover::Lower, Cover::LowerInsulation, Cover::LowerShield])
+        .map(|which| Action::Cover { which, off: true });
+    let off = [Action::Breaker { slot: 2, on: false }, Action::Lock { slot: 2, on: true }];
+    let before: Vec<Action> = off.into_iter().chain(bare).collect();
+    let both = [Place::UpperCompartment, Place::LowerCompartment];
+    let wet: [(&str, &[Place]); 5] = [
+        ("F03", &[Place::Drain]),
+        ("F47", &[Place::Relief]),
+        ("F50", &both),
+        ("F51", &[Place::Drain]),
+        ("F52", &[Place::HeaterTop]),
+    ];
+    for (fault, places) in wet {
+        let drill = format!(r#"{{"seed": 7, "fault": "{fault}", "heater": "plain-40", "mode": "solo"}}"#);
+        keep(&browser, &drill, "", &before);
+        browser.go(&format!("?dry-{fault}#/drill"));
+        browser.wait_until(&format!("document.querySelectorAll('ol.log > li').length === {}", before.len()));
+        assert_eq!(browser.all_css(DROP).len(), 0, "{fault}: nobody has looked yet");
+        let looked: Vec<Action> =
+            before.iter().cloned().chain(places.iter().map(|at| Action::Look { at: *at })).collect();
+        keep(&browser, &drill, "", &looked);
+        browser.go(&format!("?wet-{fault}#/drill"));
+        browser.wait_until(&format!("document.querySelectorAll('ol.log > li').length === {}", looked.len()));
+        let drops = browser.all_css(DROP);
+        assert!(!drops.is_empty(), "{fault}: no drop on the drawing");
+        for (at, drop) in drops.iter().enumerate() {
+            let [x, y, width, height] = drop.bounds();
+            assert!(width > 2.0 && height > 2.0, "{fault}: {width} by {height}");
+            let around = [x - 6.0, y - 6.0, width + 12.0, height + 12.0];
+            let with = browser.picture_of(around, &format!("drop-{fault}-{at}"));
+            browser.run("arguments[0].style.visibility = 'hidden';", &[drop.reference()]);
+            let without = browser.picture_of(around, &format!("drop-{fault}-{at}-without"));
+            assert_ne!(
+                std::fs::read(with).unwrap(),
+                std::fs::read(without).unwrap(),
+                "{fault}: drop {at} is not seen"
+            );
+            browser.run("arguments[0].style.visibility = '';", &[drop.reference()]);
+        }
+        browser.picture(&format!("drops-{fault}"));
+    }
+    browser.assert_quiet();
+}
+
+/// A drop on the drawing.
+const DROP: &str = ".sheet path.water[d$='q-9 13 0 14t0 -14Z']";

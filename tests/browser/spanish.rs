@@ -72,6 +72,61 @@ fn the_first_pages_in_spanish() {
     }
 }
 
+/// The terms, the atlas, a sheet before the start, the first visit with its guide, what can be done here, every dialog of
+/// the drill, the room's view, and clearing the device.
+#[test]
+fn the_other_pages_in_spanish() {
+    let call = super::calls::whole();
+    let code = drill::code::encode(&call.attempt.order).expect("the call has a code");
+    for screen in [Screen::DESK, Screen::PHONE] {
+        let Some(browser) = Browser::open_page(screen) else { return };
+        let hand = if screen.touch { Hand::Touch } else { Hand::Mouse };
+        choose_spanish(&browser, screen);
+        let pages = [
+            ("#/glossary/dip-tube", "#term-dip-tube.asked", "terms"),
+            ("#/atlas", ".atlas-list", "atlas"),
+            ("#/atlas/F13", ".atlas-rows", "atlas-fault"),
+            (&format!("#/drill/{code}"), "[data-door=ready]", "ready"),
+        ];
+        for (below, there, name) in pages {
+            go(&browser, below, there);
+            look(&browser, screen, name);
+        }
+        go(&browser, "#/", "[data-act=first]");
+        browser.press_at(hand, "[data-act=first]");
+        browser.wait_until("document.querySelector('.guide [data-act=guide-show]')");
+        look(&browser, screen, "first");
+        for (button, name) in [
+            ("[data-act=here]", "here"),
+            ("[data-act=hint]", "hint"),
+            ("[data-act=call-asked]", "call"),
+            ("[data-act=hand-over-asked]", "hand-over"),
+        ] {
+            browser.press_at(hand, button);
+            browser.css("dialog[open]");
+            look(&browser, screen, name);
+            browser.key("Escape");
+            browser.wait_until("!document.querySelector('dialog[open]')");
+        }
+        // At a place, with what is refused there and why.
+        browser.run("document.querySelector('[data-go=upper-compartment]').click();", &[]);
+        browser.wait_until("document.querySelector('[data-at=upper-compartment]')");
+        browser.press_at(hand, "[data-act=here]");
+        browser.css(".here-sheet[open]");
+        look(&browser, screen, "here-place");
+        browser.key("Escape");
+        go(&browser, "#/show", ".show .section svg");
+        look(&browser, screen, "show");
+        keep(&browser, &code, "", &call.attempt.actions);
+        browser.run("localStorage.setItem('tankwright.language', 'es');", &[]);
+        go(&browser, "#/debrief", ".debrief");
+        browser.wait_until("document.querySelector('[data-act=clear-asked]')");
+        browser.press_at(hand, "[data-act=clear-asked]");
+        browser.css("dialog[open]");
+        look(&browser, screen, "clear");
+    }
+}
+
 /// A job worked by what a screen reader says, in Spanish: the customer, the plate, the load center, a reading.
 #[test]
 fn a_drill_by_roles_and_names_in_spanish() {

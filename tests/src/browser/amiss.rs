@@ -8,7 +8,7 @@ use super::Browser;
 /// Texts that lie over others, stick out of their drawing, or are cut by the box they stand in.
 const AMISS: &str = "
 const found = [];
-const seen = (one) => one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && !one.closest('.unseen, .report, select, dialog:not([open])');
+const seen = (one) => one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && !one.closest('.unseen, .skip, .report, select, dialog:not([open])');
 const all = [];
 // What a list cuts off at its edge is not seen.
 const inView = (one, box) => {
@@ -20,6 +20,21 @@ const inView = (one, box) => {
         [right, bottom] = [Math.min(right, edge.right), Math.min(bottom, edge.bottom)];
     }
     return { left, top, right, bottom };
+};
+// What a box that does not scroll cuts off is lost. Letters end a little within their line.
+const cut = (one, box) => {
+    for (let up = one; up && up !== document.body; up = up.parentElement) {
+        const style = getComputedStyle(up);
+        const kinds = [style.overflowX, style.overflowY];
+        if (kinds.some((kind) => kind === 'auto' || kind === 'scroll')) return null;
+        if (style.display === 'inline' || !kinds.some((kind) => kind === 'hidden' || kind === 'clip')) continue;
+        const edge = up.getBoundingClientRect();
+        // For the ear alone.
+        if (edge.width < 4 || edge.height < 4) return null;
+        if (box.top < edge.top - 3 || box.bottom > edge.bottom + 3 || box.left < edge.left - 2 || box.right > edge.right + 2)
+            return `${up.tagName.toLowerCase()}.${up.className}`;
+    }
+    return null;
 };
 const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 for (let node = walk.nextNode(); node; node = walk.nextNode()) {
@@ -40,8 +55,12 @@ for (let node = walk.nextNode(); node; node = walk.nextNode()) {
     if (svg) {
         const frame = svg.getBoundingClientRect();
         const box = range.getBoundingClientRect();
-        if (frame.width && (box.left < frame.left - 1 || box.right > frame.right + 1)) found.push(`'${text}' sticks out`);
+        const out = box.left < frame.left - 1 || box.right > frame.right + 1 || box.top < frame.top - 2 || box.bottom > frame.bottom + 2;
+        if (frame.width && out) found.push(`'${text}' sticks out`);
+        continue;
     }
+    const over = cut(one, range.getBoundingClientRect());
+    if (over) found.push(`'${text}' is cut by ${over}`);
 }
 const dialog = document.querySelector('dialog[open]');
 all.sort((a, b) => a.box.top - b.box.top);
