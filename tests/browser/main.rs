@@ -17,6 +17,7 @@ mod printed;
 mod sights;
 mod slow;
 mod spanish;
+mod tasks;
 mod units;
 mod unread;
 mod waits;
