@@ -153,6 +153,7 @@ fn the_debrief_in_every_section() {
                 look(browser, screen, &name);
                 browser.picture_of_all(&format!("{name}-all-{}", screen.name()));
             }
+            browser.wait_until("!document.querySelector('.filling')");
             browser.press_at(hand, "[data-act=clear-asked]");
             browser.css("dialog[open]");
             look(browser, screen, &format!("{name}-clear"));

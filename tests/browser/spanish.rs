@@ -120,7 +120,9 @@ fn the_other_pages_in_spanish() {
         keep(&browser, &code, "", &call.attempt.actions);
         browser.run("localStorage.setItem('tankwright.language', 'es');", &[]);
         go(&browser, "#/debrief", ".debrief");
-        browser.wait_until("document.querySelector('[data-act=clear-asked]')");
+        browser.wait_until(
+            "document.querySelector('[data-act=clear-asked]') && !document.querySelector('.filling')",
+        );
         browser.press_at(hand, "[data-act=clear-asked]");
         browser.css("dialog[open]");
         look(&browser, screen, "clear");
