@@ -27,6 +27,8 @@ const cut = (one, box) => {
         const style = getComputedStyle(up);
         const kinds = [style.overflowX, style.overflowY];
         if (kinds.some((kind) => kind === 'auto' || kind === 'scroll')) return null;
+        // What ends in dots says so itself; all of it stands elsewhere.
+        if (style.textOverflow === 'ellipsis') return null;
         if (style.display === 'inline' || !kinds.some((kind) => kind === 'hidden' || kind === 'clip')) continue;
         const edge = up.getBoundingClientRect();
         // For the ear alone.
