@@ -21,6 +21,8 @@ use crate::text;
 
 /// Until the place that was gone to is drawn.
 const DRAWN_MS: u32 = 60;
+/// Looks for it after the first.
+const TRIES: u32 = 50;
 /// Marks what is next on the page.
 const MARK: &str = "data-next";
 
@@ -64,7 +66,7 @@ pub fn GuideCard(props: &Props) -> Html {
                 work.dispatch(Msg::Turn(section(&next)));
             }
             let targets = targets(&next, &work.desk);
-            Timeout::new(DRAWN_MS, move || point_at(&targets)).forget();
+            point_when_drawn(targets, TRIES);
         })
     };
     let put_away = {
@@ -236,9 +238,20 @@ fn mark(targets: &[Target]) -> Option<Element> {
     Some(element)
 }
 
-/// Gives the focus to the first of them that is on the page, which brings it into view.
-fn point_at(targets: &[Target]) {
-    let Some(element) = mark(targets) else { return };
+/// Gives the focus to the first of them once it is drawn, which takes a slow device several looks.
+fn point_when_drawn(targets: Vec<Target>, tries: u32) {
+    let again = move || {
+        if !point_at(&targets) && tries > 0 {
+            point_when_drawn(targets, tries - 1);
+        }
+    };
+    Timeout::new(DRAWN_MS, again).forget();
+}
+
+/// Gives the focus to the first of them that is on the page, which brings it into view; whether there is one.
+fn point_at(targets: &[Target]) -> bool {
+    let Some(element) = mark(targets) else { return false };
     // A point of the drawing takes the focus as a button does; it fails only for what is not in the page.
     let _ = element.unchecked_ref::<HtmlElement>().focus();
+    true
 }
