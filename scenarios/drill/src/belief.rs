@@ -25,6 +25,12 @@ pub struct Belief {
     /// Steps that must have been: each a part of an entry of the log, as its JSON has it.
     #[serde(default)]
     pub saw: Vec<Value>,
+    /// Steps that must have been in this order, others between them or not.
+    #[serde(default)]
+    pub run: Vec<Value>,
+    /// What clears of it: runs of steps, each in its order. Where any of them was, it was another slip.
+    #[serde(default)]
+    pub unless: Vec<Vec<Value>>,
     /// The line it costs: a part of a line of the score.
     pub costs: Value,
 }
@@ -51,12 +57,29 @@ pub fn held(drill: &Drill, session: &Session, score: &Score) -> Vec<Held> {
     all()
         .into_iter()
         .filter(|belief| belief.faults.is_empty() || drill.has(&belief.faults))
-        .filter(|belief| belief.saw.iter().all(|part| log.iter().any(|entry| has(part, entry))))
         .filter_map(|belief| {
-            let (_, step) = lines.iter().find(|(line, _)| has(&belief.costs, line))?;
+            let (_, step) = lines.iter().find(|(line, step)| {
+                // What came after its line cannot have led to it.
+                let until = step.map_or(log.len(), |step| log.len().min(step as usize));
+                has(&belief.costs, line) && belief.fits(log.get(..until).unwrap_or_default())
+            })?;
             Some(Held { belief: belief.belief, step: *step })
         })
         .collect()
+}
+
+impl Belief {
+    /// Every step it needs was, and no run that clears of it.
+    fn fits(&self, log: &[Value]) -> bool {
+        let was = |part: &Value| log.iter().any(|entry| has(part, entry));
+        self.saw.iter().all(was) && follow(&self.run, log) && !self.unless.iter().any(|run| follow(run, log))
+    }
+}
+
+/// Whether steps were in this order, others between them or not.
+fn follow(run: &[Value], log: &[Value]) -> bool {
+    let mut log = log.iter();
+    run.iter().all(|part| log.any(|entry| has(part, entry)))
 }
 
 /// As its JSON has it.
@@ -95,6 +118,14 @@ mod tests {
         assert!(has(&json!({"a": {"from": 2.5, "to": 3.5}}), &whole));
         assert!(!has(&json!({"a": {"from": 3.5, "to": 4.5}}), &whole));
         assert!(!has(&json!({"b": {"d": "y"}}), &whole) && !has(&json!({"e": 1}), &whole));
+    }
+
+    #[test]
+    fn a_run_has_its_order() {
+        let log = [json!({"a": 1}), json!({"b": 2}), json!({"a": 1})];
+        assert!(follow(&[json!({"b": 2}), json!({"a": 1})], &log));
+        assert!(follow(&[json!({"a": 1}), json!({"a": 1})], &log));
+        assert!(!follow(&[json!({"b": 2}), json!({"b": 2})], &log));
     }
 
     #[test]

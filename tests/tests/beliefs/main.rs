@@ -10,11 +10,21 @@ use serde::Deserialize;
 use words::{Units, Voice};
 
 const JOBS: &str = include_str!("jobs.json");
+const OTHERS: &str = include_str!("others.json");
 
 /// A job worked by somebody who believes it.
 #[derive(Deserialize)]
 struct Job {
     belief: String,
+    drill: Order,
+    job: Vec<Part>,
+}
+
+/// A job that costs the same line for another reason.
+#[derive(Deserialize)]
+struct Other {
+    belief: String,
+    why: String,
     drill: Order,
     job: Vec<Part>,
 }
@@ -43,6 +53,23 @@ fn believing_costs_and_the_debrief_knows() {
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
     let listed: Vec<String> = belief::all().into_iter().map(|b| b.belief).collect();
     assert_eq!(jobs.into_iter().map(|j| j.belief).collect::<Vec<_>>(), listed);
+}
+
+/// The same line for another reason: nobody is accused of what was not believed.
+#[test]
+fn another_slip_is_not_taken_for_a_belief() {
+    let all = procedure::all().unwrap();
+    let beliefs = belief::all();
+    let others: Vec<Other> = serde_json::from_str(OTHERS).unwrap();
+    for Other { belief, why, drill: order, job } in &others {
+        let (drill, session) = folded(order, &procedure::flat(job, &all).unwrap());
+        let score = drill::judge(&drill, &session, &Rubric::plain());
+        let rule = &beliefs.iter().find(|b| b.belief == *belief).unwrap().costs["rule"];
+        let costs = score.lines.iter().any(|line| serde_json::to_value(line.rule).unwrap() == *rule);
+        assert!(costs, "{belief}: {why}: {:#?}", score.lines);
+        let held = belief::held(&drill, &session, &score);
+        assert!(!held.iter().any(|h| h.belief == *belief), "{belief}: {why}: {held:?}");
+    }
 }
 
 /// Somebody who knows is told nothing: none of the proper jobs of the procedures shows one.
