@@ -1,8 +1,8 @@
 //! Thermal expansion in a closed system: the relief valve weeps by night.
 //! Trade sheet, section 9, F45: common practice, no source; 135 psi and more after a heat-up, expansion tank of 5.7 (computed).
 
-use bench::{Action, Helper, Licence, Sight};
-use drill::Order;
+use bench::{Action, Helper, Licence, Observation, Sight};
+use drill::{Detail, Order, RuleId};
 use plant::fault::{FaultId, PartKind};
 use plant::{Place, Tap, Wire};
 use quantity::Volume;
@@ -82,4 +82,29 @@ fn an_electrician_calls_a_plumber() {
 #[test]
 fn a_relief_valve_does_not() {
     assert_in_vain(&closed(Licence::Plumber));
+}
+
+/// What was reported as wrong beside the fault, and not told though it lay before the eyes.
+fn untold(work: &Work) -> bool {
+    let detail = Detail::Observed { what: Observation::NoExpansionControl };
+    let lines = work.verdict().score.lines;
+    lines.iter().any(|l| l.rule == RuleId::HazardUnreported && l.detail == detail && l.points > 0.0)
+}
+
+/// Seen and neither found, mended nor told, it costs; whoever never looked is not asked.
+#[test]
+fn no_room_for_expansion_has_to_be_told() {
+    let mut work = Work::at(&closed(Licence::Plumber));
+    assert!(!untold(&work), "nobody has looked");
+    work.look(Place::HeaterTop);
+    work.finds_the(FaultId::F47, &[1]);
+    assert!(untold(&work));
+    let mut found = Work { drill: work.drill.clone(), session: work.session.clone() };
+    work.act(Action::Report { what: Observation::NoExpansionControl });
+    assert!(!untold(&work), "reported");
+    found.finds_the(FaultId::F45, &[1]);
+    assert!(!untold(&found), "written down as the fault");
+    let mut open = Work::at(&order(FaultId::F47, &[]));
+    open.look(Place::HeaterTop);
+    assert!(!untold(&open), "not closed");
 }

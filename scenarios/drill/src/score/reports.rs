@@ -1,13 +1,15 @@
 //! What was seen beside the fault and told, seen and not told, told and not there.
 
 use bench::{Action, Observation, Shown, Sight};
+use plant::fault::FaultId;
 use plant::{Circuit, Discharge, branch};
 
 use super::{Case, Detail, Ledger, steps};
 use crate::rubric::RuleId;
 
 /// What an eye can find at an installation that has to be told though it is not the fault.
-const HAZARDS: [Observation; 5] = [
+const HAZARDS: [Observation; 6] = [
+    Observation::NoExpansionControl,
     Observation::OversizedBreaker,
     Observation::PlasticDischarge,
     Observation::UphillDischarge,
@@ -21,9 +23,8 @@ pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     if let Some(step) = steps::first(case.session, wrong) {
         ledger.charge(RuleId::ToldAmiss, Some(step), Detail::Heard { what });
     }
-    let reported = &case.session.me.reported;
     // Only what this technician had before the eyes: nobody is charged for a cover that stayed on.
-    for what in HAZARDS.iter().filter(|what| !reported.contains(what)) {
+    for what in HAZARDS.iter().filter(|what| !told(case, **what)) {
         if let Some(step) = seen(case, *what) {
             ledger.charge(RuleId::HazardUnreported, Some(step), Detail::Observed { what: *what });
         }
@@ -37,20 +38,40 @@ pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     }
 }
 
+/// Reported, or mended, or written down as what is wrong.
+fn told(case: &Case<'_>, what: Observation) -> bool {
+    let me = &case.session.me;
+    let dealt_with = what == Observation::NoExpansionControl
+        && (case.session.home.plant.plumbing.expansion.is_some()
+            || me.findings.iter().any(|finding| finding.fault == Some(FaultId::F45)));
+    dealt_with || me.reported.contains(&what)
+}
+
 /// The first step that showed it.
 fn seen(case: &Case<'_>, what: Observation) -> Option<u32> {
-    let shows = |sight: &Sight| match (what, sight) {
-        (Observation::OversizedBreaker, Sight::Cable { awg, .. }) => too_thin(case, *awg),
-        (Observation::PlasticDischarge, Sight::Discharge { pipe }) => *pipe == Discharge::Plastic,
-        (Observation::UphillDischarge, Sight::Discharge { pipe }) => *pipe == Discharge::Uphill,
-        (Observation::NoDielectric, Sight::Dielectric { there })
-        | (Observation::NoPan, Sight::Pan { there }) => !there,
-        _ => false,
-    };
     steps::done(case.session).find_map(|(step, entry)| match &entry.outcome.shown {
-        Shown::Sights { sights, .. } => sights.iter().any(shows).then_some(step),
+        Shown::Sights { sights, .. } => shown(case, what, sights).then_some(step),
         _ => None,
     })
+}
+
+/// Whether it lay before the eyes in one look.
+fn shown(case: &Case<'_>, what: Observation, sights: &[Sight]) -> bool {
+    let any = |shows: &dyn Fn(&Sight) -> bool| sights.iter().any(shows);
+    match what {
+        Observation::NoExpansionControl => {
+            sights.contains(&Sight::CheckValve { there: true })
+                && sights.contains(&Sight::ExpansionTank { there: false })
+        }
+        Observation::OversizedBreaker => {
+            any(&|s| matches!(s, Sight::Cable { awg, .. } if too_thin(case, *awg)))
+        }
+        Observation::PlasticDischarge => any(&|s| matches!(s, Sight::Discharge { pipe: Discharge::Plastic })),
+        Observation::UphillDischarge => any(&|s| matches!(s, Sight::Discharge { pipe: Discharge::Uphill })),
+        Observation::NoDielectric => sights.contains(&Sight::Dielectric { there: false }),
+        Observation::NoPan => sights.contains(&Sight::Pan { there: false }),
+        _ => false,
+    }
 }
 
 fn too_thin(case: &Case<'_>, awg: u8) -> bool {
