@@ -1959,6 +1959,9 @@ rule-customer-not-told-right = What was found, what was done, what to watch, and
 rule-left-unsafe = Stopped and called, but it was left live, open or leaking.
 rule-left-unsafe-why = The next person, or a child, meets it as it is.
 rule-left-unsafe-right = Power locked off, covers on, water shut where it leaks, then call.
+rule-no-ambulance = Somebody was hurt, and no ambulance was called before anything else was done.
+rule-no-ambulance-why = A shock can put a heart out of step hours later, and a deep burn may hurt less than it is.
+rule-no-ambulance-right = Power off before anybody is touched, water shut, then the ambulance. The heater waits.
 
 detail-call-first = This needs { $whom }.
 

@@ -1959,6 +1959,9 @@ rule-customer-not-told-right = Qué se halló, qué se hizo, qué vigilar, y que
 rule-left-unsafe = Se paró y se llamó, pero quedó con tensión, abierto o con fuga.
 rule-left-unsafe-why = La siguiente persona, o un niño, lo encuentra así.
 rule-left-unsafe-right = Corriente bloqueada, tapas puestas, agua cerrada donde hay fuga, y luego llamar.
+rule-no-ambulance = Alguien resultó herido y no se llamó a una ambulancia antes de hacer otra cosa.
+rule-no-ambulance-why = Una descarga puede alterar el ritmo del corazón horas después, y una quemadura profunda puede doler menos de lo que es.
+rule-no-ambulance-right = Corte la corriente antes de tocar a nadie, cierre el agua y llame a la ambulancia. El calentador espera.
 
 detail-call-first = Para esto hace falta { $whom }.
 

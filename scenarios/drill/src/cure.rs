@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 use crate::left;
 use crate::licence;
 use crate::make::Drill;
+use crate::score::hurt;
 
 /// What became of the house.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
@@ -66,6 +67,9 @@ pub fn right_end(drill: &Drill) -> RightEnd {
 pub fn judge(drill: &Drill, session: &Session) -> Cure {
     let right = right_end(drill);
     if let Some(Ending::Called { whom }) = session.ended {
+        if hurt::ambulance_called(session) {
+            return Cure::HandedOn { whom, safe: left::harmless(session) };
+        }
         return match right {
             RightEnd::Call(needed) if needed == whom => {
                 Cure::HandedOn { whom, safe: drill.wrong().all(|case| left::safe(session, case.id)) }

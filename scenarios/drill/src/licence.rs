@@ -2,6 +2,7 @@
 
 use bench::{Helper, Licence};
 use plant::fault::{PartKind, Scope};
+use plant::{End, Place};
 
 /// Whether a licence covers a kind of work. A supervised learner's supervisor answers for the heater's parts.
 pub const fn covers(licence: Licence, scope: Scope) -> bool {
@@ -42,6 +43,14 @@ pub const fn scope_of(part: PartKind) -> Scope {
         | PartKind::ReliefValve
         | PartKind::ExpansionTank
         | PartKind::Heater => Scope::Piping,
+        _ => Scope::HeaterParts,
+    }
+}
+
+/// Whose work a wire end is: those in the load center and in the box in the line belong to the branch circuit.
+pub fn scope_of_end(end: End) -> Scope {
+    match end.home().place() {
+        Place::LoadCenter | Place::InLineBox => Scope::Panel,
         _ => Scope::HeaterParts,
     }
 }

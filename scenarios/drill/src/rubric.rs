@@ -130,6 +130,8 @@ pub enum RuleId {
     CustomerNotTold,
     /// Stopped and called, but left live, open or leaking.
     LeftUnsafe,
+    /// Somebody was hurt, and the work went on or ended with no ambulance called.
+    NoAmbulance,
     /// More was spent than the customer wanted to be asked about, unasked.
     CostNotAgreed,
     /// A hazard beside the fault was before the eyes and not told.
@@ -194,6 +196,7 @@ impl RuleId {
         Self::WiresUnlabelled,
         Self::CustomerNotTold,
         Self::LeftUnsafe,
+        Self::NoAmbulance,
         Self::CostNotAgreed,
         Self::HazardUnreported,
         Self::ReportedAmiss,

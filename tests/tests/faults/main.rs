@@ -83,6 +83,7 @@ mod in_vain;
 mod readings;
 mod rod;
 mod runaway;
+mod stopping;
 mod technician;
 mod two;
 mod wet;

@@ -210,6 +210,26 @@ impl Harm {
         Self::ArcFlash { volts, current, cleared_after, energy, protected }
     }
 
+    /// Whether it takes an ambulance: a current that can hold somebody, whose heart has to be watched afterwards
+    /// (trade sheet 10.16, common practice); skin burnt through, or blisters on a child (from memory: what burn units
+    /// ask to be sent); what an arc or steam does to somebody.
+    pub fn needs_ambulance(&self) -> bool {
+        match self {
+            Self::Burn(Burn { who: Who::Child, degree: Degree::Second, .. }) => true,
+            Self::Burn(burn) => burn.degree == Degree::Third,
+            _ => self.bodily() && self.severity() >= Severity::Injury,
+        }
+    }
+
+    /// Whether it happened to somebody of the household, so that the technician can still act.
+    pub const fn to_household(&self) -> bool {
+        matches!(
+            self,
+            Self::Shock(Shock { who: Who::Adult | Who::Child, .. })
+                | Self::Burn(Burn { who: Who::Adult | Who::Child, .. })
+        )
+    }
+
     /// Whether it concerns a person's body rather than things.
     pub const fn bodily(&self) -> bool {
         matches!(self, Self::Shock(_) | Self::Burn(_) | Self::Steam { .. } | Self::ArcFlash { .. })

@@ -284,7 +284,9 @@ impl<'a> Turn<'a> {
     pub fn finish(mut self, shown: Shown) -> (Session, Outcome) {
         self.judge_power();
         if self.s.ended.is_none() {
-            if self.harms.iter().any(|h| h.bodily() && h.severity() == crate::person::Severity::Grave) {
+            // Somebody else's injury ends nothing: it has to be seen to.
+            let own = |h: &Harm| h.bodily() && !h.to_household();
+            if self.harms.iter().any(|h| own(h) && h.severity() == crate::person::Severity::Grave) {
                 self.end(Ending::Injured);
             } else if self.s.job.limit_minutes.is_some_and(|limit| self.s.clock.to_minutes() > limit) {
                 self.end(Ending::TimeOut);

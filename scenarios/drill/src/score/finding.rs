@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use bench::{Fact, Finding};
 use plant::fault::FaultId;
 
-use super::{Case, Detail, Ledger, Truth, steps};
+use super::{Case, Detail, Ledger, Truth, hurt, steps};
 use crate::rubric::RuleId;
 
 /// What the written finding amounts to.
@@ -18,8 +18,12 @@ pub(super) struct Found {
 pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) -> Found {
     let early = steps::first(case.session, |e| steps::has(e, |f| matches!(f, Fact::RepairedWithoutFinding)));
     let findings = &case.session.me.findings;
+    // Somebody hurt comes first: what was not found by then costs nothing.
+    let stopped = hurt::ambulance_called(case.session);
     let Some(last) = findings.last() else {
-        ledger.charge(RuleId::NoFinding, None, Detail::Plain);
+        if !stopped {
+            ledger.charge(RuleId::NoFinding, None, Detail::Plain);
+        }
         return Found { verdict: None, right: false, alive: BTreeSet::new() };
     };
     if early.is_some() {
@@ -41,7 +45,7 @@ pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) -> Found {
     for truth in case.truths {
         match of(truth.case.id) {
             Some(finding) => alive.extend(weigh(case, truth, finding, ledger)),
-            None if case.truths.len() > 1 => {
+            None if case.truths.len() > 1 && !stopped => {
                 ledger.charge(RuleId::SecondNotFound, None, Detail::Missed { fault: truth.case.id });
             }
             None => {}

@@ -3,7 +3,7 @@
 use bench::{Action, Clamped, Ending, Fact};
 use plant::{Circuit, Handle, Level, Place};
 
-use super::{Case, Detail, Ledger, steps};
+use super::{Case, Detail, Ledger, hurt, steps};
 use crate::left;
 use crate::rubric::RuleId;
 
@@ -19,6 +19,11 @@ pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
             ledger.charge(RuleId::NotFinished, None, Detail::Plain);
         }
         Some(Ending::HandedOver) => handed_over(case, ledger),
+        Some(Ending::Called { .. }) if hurt::ambulance_called(case.session) => {
+            if !left::harmless(case.session) {
+                ledger.charge(RuleId::LeftUnsafe, None, Detail::Plain);
+            }
+        }
         Some(Ending::Called { .. }) => called(case, ledger),
         _ => ledger.charge(RuleId::NotFinished, None, Detail::Plain),
     }

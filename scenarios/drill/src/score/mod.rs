@@ -4,6 +4,7 @@
 
 mod finding;
 mod finish;
+pub(crate) mod hurt;
 mod repair;
 mod reports;
 mod safety;
@@ -203,6 +204,7 @@ pub fn score(case: &Case<'_>, rubric: &Rubric) -> Score {
     repair::judge(case, &found, &mut ledger);
     finish::judge(case, &mut ledger);
     reports::judge(case, &mut ledger);
+    hurt::judge(case, &mut ledger);
     let mut faults = case.faults();
     let truth = faults.next().unwrap_or(FaultId::F01);
     let mut lines = ledger.lines;

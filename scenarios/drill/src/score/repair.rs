@@ -3,11 +3,11 @@
 use bench::person::Harm;
 use bench::{Action, Ending, Fact, Helper};
 use plant::End;
-use plant::fault::{Advice, Remedy};
+use plant::fault::{Advice, Remedy, Scope};
 use plant::household::{Answer as Told, Question};
 
 use super::finding::Found;
-use super::{Case, Detail, Ledger, steps};
+use super::{Case, Detail, Ledger, hurt, steps};
 use crate::licence;
 use crate::rubric::RuleId;
 
@@ -19,7 +19,10 @@ pub(super) fn judge(case: &Case<'_>, found: &Found, ledger: &mut Ledger<'_>) {
         Some(Ending::Called { whom }) => Some(whom),
         _ => None,
     };
+    let stopped = hurt::ambulance_called(case.session);
     match called {
+        // Somebody hurt comes first: what that leaves undone costs nothing.
+        Some(_) if stopped => {}
         Some(whom) if allowed => ledger.charge(RuleId::CalledWithoutNeed, last(case), Detail::Call { whom }),
         Some(whom) if licence::helper_for(scope) != Some(whom) => {
             let right = licence::helper_for(scope).unwrap_or(whom);
@@ -29,8 +32,11 @@ pub(super) fn judge(case: &Case<'_>, found: &Found, ledger: &mut Ledger<'_>) {
         None => handed_over(case, found, licence::helper_for(scope).filter(|_| !allowed), ledger),
     }
     parts(case, ledger);
+    beyond(case, ledger);
     consent(case, ledger);
-    joints(case, ledger);
+    if !stopped {
+        joints(case, ledger);
+    }
 }
 
 fn last(case: &Case<'_>) -> Option<u32> {
@@ -86,6 +92,25 @@ fn parts(case: &Case<'_>, ledger: &mut Ledger<'_>) {
                 ledger.charge(RuleId::BurntElement, Some(step), Detail::Element { level: element });
             }
         }
+    }
+}
+
+/// Wires moved and breakers set where the licence does not reach.
+fn beyond(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    let covered = |scope| licence::covers(case.job.licence, scope);
+    for (step, entry) in steps::done(case.session) {
+        let detail = match entry.action {
+            Action::Lift { end } | Action::Land { end, .. } | Action::Remake { end, .. }
+                if !covered(licence::scope_of_end(end)) =>
+            {
+                Detail::At { end }
+            }
+            Action::MoveBreaker { .. } if !covered(Scope::Panel) => {
+                Detail::Point { point: plant::Screw::B1.into() }
+            }
+            _ => continue,
+        };
+        ledger.charge_once(RuleId::BeyondLicence, Some(step), detail);
     }
 }
 

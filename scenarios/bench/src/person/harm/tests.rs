@@ -105,3 +105,30 @@ fn more_is_never_milder() {
     }
     assert_eq!(last, Severity::Grave);
 }
+
+/// Trade sheet 10.16 for shocks (common practice); which burns is from memory of what burn units ask to be sent.
+#[test]
+fn what_takes_an_ambulance() {
+    let shock = |milliamps: f64| {
+        let settled = Settled {
+            current: Amps(milliamps * 1e-3),
+            ..settle(&touch(Path::HandHand, Glove::Bare, Wetness::Dry), |_| Volts(120.0))
+        };
+        Harm::Shock(Shock::of(Who::Technician, Path::HandHand, settled, Seconds(0.3))).needs_ambulance()
+    };
+    assert_eq!([0.4, 2.0, 4.9, 5.1, 76.0].map(shock), [false, false, false, true, true]);
+    let burn = |who, degree| {
+        let burn = Exposure::water(Temperature::celsius(60.0), Seconds(5.0)).suffer(who);
+        Harm::Burn(Burn { degree, ..burn }).needs_ambulance()
+    };
+    assert_eq!(
+        [Degree::First, Degree::Second, Degree::Third].map(|d| burn(Who::Adult, d)),
+        [false, false, true]
+    );
+    assert_eq!(
+        [Degree::First, Degree::Second, Degree::Third].map(|d| burn(Who::Child, d)),
+        [false, true, true]
+    );
+    let things = one_of_each().into_iter().filter(|harm| !harm.bodily());
+    assert!(things.into_iter().all(|harm| !harm.needs_ambulance()));
+}

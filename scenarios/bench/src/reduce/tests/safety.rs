@@ -165,6 +165,20 @@ fn a_grave_injury_ends_the_job() {
     assert_eq!(coached.ended, None);
 }
 
+/// Water at 167 °F burns a child who expects nothing through the skin (trade sheet 8.1: seconds to a third-degree burn
+/// of an adult, half for a child): the technician is unhurt, and the job goes on to whoever has to be called.
+#[test]
+fn somebody_elses_grave_burn_leaves_the_call_to_make() {
+    let mut session = solo(tank_at(75.0));
+    let outcome = session.step(&Action::Tap { tap: Tap::Bath, opening: 1.0 });
+    let burn = burns(&outcome, person::Source::Water).unwrap_or_else(|| panic!("{outcome:?}"));
+    assert_eq!((burn.who, burn.severity()), (person::Who::Child, Severity::Grave));
+    assert!(outcome.harms.iter().any(Harm::needs_ambulance));
+    assert_eq!(session.ended, None);
+    session.step(&Action::StopAndCall { whom: Helper::Ambulance });
+    assert_eq!(session.ended, Some(Ending::Called { whom: Helper::Ambulance }));
+}
+
 /// Measuring under power with the junction box open is procedure (trade sheet 10.11); the compartments are not.
 #[test]
 fn power_on_with_a_compartment_open_is_told() {
