@@ -30,7 +30,7 @@ pub struct Belief {
     pub run: Vec<Value>,
     /// What clears of it: runs of steps, each in its order. Where any of them was, it was another slip.
     #[serde(default)]
-    pub unless: Vec<Vec<Value>>,
+    pub unless: Vec<Value>,
     /// The line it costs: a part of a line of the score.
     pub costs: Value,
 }
@@ -72,7 +72,11 @@ impl Belief {
     /// Every step it needs was, and no run that clears of it.
     fn fits(&self, log: &[Value]) -> bool {
         let was = |part: &Value| log.iter().any(|entry| has(part, entry));
-        self.saw.iter().all(was) && follow(&self.run, log) && !self.unless.iter().any(|run| follow(run, log))
+        self.saw.iter().all(was) && follow(&self.run, log) && !self.cleared(log)
+    }
+
+    fn cleared(&self, log: &[Value]) -> bool {
+        self.unless.iter().filter_map(Value::as_array).any(|run| follow(run, log))
     }
 }
 

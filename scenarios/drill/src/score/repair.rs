@@ -32,7 +32,6 @@ pub(super) fn judge(case: &Case<'_>, found: &Found, ledger: &mut Ledger<'_>) {
         None => handed_over(case, found, licence::helper_for(scope).filter(|_| !allowed), ledger),
     }
     parts(case, ledger);
-    beyond(case, ledger);
     consent(case, ledger);
     if !stopped {
         joints(case, ledger);
@@ -74,6 +73,9 @@ fn advice(remedy: &Remedy) -> Option<Advice> {
 
 fn parts(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     for (step, entry) in steps::done(case.session) {
+        if let Some(detail) = beyond(case, &entry.action) {
+            ledger.charge_once(RuleId::BeyondLicence, Some(step), detail);
+        }
         for fact in &entry.outcome.facts {
             let Fact::Changed { part, matches, needed, cost } = *fact else { continue };
             let detail = Detail::Part { part, cost };
@@ -95,23 +97,16 @@ fn parts(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     }
 }
 
-/// Wires moved and breakers set where the licence does not reach.
-fn beyond(case: &Case<'_>, ledger: &mut Ledger<'_>) {
-    let covered = |scope| licence::covers(case.job.licence, scope);
-    for (step, entry) in steps::done(case.session) {
-        let detail = match entry.action {
-            Action::Lift { end } | Action::Land { end, .. } | Action::Remake { end, .. }
-                if !covered(licence::scope_of_end(end)) =>
-            {
-                Detail::At { end }
-            }
-            Action::MoveBreaker { .. } if !covered(Scope::Panel) => {
-                Detail::Point { point: plant::Screw::B1.into() }
-            }
-            _ => continue,
-        };
-        ledger.charge_once(RuleId::BeyondLicence, Some(step), detail);
-    }
+/// The place of an act at wires or at a breaker that the licence does not reach.
+fn beyond(case: &Case<'_>, action: &Action) -> Option<Detail> {
+    let (scope, detail) = match *action {
+        Action::Lift { end } | Action::Land { end, .. } | Action::Remake { end, .. } => {
+            (licence::scope_of_end(end), Detail::At { end })
+        }
+        Action::MoveBreaker { .. } => (Scope::Panel, Detail::Point { point: plant::Screw::B1.into() }),
+        _ => return None,
+    };
+    (!licence::covers(case.job.licence, scope)).then_some(detail)
 }
 
 /// What was fitted, in dollars, beyond the sum that these people wanted to be asked about.

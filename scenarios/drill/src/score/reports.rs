@@ -49,29 +49,22 @@ fn told(case: &Case<'_>, what: Observation) -> bool {
 
 /// The first step that showed it.
 fn seen(case: &Case<'_>, what: Observation) -> Option<u32> {
+    let shows = |sight: &Sight| match (what, sight) {
+        (Observation::OversizedBreaker, Sight::Cable { awg, .. }) => too_thin(case, *awg),
+        (Observation::PlasticDischarge, Sight::Discharge { pipe }) => *pipe == Discharge::Plastic,
+        (Observation::UphillDischarge, Sight::Discharge { pipe }) => *pipe == Discharge::Uphill,
+        (Observation::NoDielectric, Sight::Dielectric { there })
+        | (Observation::NoPan, Sight::Pan { there }) => !there,
+        // The look that finds no tank shows the check valve too.
+        (Observation::NoExpansionControl, Sight::ExpansionTank { there }) => {
+            !there && case.job.home.plant.plumbing.closed
+        }
+        _ => false,
+    };
     steps::done(case.session).find_map(|(step, entry)| match &entry.outcome.shown {
-        Shown::Sights { sights, .. } => shown(case, what, sights).then_some(step),
+        Shown::Sights { sights, .. } => sights.iter().any(shows).then_some(step),
         _ => None,
     })
-}
-
-/// Whether it lay before the eyes in one look.
-fn shown(case: &Case<'_>, what: Observation, sights: &[Sight]) -> bool {
-    let any = |shows: &dyn Fn(&Sight) -> bool| sights.iter().any(shows);
-    match what {
-        Observation::NoExpansionControl => {
-            sights.contains(&Sight::CheckValve { there: true })
-                && sights.contains(&Sight::ExpansionTank { there: false })
-        }
-        Observation::OversizedBreaker => {
-            any(&|s| matches!(s, Sight::Cable { awg, .. } if too_thin(case, *awg)))
-        }
-        Observation::PlasticDischarge => any(&|s| matches!(s, Sight::Discharge { pipe: Discharge::Plastic })),
-        Observation::UphillDischarge => any(&|s| matches!(s, Sight::Discharge { pipe: Discharge::Uphill })),
-        Observation::NoDielectric => sights.contains(&Sight::Dielectric { there: false }),
-        Observation::NoPan => sights.contains(&Sight::Pan { there: false }),
-        _ => false,
-    }
 }
 
 fn too_thin(case: &Case<'_>, awg: u8) -> bool {
