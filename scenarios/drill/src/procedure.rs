@@ -29,6 +29,7 @@ const FILES: &[&str] = &[
     include_str!("../procedures/test-relief.json"),
     include_str!("../procedures/replace-heater.json"),
     include_str!("../procedures/stop-and-call.json"),
+    include_str!("../procedures/call-the-utility.json"),
     include_str!("../procedures/flush.json"),
     include_str!("../procedures/replace-anode.json"),
 ];
