@@ -96,6 +96,11 @@ impl Atlas {
         &self.faults
     }
 
+    /// The sound house.
+    pub const fn sound(&self) -> &Walk {
+        &self.sound
+    }
+
     /// The page of one of them.
     pub fn page(&self, fault: FaultId) -> Option<Page> {
         let (_, here) = self.faults.iter().find(|(one, _)| one.fault == fault)?;

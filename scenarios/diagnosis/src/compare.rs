@@ -124,7 +124,11 @@ fn sight_alike(a: &Sight, b: &Sight) -> bool {
         (
             Sight::TapRuns { tap: a, spitting: c, flow: e },
             Sight::TapRuns { tap: b, spitting: d, flow: f },
-        ) => a == b && c == d && (e.get() > THREAD) == (f.get() > THREAD),
+        ) => {
+            // Where nothing comes, nothing spits.
+            let runs = [e, f].map(|flow| flow.get() > THREAD);
+            a == b && runs[0] == runs[1] && (c == d || !runs[0])
+        }
         (a, b) => a == b,
     }
 }
@@ -133,6 +137,16 @@ fn sight_alike(a: &Sight, b: &Sight) -> bool {
 mod tests {
     use super::*;
     use quantity::{Amps, Ohms, Volts};
+
+    #[test]
+    fn a_dry_tap_spits_nothing() {
+        let runs = |flow, spitting| Shown::DoneWith {
+            sights: vec![Sight::TapRuns { tap: plant::Tap::Laundry, flow: quantity::Flow(flow), spitting }],
+        };
+        assert!(reads_alike(&runs(0.0, true), &runs(0.0, false)));
+        assert!(!reads_alike(&runs(1e-4, true), &runs(1e-4, false)));
+        assert!(!reads_alike(&runs(1e-4, false), &runs(0.0, false)));
+    }
 
     #[test]
     fn what_a_meter_cannot_tell_is_alike() {

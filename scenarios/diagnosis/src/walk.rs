@@ -34,6 +34,11 @@ impl Walk {
         Self { rounds: Round::ALL.map(|round| round.walk(job)) }
     }
 
+    /// What an act of a round shows, by its place in the round.
+    pub fn shown(&self, round: Round, step: usize) -> Option<&Shown> {
+        self.rounds.get(round as usize)?.get(step).map(|(_, shown)| shown)
+    }
+
     /// The acts that show something else in the other house, by more than instruments and eyes leave open.
     /// Acts that only one of the two houses has are passed over.
     pub fn told_from<'a>(&'a self, other: &'a Self) -> impl Iterator<Item = Telling<'a>> {

@@ -1,10 +1,11 @@
 //! The atlas as a page of the docs: `TANKWRIGHT_BLESS=1 cargo test -p tankwright-tests --test pairs atlas`.
 
+use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::fs;
 
 use bench::{Action, Shown};
-use diagnosis::atlas::{Atlas, Page};
+use diagnosis::atlas::{Atlas, Page, Row};
 use plant::HeaterModel;
 use plant::fault::FaultId;
 use tankwright_tests::tree;
@@ -27,6 +28,36 @@ Written by `TANKWRIGHT_BLESS=1 cargo test -p tankwright-tests --test pairs atlas
 A practice aid. On a live heater the maker's instructions, local code and the limits of a licence come first.
 ";
 
+/// Stands in place of differences where nothing at the heater differs.
+const ALIKE: &str = "Nothing at the heater differs from a sound one; the people ask more of it than it can make. These readings come out \
+as in the sound house, and each rules out the most:\n\n| act | before it | sound | with this fault | tells it from |\n\
+|---|---|---|---|---|\n";
+
+/// The readings of a fault that leaves no trace which tell it from the most others: those that show a sound heater.
+fn alike(atlas: &Atlas, id: FaultId) -> Vec<Row> {
+    let (_, here) = atlas.walks().iter().find(|(one, _)| one.fault == id).unwrap();
+    let mut rows = BTreeMap::new();
+    for (_, there) in atlas.walks().iter().filter(|(one, _)| one.fault != id) {
+        for t in here.told_from(there) {
+            let row = || Row {
+                round: t.round,
+                act: t.act.clone(),
+                after: t.after.cloned(),
+                sound: atlas.sound().shown(t.round, t.step).unwrap().clone(),
+                faulty: t.here.clone(),
+                tells: 0,
+            };
+            rows.entry((t.round, t.step)).or_insert_with(row).tells += 1;
+        }
+    }
+    let mut rows: Vec<Row> = rows.into_values().collect();
+    rows.sort_by_key(|row| std::cmp::Reverse(row.tells));
+    let mut once = Vec::new();
+    rows.retain(|row| !once.contains(&row.act) && (once.push(row.act.clone()), true).1);
+    rows.truncate(ROWS);
+    rows
+}
+
 fn cell(text: &str) -> String {
     text.replace('|', "\\|").replace('\n', " ")
 }
@@ -39,9 +70,20 @@ fn act(voice: &Voice, act: &Action) -> String {
     cell(&voice.action(act))
 }
 
-fn section(text: &mut String, voice: &Voice, id: FaultId, heater: HeaterModel, page: &Page) {
+fn section(
+    text: &mut String,
+    voice: &Voice,
+    id: FaultId,
+    heater: HeaterModel,
+    (atlas, page): (&Atlas, &Page),
+) {
     let _ = writeln!(text, "\n## {id} {}\n\nHeater: {}.\n", voice.fault(id), voice.heater(heater));
-    text.push_str("| act | before it | sound | with this fault | tells it from |\n|---|---|---|---|---|\n");
+    let differs = page.rows.iter().any(|row| shown(voice, &row.sound) != shown(voice, &row.faulty));
+    if differs {
+        text.push_str(
+            "| act | before it | sound | with this fault | tells it from |\n|---|---|---|---|---|\n",
+        );
+    }
     let mut seen = Vec::new();
     for row in &page.rows {
         let (sound, faulty) = (shown(voice, &row.sound), shown(voice, &row.faulty));
@@ -53,11 +95,21 @@ fn section(text: &mut String, voice: &Voice, id: FaultId, heater: HeaterModel, p
         let after = row.after.as_ref().map_or("as found".to_owned(), |a| beginning_small(&act(voice, a)));
         let _ = writeln!(text, "| {} | {after} | {sound} | {faulty} | {} |", act(voice, &row.act), row.tells);
     }
+    if !differs {
+        text.push_str(ALIKE);
+        for row in alike(atlas, id) {
+            let (sound, faulty) = (shown(voice, &row.sound), shown(voice, &row.faulty));
+            let after = row.after.as_ref().map_or("as found".to_owned(), |a| beginning_small(&act(voice, a)));
+            let _ =
+                writeln!(text, "| {} | {after} | {sound} | {faulty} | {} |", act(voice, &row.act), row.tells);
+        }
+    }
     text.push_str("\n| looks like | told apart by | here | there |\n|---|---|---|---|\n");
     for twin in &page.twins {
         let name = format!("{} {}", twin.fault, voice.fault(twin.fault));
         let _ = match &twin.by {
             Some((a, here, there)) => {
+                assert_ne!(shown(voice, here), shown(voice, there), "{id} and {}: {a:?}", twin.fault);
                 writeln!(
                     text,
                     "| {name} | {} | {} | {} |",
@@ -91,19 +143,21 @@ fn the_page_is_fresh() {
                     atlases.push((heater, base, drawn(&house(heater, base, SEED)?, SEED)));
                 }
                 let (_, _, atlas) = atlases.iter().find(|(h, b, _)| (*h, *b) == (heater, base))?;
-                Some((heater, atlas.page(*id)?))
+                Some((heater, atlas.clone(), atlas.page(*id)?))
             },
         );
         // What wants a winter, a town or a board has a house of its own.
         let own = || {
             let drill = drill::showcase(*id)?;
-            Some((drill.setting.heater, drawn(&drill, SEED).page(*id)?))
+            let atlas = drawn(&drill, SEED);
+            let page = atlas.page(*id)?;
+            Some((drill.setting.heater, atlas, page))
         };
-        let (heater, page) = found.or_else(own).unwrap_or_else(|| panic!("{id} fits no heater"));
+        let (heater, atlas, page) = found.or_else(own).unwrap_or_else(|| panic!("{id} fits no heater"));
         // People who ask too much of a sound heater leave no trace on it.
         let people = *id == FaultId::F04;
         assert!(people || !page.rows.is_empty(), "{id} differs from a sound house in nothing");
-        section(&mut text, &voice, *id, heater, &page);
+        section(&mut text, &voice, *id, heater, (&atlas, &page));
     }
     let path = tree::root().join("docs/atlas/README.md");
     if std::env::var_os("TANKWRIGHT_BLESS").is_some() {
