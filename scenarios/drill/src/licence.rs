@@ -48,7 +48,7 @@ pub const fn scope_of(part: PartKind) -> Scope {
 }
 
 /// Whose work a wire end is: those in the load center and in the box in the line belong to the branch circuit.
-pub fn scope_of_end(end: End) -> Scope {
+pub const fn scope_of_end(end: End) -> Scope {
     match end.home().place() {
         Place::LoadCenter | Place::InLineBox => Scope::Panel,
         _ => Scope::HeaterParts,
