@@ -4,6 +4,7 @@
 #![allow(clippy::disallowed_methods, reason = "logarithms of a check, not of the world")]
 
 mod alike;
+mod bytes;
 mod chi_square;
 mod first_look;
 mod trips;
