@@ -183,7 +183,7 @@ macro_rules! parts {
                 Ok(())
             }
             $(
-                /// Only an absent option is skipped: it is packed as one that is there would be, as none.
+                /// Only an absent option or a `false` is skipped: either is packed as it would be if it were there, as a 0.
                 fn skip_field(&mut self, $name: &'static str) -> Done {
                     self.0.push(0);
                     Ok(())

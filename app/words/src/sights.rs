@@ -67,6 +67,7 @@ impl Voice {
             ),
             Sight::Charred { end } => say("sight-charred", &[("end", self.end(*end).into())]),
             Sight::Browned { at } => say("sight-browned", &[("contact", at.name().into())]),
+            Sight::LimitBridged => self.text("sight-limit-bridged"),
             Sight::LimitOffTheShell { level } => {
                 say("sight-limit-off-the-shell", &[("level", self.level(*level).into())])
             }
@@ -129,6 +130,7 @@ impl Voice {
                 say("sight-drain-runs", &[("flow", u.flow(*flow).into())])
             }
             Sight::DrainRuns { .. } => self.text("sight-drain-stands"),
+            Sight::LeverNothing => self.text("sight-lever-nothing"),
             Sight::LeverFlow { solid: true } => self.text("sight-lever-solid"),
             Sight::LeverFlow { solid: false } => self.text("sight-lever-airy"),
             Sight::Starts { started: true } => self.text("sight-starts"),

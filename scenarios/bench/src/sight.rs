@@ -91,6 +91,8 @@ pub enum Sight {
         /// Which wire end.
         end: End,
     },
+    /// A piece of wire across each pole of the limit.
+    LimitBridged,
     /// A limit that does not lie flat on the shell.
     LimitOffTheShell {
         /// Of which compartment.
@@ -221,6 +223,8 @@ pub enum Sight {
         /// No air in it.
         solid: bool,
     },
+    /// Nothing came from the relief valve when lifted.
+    LeverNothing,
     /// A thermostat clicks, or a hum of heating starts, when tried.
     Starts {
         /// Something started.

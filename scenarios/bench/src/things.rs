@@ -344,6 +344,14 @@ pub enum Observation {
     NoDielectric,
     /// No pan where a leak would do harm below.
     NoPan,
+    /// A discharge pipe with a cap on its end.
+    CappedDischarge,
+    /// A relief valve that lets nothing out.
+    BlockedRelief,
+    /// A high limit with its poles bridged.
+    BridgedLimit,
+    /// An element of another rating than the plate's.
+    OtherElement,
 }
 
 /// Somebody to call instead of going on.

@@ -107,7 +107,7 @@ mod tests {
     #[test]
     fn nonsense_is_refused_with_its_place() {
         assert!(matches!(Opening::read("{\n\"a\":1}"), Err(OpeningError::Unreadable { line: 2, .. })));
-        let other = Opening::of(&[]).write().replace(&format!("\"rules\": {RULES}"), "\"rules\": 9");
-        assert_eq!(Opening::read(&other), Err(OpeningError::OtherRules { found: 9 }));
+        let other = Opening::of(&[]).write().replace(&format!("\"rules\": {RULES}"), "\"rules\": 90");
+        assert_eq!(Opening::read(&other), Err(OpeningError::OtherRules { found: 90 }));
     }
 }

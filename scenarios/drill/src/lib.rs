@@ -8,6 +8,7 @@ pub mod cure;
 pub mod debrief;
 pub mod exam;
 pub mod grade;
+mod handiwork;
 mod house;
 pub mod json;
 mod left;

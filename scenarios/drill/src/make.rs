@@ -9,6 +9,7 @@ use plant::household::{self, HouseholdKind, Life, Week};
 use quantity::Draw;
 use serde::{Deserialize, Serialize};
 
+use crate::handiwork;
 use crate::house::{house, houses, setting};
 use crate::order::{Order, OrderError, Wanted};
 use crate::second::{self, Second};
@@ -289,6 +290,7 @@ fn somebody_calls(
 ) -> (Home, Week) {
     let lived = |household| {
         let mut home = house(order, Setting { household, ..setting });
+        handiwork::lay(order, wrong, &mut home);
         for fault in wrong.into_iter().flatten() {
             (fault.id.fault().apply)(&fault.parameters, &mut home);
         }

@@ -4,6 +4,7 @@
 use quantity::{Constant, Draw, Tag};
 use serde::{Deserialize, Serialize};
 
+use crate::heater::Rating;
 use crate::location::Location;
 use crate::named::named;
 use crate::parts::Level;
@@ -19,6 +20,8 @@ named! {
         Plastic = "plastic",
         /// With a stretch that rises: water stands in it.
         Uphill = "uphill",
+        /// With a cap on its end.
+        Capped = "capped",
     }
 }
 
@@ -42,8 +45,8 @@ quantity::constants! {
     const EVEN: Constant = Constant::new("upper or lower", 0.5, "", Tag::Invented("no preference"));
 }
 
-/// What an eye finds at a heater that has no part in its working.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+/// What an eye finds at a heater that has no part in its working, or none that anybody calls for.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Installation {
     /// The relief valve's pipe.
     pub discharge: Discharge,
@@ -57,6 +60,12 @@ pub struct Installation {
     pub soot: Option<Level>,
     /// A dry crust of lime at the end of the discharge pipe.
     pub lime: bool,
+    /// A piece of wire lies across each pole of the limit.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub bridged: bool,
+    /// An element of another rating than the plate's, and what its stamp says.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub other_element: Option<(Level, Rating)>,
 }
 
 impl Default for Installation {
@@ -68,6 +77,8 @@ impl Default for Installation {
             streak: false,
             soot: None,
             lime: false,
+            bridged: false,
+            other_element: None,
         }
     }
 }
@@ -93,6 +104,7 @@ impl Installation {
             streak: draw.chance(streak),
             soot: draw.chance(soot).then_some(level),
             lime: draw.chance(lime),
+            ..Self::default()
         }
     }
 }

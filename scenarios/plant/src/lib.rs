@@ -9,6 +9,7 @@ pub mod conductor;
 pub mod controls;
 pub mod electrical;
 pub mod fault;
+mod handiwork;
 pub mod heater;
 pub mod home;
 pub mod household;
@@ -28,6 +29,7 @@ pub mod wire;
 
 pub use conductor::{Conductor, Metal};
 pub use fault::FaultId;
+pub use handiwork::Handiwork;
 pub use heater::{HeaterModel, Plate};
 pub use home::{Home, Setting};
 pub use in_line::{BoxKind, InLineBox};

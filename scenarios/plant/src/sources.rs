@@ -3,8 +3,8 @@
 use quantity::Listed;
 
 use crate::{
-    branch, build, climate, conductor, controls, electrical, fault, heater, household, in_line, installation,
-    location, named, parts, supply, thermal, waterworks, wire,
+    branch, build, climate, conductor, controls, electrical, fault, handiwork, heater, household, in_line,
+    installation, location, named, parts, supply, thermal, waterworks, wire,
 };
 
 /// The lists of the modules, folder by folder.
@@ -16,6 +16,7 @@ const FOLDERS: &[&[&[Listed]]] = &[
         climate::CONSTANTS,
         location::CONSTANTS,
         conductor::CONSTANTS,
+        handiwork::CONSTANTS,
         heater::CONSTANTS,
         in_line::CONSTANTS,
         installation::CONSTANTS,

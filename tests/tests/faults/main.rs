@@ -79,6 +79,7 @@ mod f74;
 mod f75;
 mod f76;
 mod f77;
+mod handiwork;
 mod in_vain;
 mod readings;
 mod rod;

@@ -16,7 +16,7 @@ pub struct Props {
     pub session: World,
 }
 
-const REPORTS: [Observation; 10] = [
+const REPORTS: [Observation; 14] = [
     Observation::MislabelledBreaker,
     Observation::SecondSource,
     Observation::BrokenLead,
@@ -27,6 +27,10 @@ const REPORTS: [Observation; 10] = [
     Observation::UphillDischarge,
     Observation::NoDielectric,
     Observation::NoPan,
+    Observation::CappedDischarge,
+    Observation::BlockedRelief,
+    Observation::BridgedLimit,
+    Observation::OtherElement,
 ];
 
 const HELPERS: [Helper; 4] = [Helper::Electrician, Helper::Plumber, Helper::Utility, Helper::Ambulance];

@@ -47,6 +47,9 @@ pub fn discharge(found: &Found, x: f64, y: f64) -> Html {
     let pipe = match found.discharge {
         None => ink("conduit", straight),
         Some(Discharge::Metal) => ink("copper", straight),
+        Some(Discharge::Capped) => {
+            html! { <>{ ink("copper", straight) }{ ink("ink", format!("M{x} 604h20")) }</> }
+        }
         Some(Discharge::Plastic) => {
             html! { <>{ ink("plastic", straight.clone()) }{ ink("plastic bore", straight) }</> }
         }

@@ -107,6 +107,7 @@ pub(super) fn fit(turn: &mut Turn, part: &NewPart) {
         }
         NewPart::Heater { nominal, rating } => new_heater(turn, nominal, rating),
     }
+    turn.s.home.renewed(part.kind());
     if !matches!(part, NewPart::Fuse { .. }) {
         remade(turn, super::replace::handled(part));
     }

@@ -156,7 +156,7 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
         PartKind::LowerGasket => gasket_faulty(plant, Level::Lower),
         PartKind::ReliefValve => {
             let relief = &plant.plumbing.relief;
-            relief.weep > 0.0 || relief.opens_at > plant.plate.working_pressure
+            relief.weep > 0.0 || relief.blocked || relief.opens_at > plant.plate.working_pressure
         }
         PartKind::ExpansionTank => {
             let plumbing = &plant.plumbing;

@@ -153,6 +153,9 @@ fn upper(session: &Session) -> Vec<Sight> {
         lockout: board.lockout.filter(|_| board.powered),
     };
     sights.extend(session.home.plant.board.map(says));
+    if session.home.installation.bridged {
+        sights.push(Sight::LimitBridged);
+    }
     sights.extend(behind::controls(session, Level::Upper));
     sights.extend(joints(session, Place::UpperCompartment));
     sights.extend(soot(session, Level::Upper));

@@ -275,7 +275,9 @@ pub(super) fn lever(turn: &mut Turn, up: bool, time: Seconds) -> Answered {
     let solid = senses::full(&turn.s.home.plant);
     turn.pass(time);
     let solid = solid && senses::full(&turn.s.home.plant);
-    let sights = if up { vec![Sight::LeverFlow { solid }] } else { Vec::new() };
+    let blocked = turn.s.home.plant.plumbing.relief.blocked;
+    let seen = if blocked { Sight::LeverNothing } else { Sight::LeverFlow { solid } };
+    let sights = if up { vec![seen] } else { Vec::new() };
     Ok(Shown::DoneWith { sights })
 }
 
@@ -339,7 +341,8 @@ pub(super) fn tank_charge(turn: &mut Turn, time: Seconds) -> Answered {
 /// the orifice and the mass balance stay the plant's. Stops at a height, as a fraction of full.
 pub(super) fn spill(turn: &mut Turn, time: Seconds, down_to: f64) {
     let plumbing = &mut turn.s.home.plant.plumbing;
-    let (drain, hose, lever) = (plumbing.drain_valve, plumbing.hose, plumbing.relief.lever);
+    let (drain, hose, relief) = (plumbing.drain_valve, plumbing.hose, plumbing.relief);
+    plumbing.relief.blocked = false;
     plumbing.drain_valve = 1.0;
     plumbing.hose = false;
     plumbing.relief.lever = true;
@@ -353,7 +356,7 @@ pub(super) fn spill(turn: &mut Turn, time: Seconds, down_to: f64) {
     let plumbing = &mut turn.s.home.plant.plumbing;
     plumbing.drain_valve = drain;
     plumbing.hose = hose;
-    plumbing.relief.lever = lever;
+    (plumbing.relief.lever, plumbing.relief.blocked) = (relief.lever, relief.blocked);
     turn.open = false;
     turn.pass(Seconds(left.max(0.0)));
 }

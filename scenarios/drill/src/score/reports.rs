@@ -2,19 +2,23 @@
 
 use bench::{Action, Observation, Shown, Sight};
 use plant::fault::FaultId;
-use plant::{Circuit, Discharge, branch};
+use plant::{Circuit, Discharge, Home, Level, branch};
 
 use super::{Case, Detail, Ledger, steps};
 use crate::rubric::RuleId;
 
 /// What an eye can find at an installation that has to be told though it is not the fault.
-const HAZARDS: [Observation; 6] = [
+const HAZARDS: [Observation; 10] = [
     Observation::NoExpansionControl,
     Observation::OversizedBreaker,
     Observation::PlasticDischarge,
     Observation::UphillDischarge,
     Observation::NoDielectric,
     Observation::NoPan,
+    Observation::CappedDischarge,
+    Observation::BlockedRelief,
+    Observation::BridgedLimit,
+    Observation::OtherElement,
 ];
 
 pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
@@ -24,7 +28,7 @@ pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
         ledger.charge(RuleId::ToldAmiss, Some(step), Detail::Heard { what });
     }
     // Only what this technician had before the eyes: nobody is charged for a cover that stayed on.
-    for what in HAZARDS.iter().filter(|what| !told(case, **what)) {
+    for what in HAZARDS.iter().filter(|what| !told(case, **what) && !put_right(case, **what)) {
         if let Some(step) = seen(case, *what) {
             ledger.charge(RuleId::HazardUnreported, Some(step), Detail::Observed { what: *what });
         }
@@ -49,10 +53,24 @@ fn told(case: &Case<'_>, what: Observation) -> bool {
 
 /// The first step that showed it.
 fn seen(case: &Case<'_>, what: Observation) -> Option<u32> {
+    let plate = |entry: &bench::Entry| matches!(entry.outcome.shown, Shown::Plate { .. });
+    let other = case.job.home.installation.other_element.filter(|_| what == Observation::OtherElement);
+    if let Some((of, _)) = other {
+        // What stands on a stamp is wrong only beside what stands on the plate.
+        steps::first(case.session, plate)?;
+        return steps::first(
+            case.session,
+            |entry| matches!(entry.outcome.shown, Shown::Stamp { level, .. } if level == of),
+        );
+    }
     let shows = |sight: &Sight| match (what, sight) {
         (Observation::OversizedBreaker, Sight::Cable { awg, .. }) => too_thin(case, *awg),
         (Observation::PlasticDischarge, Sight::Discharge { pipe }) => *pipe == Discharge::Plastic,
         (Observation::UphillDischarge, Sight::Discharge { pipe }) => *pipe == Discharge::Uphill,
+        (Observation::CappedDischarge, Sight::Discharge { pipe }) => *pipe == Discharge::Capped,
+        // Behind a cap that was seen no valve is to blame.
+        (Observation::BlockedRelief, Sight::LeverNothing) => !capped(&case.job.home),
+        (Observation::BridgedLimit, Sight::LimitBridged) => true,
         (Observation::NoDielectric, Sight::Dielectric { there })
         | (Observation::NoPan, Sight::Pan { there }) => !there,
         // The look that finds no tank shows the check valve too.
@@ -62,9 +80,25 @@ fn seen(case: &Case<'_>, what: Observation) -> Option<u32> {
         _ => false,
     };
     steps::done(case.session).find_map(|(step, entry)| match &entry.outcome.shown {
-        Shown::Sights { sights, .. } => sights.iter().any(shows).then_some(step),
+        Shown::Sights { sights, .. } | Shown::DoneWith { sights } => sights.iter().any(shows).then_some(step),
         _ => None,
     })
+}
+
+fn capped(home: &Home) -> bool {
+    home.installation.discharge == Discharge::Capped
+}
+
+/// Somebody's handiwork that is no more has not to be told.
+fn put_right(case: &Case<'_>, what: Observation) -> bool {
+    let home = &case.session.home;
+    match what {
+        Observation::CappedDischarge => !capped(home),
+        Observation::BlockedRelief => !home.plant.plumbing.relief.blocked,
+        Observation::BridgedLimit => !home.installation.bridged,
+        Observation::OtherElement => home.installation.other_element.is_none(),
+        _ => false,
+    }
 }
 
 fn too_thin(case: &Case<'_>, awg: u8) -> bool {
@@ -94,6 +128,13 @@ fn holds(case: &Case<'_>, what: Observation) -> bool {
         Observation::UphillDischarge => installation.discharge == Discharge::Uphill,
         Observation::NoDielectric => !installation.dielectric,
         Observation::NoPan => !installation.pan,
+        Observation::CappedDischarge => capped(job),
+        Observation::BlockedRelief => plant.plumbing.relief.blocked,
+        Observation::BridgedLimit => installation.bridged,
+        Observation::OtherElement => {
+            let other = |level: &Level| plant.elements[level.index()].stamp != plant.plate.element;
+            Level::ALL.iter().any(|level| plant.plate.has(*level) && other(level))
+        }
     }
 }
 

@@ -209,6 +209,8 @@ impl Home {
             let near = |a: f64, b: f64| (a - b).abs() <= SAME_STAMP.get() * b.abs();
             let suits_plate = near(stamp.watts.0, plate.watts.0) && near(stamp.volts.0, plate.volts.0);
             // On a supply below the plate's, an element made for that supply is the cure.
+            // Somebody's handiwork is told, not called for.
+            let odd = self.installation.other_element == Some((level, stamp));
             let suits_supply = near(stamp.watts.0, plate.watts.0) && near(stamp.volts.0, supply);
             for (there, what) in [
                 (element.breaks(), Defect::ElementOpen(level)),
@@ -216,7 +218,7 @@ impl Home {
                 (element.leak.is_some(), Defect::ElementGrounded(level)),
                 (element.is_crusted(), Defect::ElementCrusted(level)),
                 (plant.film(level).is_some(), Defect::WetCompartment(level)),
-                (!suits_plate && !suits_supply, Defect::ElementRating(level)),
+                (!suits_plate && !suits_supply && !odd, Defect::ElementRating(level)),
                 (element.gasket.leak_diameter > 0.0, Defect::GasketLeaks(level)),
                 (stamp.volts.0 > UNDERFED.get() * supply, Defect::LowSupply),
             ] {
@@ -249,13 +251,12 @@ impl Home {
         let [upper, lower] = plant.thermostats.map(|t| t.dial);
         let sensor =
             |level: Level| plant.board.is_some_and(|board| board.sensors[level.index()] != Sensor::SOUND);
+        // A bridged limit works as a welded one does.
+        let welded = |l: &Limit| l.welded.contains(&true) && !self.installation.bridged;
         let limits = || std::iter::once(&plant.limit).chain(&plant.lower_limit);
         for (there, what) in [
             (plant.plate.has(Level::Lower) && upper.above(lower).abs() > ALIKE.get(), Defect::DialsUnequal),
-            (
-                limits().any(|l| l.poles.iter().any(|p| worn(*p)) || l.welded.contains(&true)),
-                Defect::LimitPole,
-            ),
+            (limits().any(|l| l.poles.iter().any(|p| worn(*p)) || welded(l)), Defect::LimitPole),
             (limits().any(|l| l.tripped), Defect::LimitTripped),
             (limits().any(|l| !l.seated || l.grip < FLAT_ENOUGH.get()), Defect::LimitLoose),
             (limits().any(Limit::is_weak), Defect::LimitWeak),

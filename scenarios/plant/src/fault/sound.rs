@@ -147,5 +147,6 @@ impl Home {
         ] {
             *leak = 0.0;
         }
+        self.keep_handiwork();
     }
 }
