@@ -294,7 +294,7 @@ mod tests {
     fn what_is_wrong_is_told_with_its_place() {
         let e = Order::read("{\"seed\": 1,\n \"heater\": \"barrel\"}").unwrap_err();
         assert!(matches!(e, OrderError::Unreadable { line: 2, .. }), "{e}");
-        assert!(matches!(Order::read(r#"{"seed":1,"rules":9}"#), Err(OrderError::OtherRules { found: 9 })));
+        assert!(matches!(Order::read(r#"{"seed":1,"rules":90}"#), Err(OrderError::OtherRules { found: 90 })));
         assert!(matches!(Order::read(r#"{"seed":1,"day":400}"#), Err(OrderError::OutOfRange { .. })));
         assert!(matches!(Order::read(r#"{"seed":1,"fault":[]}"#), Err(OrderError::EmptyList)));
     }
