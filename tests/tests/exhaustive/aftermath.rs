@@ -45,7 +45,7 @@ fn worked(order: &Order) -> Result<Lived, String> {
     if drill.fault.id != FaultId::F63 {
         visit.look_at_everything();
     }
-    visit.put_right(&drill.fault);
+    visit.put_right(std::slice::from_ref(&drill.fault));
     let hurt = visit.hurt();
     // Under a runaway the water may come to boil while everything is looked at: who lifts the lever then is hurt, and that
     // job is over. What the remedy is worth the other drawings tell.

@@ -6,7 +6,7 @@ use std::collections::BinaryHeap;
 use std::ops::{Range, RangeInclusive};
 
 use bench::{Action, Display, Job, Session, Shown, Sight};
-use diagnosis::{Suspect, reads_alike, world};
+use diagnosis::{Suspect, reads_alike, world_beside};
 use drill::Drill;
 use plant::fault::{FaultCase, FaultId, Parameter, Parameters, Remedy};
 use plant::home::Home;
@@ -50,6 +50,14 @@ pub struct Evidence<'a> {
     pub tried: &'a [Range<usize>],
 }
 
+/// Among whom one is looked for: the house, what a sound one like it is, what else is known to be wrong in it.
+#[derive(Clone, Copy)]
+pub struct Ring<'a> {
+    pub job: &'a Job,
+    pub sound: &'a Home,
+    pub beside: Option<&'a FaultCase>,
+}
+
 /// A suspect at work: how far its house has been walked, and how often it showed something else.
 #[derive(Clone)]
 pub struct Suspected {
@@ -76,17 +84,23 @@ fn at(p: &Parameter, share: f64) -> f64 {
 }
 
 impl Suspected {
-    fn at(job: &Job, fault: FaultId, shares: Vec<f64>) -> Self {
+    fn at(ring: Ring, fault: FaultId, shares: Vec<f64>) -> Self {
+        let Ring { job, beside, .. } = ring;
         let numbers = fault.fault().parameters.iter().zip(&shares);
         let mut parameters: Parameters = numbers.map(|(p, s)| (p.name.to_owned(), at(p, *s))).collect();
         plant::fault::place_in(&mut parameters, &job.home);
         let suspect = Suspect { fault, parameters: parameters.clone() };
-        let mut job = world(job, &suspect);
+        let mut job = world_beside(job, &suspect, beside);
         if let Some(by_now) = shares.get(fault.fault().parameters.len()) {
             grow_worse(&mut job.home, *by_now);
         }
         let house = Session::begin(job);
         Self { fault, parameters, shares, house, walked: 0, differs: 0, tries: Vec::new() }
+    }
+
+    /// As a case.
+    pub fn case(&self) -> FaultCase {
+        FaultCase { id: self.fault, parameters: self.parameters.clone() }
     }
 
     /// What has to be done for it.
@@ -105,8 +119,7 @@ impl Suspected {
     }
 
     /// What has to be done for it is what the drill asks for; whether it was done to the right one of two, the cure tells.
-    pub fn repairs(&self, drill: &Drill) -> bool {
-        let truth = &drill.fault;
+    pub fn repairs(&self, truth: &FaultCase) -> bool {
         self.fault.same_repair(truth.id) || self.remedy() == truth.id.remedy(&truth.parameters)
     }
 
@@ -144,7 +157,7 @@ fn same_now_and_then(here: &[&Shown], there: &[&Shown]) -> bool {
 
 impl Suspected {
     /// The same fault with the numbers of its neighbourhood that fit best.
-    fn finer(self, job: &Job, by: Evidence) -> Self {
+    fn finer(self, ring: Ring, by: Evidence) -> Self {
         let parameters = self.fault.fault().parameters;
         let whole = |i: &usize| parameters.get(*i).is_some_and(|p| p.whole);
         let scales: Vec<usize> = (0..self.shares.len()).filter(|i| !whole(i)).collect();
@@ -156,7 +169,7 @@ impl Suspected {
                 }
                 let mut shares = here.shares.clone();
                 shares[i] = (shares[i] + sign * step).clamp(0.0, 1.0);
-                let mut there = Self::at(job, here.fault, shares);
+                let mut there = Self::at(ring, here.fault, shares);
                 if there.walk(by, here.differs - 1) {
                     here = there;
                 }
@@ -222,9 +235,10 @@ const fn weight(sight: &Sight) -> usize {
 }
 
 /// Every fault that can be in the house, over all its cases and rungs: those that people call for, or the others.
-fn ladder(job: &Job, sound: &Home, silent: bool) -> Vec<Suspected> {
+fn ladder(ring: Ring, silent: bool) -> Vec<Suspected> {
     let mut all = Vec::new();
-    let can_be = |id: &FaultId| id.is_silent() == silent && (id.fault().fits)(sound);
+    let other = |id: &FaultId| ring.beside.is_none_or(|case| case.id != *id);
+    let can_be = |id: &FaultId| id.is_silent() == silent && (id.fault().fits)(ring.sound) && other(id);
     for id in FaultId::ALL.iter().copied().filter(can_be) {
         let parameters = id.fault().parameters;
         let worsens = WORSENS.contains(&id);
@@ -250,7 +264,7 @@ fn ladder(job: &Job, sound: &Home, silent: bool) -> Vec<Suspected> {
         let mut met: Vec<(Parameters, Option<f64>)> = Vec::new();
         for shares in tuples {
             let by_now = shares.get(parameters.len()).copied();
-            let one = Suspected::at(job, id, shares);
+            let one = Suspected::at(ring, id, shares);
             // A heater of one element has one case of what another has two.
             if !met.contains(&(one.parameters.clone(), by_now)) {
                 met.push((one.parameters.clone(), by_now));
@@ -261,18 +275,18 @@ fn ladder(job: &Job, sound: &Home, silent: bool) -> Vec<Suspected> {
     all
 }
 
-/// The suspects whose houses would have shown the same, or the least else. What nobody calls for is thought of where
+/// The suspects whose houses would have shown the same, or the least else, the likeliest first. What nobody calls for is thought of where
 /// nothing that somebody calls for fits.
-pub fn left(job: &Job, sound: &Home, by: Evidence) -> Vec<Suspected> {
+pub fn left(ring: Ring, by: Evidence) -> Vec<Suspected> {
     let mut left: Vec<Suspected> = Vec::new();
     for silent in [false, true] {
-        let mut race = Race::of(ladder(job, sound, silent));
+        let mut race = Race::of(ladder(ring, silent));
         for _ in 0..MOST_TRIED {
             let least = left.first().map(|one| one.differs);
             let Some(one) = race.next(by, least.map_or(usize::MAX, close)) else { break };
             // Nothing has to be told apart that has the same done to it.
             let told = left.first().is_some_and(|best| best.same_repair(&one));
-            let one = if told { one } else { one.finer(job, by) };
+            let one = if told { one } else { one.finer(ring, by) };
             match one.differs.cmp(&least.unwrap_or(usize::MAX)) {
                 Ordering::Less => left = vec![one],
                 Ordering::Equal => left.push(one),
@@ -283,6 +297,9 @@ pub fn left(job: &Job, sound: &Home, by: Evidence) -> Vec<Suspected> {
             break;
         }
     }
+    // Of what nothing tells apart the commonest is meant; what nobody calls for comes last.
+    let rank = |s: &Suspected| (s.fault.is_silent(), -s.fault.fault().weight.get());
+    left.sort_by(|a, b| rank(a).partial_cmp(&rank(b)).unwrap());
     left
 }
 
@@ -326,9 +343,9 @@ impl Race {
 }
 
 /// What would have been shown otherwise had the truth been put into the house as it stands: for a message.
-pub fn why(job: &Job, seen: &[Seen], truth: &FaultCase) -> String {
-    let suspect = Suspect { fault: truth.id, parameters: truth.parameters.clone() };
-    let mut house = Session::begin(world(job, &suspect));
+pub fn why(job: &Job, seen: &[Seen], truth: &Drill) -> String {
+    let suspect = Suspect { fault: truth.fault.id, parameters: truth.fault.parameters.clone() };
+    let mut house = Session::begin(world_beside(job, &suspect, truth.second.as_ref()));
     let mut told = String::new();
     for (i, (act, shown)) in seen.iter().enumerate() {
         let there = house.step(act).shown;

@@ -5,8 +5,8 @@ use std::ops::Range;
 use std::rc::Rc;
 
 use bench::{
-    Action, Bucket, Clamped, Cover, Display, Ending, Fitting, Helper, Licence, MeterFunction, NewPart, Probe,
-    Session, Shown, Sight, Touchable, Writing,
+    Action, Bucket, Clamped, Cover, Display, Ending, Fitting, Helper, Jack, KnownSource, Licence,
+    MeterFunction, NewPart, Noticed, Probe, Session, Shown, Sight, Touchable, Writing,
 };
 use diagnosis::{COVERS, Round};
 use drill::licence;
@@ -46,6 +46,11 @@ const WELL_ABOVE: Temperature = Temperature::fahrenheit(140.0);
 const TRIES: usize = 8;
 /// Looks at the drain at most, while it is flushed.
 const LONGEST_FLUSH: u32 = 60;
+/// How often a meter is tried on a known source: leads that pass three times in five are caught.
+const PROVES: usize = 16;
+/// What a receptacle shows at least, and what tells a live screw from a dead one, in volts.
+const LIVE: f64 = 100.0;
+const ALIVE: f64 = 20.0;
 /// Buckets drawn at most in one visit.
 const MOST_DRAWS: u32 = 60;
 
@@ -58,11 +63,16 @@ pub struct Visit {
     pub seen: Vec<Seen>,
     /// Where the same was tried again and again: what it does now and then counts, not in which order.
     pub tried: Vec<Range<usize>>,
+    /// Whether traps are thought of: the meter is tried first, and what is off is read before it is believed dead.
+    wary: bool,
+    /// Breakers that feed the heater and stand on no diagram.
+    others: Vec<u32>,
 }
 
 impl Visit {
     pub fn begin(session: Session, sound: Home, licence: Licence) -> Self {
-        Self { session, sound, licence, seen: Vec::new(), tried: Vec::new() }
+        let (seen, tried, others) = (Vec::new(), Vec::new(), Vec::new());
+        Self { session, sound, licence, seen, tried, wary: false, others }
     }
 
     /// Does one act; gives what it showed.
@@ -89,6 +99,10 @@ impl Visit {
                     glasses.into_iter().chain(self.try_breakers()).collect()
                 }
                 Round::Water => self.draw_down(),
+                Round::Dead if self.wary => {
+                    self.finds_sources();
+                    Vec::new()
+                }
                 Round::Dead | Round::Recovery | Round::Contacts => Vec::new(),
             };
             for act in before.into_iter().chain(telling_first(round.acts(&self.sound))) {
@@ -130,6 +144,64 @@ impl Visit {
         }
     }
 
+    /// Traps were asked for: the jack looked at, and the meter tried on what is known to be live, time and again, before
+    /// anything is read with it.
+    pub fn is_wary(&mut self) {
+        self.wary = true;
+        self.sees(Action::Jack { jack: Jack::Volts });
+        for _ in 0..PROVES {
+            self.sees(Action::ProveMeter { on: KnownSource::Receptacle });
+            let last = self.seen.iter().rev().find(|(act, _)| matches!(act, Action::ProveMeter { .. }));
+            if !last.is_some_and(|(_, shown)| volts(shown) > LIVE) {
+                self.sees(Action::SpareLeads);
+            }
+        }
+    }
+
+    /// The heater's own breakers off and locked; where it is live all the same, each other one until it is not.
+    fn finds_sources(&mut self) {
+        for slot in self.slots() {
+            self.sees(Action::Breaker { slot, on: false });
+            self.sees(Action::Lock { slot, on: true });
+        }
+        let mut rest: Vec<u32> = Vec::new();
+        for sight in self.seen.iter().flat_map(|(_, shown)| sights(shown)) {
+            if let Sight::BreakerHandle { slot, handle: Handle::On, .. } = sight
+                && !self.slots().contains(slot)
+                && !rest.contains(slot)
+            {
+                rest.push(*slot);
+            }
+        }
+        let mut live = self.is_live();
+        for slot in rest {
+            if !live {
+                return;
+            }
+            self.sees(Action::Breaker { slot, on: false });
+            live = self.is_live();
+            if live {
+                self.sees(Action::Breaker { slot, on: true });
+            } else {
+                self.sees(Action::Lock { slot, on: true });
+                self.others.push(slot);
+            }
+        }
+    }
+
+    /// Voltage at the screws where the cables arrive.
+    fn is_live(&mut self) -> bool {
+        let mut live = false;
+        for pair in [(Screw::H1, Screw::H3), (Screw::H5, Screw::H7)] {
+            for (a, b) in [pair, (pair.0, Screw::Shell), (pair.1, Screw::Shell)] {
+                let function = MeterFunction::LowVolts;
+                self.sees(Action::Meter { function, red: a.into(), black: b.into() });
+                live |= self.seen.last().is_some_and(|(_, shown)| volts(shown) > ALIVE);
+            }
+        }
+        live
+    }
+
     /// What was put on or taken off once stays so, and what is not there is not read again.
     fn is_done(&self, act: &Action) -> bool {
         let stays = matches!(
@@ -147,8 +219,12 @@ impl Visit {
 
     /// Does one act, and keeps what it showed.
     fn sees(&mut self, act: Action) {
-        let shown = self.act(act.clone());
-        self.seen.push((act, shown));
+        let outcome = self.session.step(&act);
+        let low = outcome.noticed.contains(&Noticed::LowBattery);
+        self.seen.push((act, outcome.shown));
+        if low && self.wary {
+            self.sees(Action::ChangeBattery);
+        }
     }
 
     /// Water that would flash to steam where it comes out.
@@ -262,14 +338,17 @@ impl Visit {
     fn slots(&self) -> Vec<u32> {
         let panel = &self.sound.plant.panel;
         let circuits = [Circuit::Heater, Circuit::OffPeak].into_iter();
-        circuits.filter_map(|c| panel.slot_of(c)).map(|slot| slot as u32).collect()
+        let named = circuits.filter_map(|c| panel.slot_of(c)).map(|slot| slot as u32);
+        named.chain(self.others.iter().copied()).collect()
     }
 
-    /// Writes the finding down, does what it asks for, or calls whose work it is.
-    pub fn put_right(&mut self, found: &FaultCase) {
-        self.act(Action::Finding { fault: Some(found.id), evidence: Vec::new() });
-        let scope = found.id.fault().scope;
-        if !licence::covers(self.licence, scope) {
+    /// Writes each finding down, does what they ask for, or calls whose work it is.
+    pub fn put_right(&mut self, found: &[FaultCase]) {
+        for one in found {
+            self.act(Action::Finding { fault: Some(one.id), evidence: Vec::new() });
+        }
+        let scopes = || found.iter().map(|one| one.id.fault().scope);
+        if let Some(scope) = scopes().find(|scope| !licence::covers(self.licence, *scope)) {
             let whom = licence::helper_for(scope).unwrap_or(Helper::Electrician);
             self.act(Action::ColdValve { opening: 0.0 });
             self.acts([Action::TellResult, Action::StopAndCall { whom }]);
@@ -279,6 +358,13 @@ impl Visit {
         self.let_cool();
         self.seen_amiss();
         self.tests_fuses();
+        for one in found {
+            self.remedies(one);
+        }
+    }
+
+    /// Does what one finding asks for.
+    fn remedies(&mut self, found: &FaultCase) {
         let Some(remedy) = found.id.remedy(&found.parameters) else { return };
         match remedy {
             Remedy::Replace(PartKind::Cartridge) => {
@@ -646,6 +732,13 @@ fn lifted((act, shown): &Seen) -> Option<End> {
         (_, Shown::Refused { .. }) => None,
         (Action::Lift { end }, _) => Some(*end),
         _ => None,
+    }
+}
+
+fn volts(shown: &Shown) -> f64 {
+    match shown {
+        Shown::Meter { display: Display::Volts { volts } } => volts.get(),
+        _ => 0.0,
     }
 }
 
