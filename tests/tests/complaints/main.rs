@@ -202,7 +202,7 @@ fn a_word_that_tells_is_noticed() {
         let one = |i: u32| {
             let fault = FaultId::ALL[(i * i + i / 7) as usize % FaultId::ALL.len()];
             let mut words = vec!["water".to_owned()];
-            words.extend((i % 3 == 0).then(|| fault.name().to_owned()));
+            words.extend((i.is_multiple_of(3)).then(|| fault.name().to_owned()));
             Heard { fault, symptom: Symptom::NoHot, words }
         };
         calls.map(one).collect::<Vec<_>>()
