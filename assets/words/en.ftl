@@ -1723,6 +1723,7 @@ sources-group-plant-climate = Places and their water mains
 sources-group-plant-controls = Thermostats, limit, breakers, elements, joints
 sources-group-plant-electrical = Wiring and its resistances
 sources-group-plant-fault = Faults: how often, how bad
+sources-group-plant-handiwork = Wrong work that others left
 sources-group-plant-heater = Heaters and their plates
 sources-group-plant-household = People: habits, patience, memory
 sources-group-plant-named = Names in files

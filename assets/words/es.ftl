@@ -1723,6 +1723,7 @@ sources-group-plant-climate = Lugares y sus redes de agua
 sources-group-plant-controls = Termostatos, limitador, disyuntores, elementos, conexiones
 sources-group-plant-electrical = El cableado y sus resistencias
 sources-group-plant-fault = Fallas: con qué frecuencia, qué tan graves
+sources-group-plant-handiwork = Trabajo mal hecho que otros dejaron
 sources-group-plant-heater = Calentadores y sus placas
 sources-group-plant-household = Gente: costumbres, paciencia, memoria
 sources-group-plant-named = Nombres en los archivos
