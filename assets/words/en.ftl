@@ -723,6 +723,7 @@ shown-dial = Dial { $dial }
 shown-dials = Upper dial { $upper }, lower dial { $lower }
 shown-non-contact-sounds = The non-contact tester sounds.
 shown-non-contact-silent = The non-contact tester is silent. That does not show it is dead.
+shown-refused = Not done. { $why }
 shown-stopped = The coach stopped this before it hurt. { $harm }
 shown-bucket = { $volume } at { $flow }; { $first } at first, { $last } at the end.
 shown-bucket-fell = { $volume } at { $flow }; { $first } at first, { $last } at the end; { $fall } lower after { $after }.

@@ -723,6 +723,7 @@ shown-dial = Dial { $dial }
 shown-dials = Dial superior { $upper }, dial inferior { $lower }
 shown-non-contact-sounds = El detector sin contacto suena.
 shown-non-contact-silent = El detector sin contacto calla. Eso no muestra que esté sin tensión.
+shown-refused = No se hizo. { $why }
 shown-stopped = El instructor lo detuvo antes de que hiciera daño. { $harm }
 shown-bucket = { $volume } a { $flow }; { $first } al principio, { $last } al final.
 shown-bucket-fell = { $volume } a { $flow }; { $first } al principio, { $last } al final; { $fall } menos tras { $after }.

@@ -75,7 +75,7 @@ impl Voice {
                 &[("upper", u.temperature(*upper).into()), ("lower", u.temperature(*lower).into())],
             ),
             Shown::Done => String::new(),
-            Shown::Refused { why } => self.refusal(why),
+            Shown::Refused { why } => say("shown-refused", &[("why", self.refusal(why).into())]),
             Shown::Stopped { harm } => say("shown-stopped", &[("harm", self.harm_and_caution(harm).into())]),
         }
     }

@@ -51,6 +51,9 @@ fn hand(session: &Session, place: Place) -> Option<Html> {
     Some(html! { <path {class} d={HAND} transform={format!("translate({x} {y}) scale({across} {down})")} /> })
 }
 
+/// Below this a point has its name under it or beside it, and a lead comes from above.
+const LOW: f64 = 220.0;
+
 /// The leads and the hand.
 #[component]
 pub fn Probes(props: &Props) -> Html {
@@ -61,9 +64,10 @@ pub fn Probes(props: &Props) -> Html {
             Lead::Red => ("lead red-lead", x - 44.0),
             Lead::Black => ("lead black-lead", x + 44.0),
         };
+        let from = if y > LOW { y - 52.0 } else { y + 52.0 };
         Some(html! {
             <g {class}>
-                <path d={format!("M{x} {y}L{to} {}", y + 52.0)} />
+                <path d={format!("M{x} {y}L{to} {from}")} />
                 <circle cx={x.to_string()} cy={y.to_string()} r="16" />
             </g>
         })
