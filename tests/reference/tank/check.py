@@ -58,7 +58,8 @@ def compare(case, cells, rtol):
         "name": case["name"],
         "rms": rms,
         "worst": worst,
-        "matched": len(pairs) / max(len(ours), len(theirs), 1),
+        # Nothing drawn leaves nothing to compare.
+        "matched": len(pairs) / max(len(ours), len(theirs)) if ours or theirs else 1.0,
         "heat": heat,
         "drawn": abs(case["drawn"] - kg) / max(kg, 1.0),
         "electric": (case["electric"], run.electric),
