@@ -59,7 +59,7 @@ def compare(case, cells, rtol):
         "rms": rms,
         "worst": worst,
         # Nothing drawn leaves nothing to compare.
-        "matched": len(pairs) / max(len(ours), len(theirs)) if ours or theirs else 1.0,
+        "matched": len(pairs) / max(len(ours), len(theirs)) if len(ours) + len(theirs) else 1.0,
         "heat": heat,
         "drawn": abs(case["drawn"] - kg) / max(kg, 1.0),
         "electric": (case["electric"], run.electric),
