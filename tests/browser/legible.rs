@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use tankwright_tests::browser::{Browser, Screen};
 
 use super::calls;
-use super::work::keep;
+use super::work::{COMPARTMENTS, keep};
 
 /// Sizes on which words are tried: three screens, the first two at 200 %, and 400 % of a screen of 1280 by 1024.
 const SIZES: [(u32, u32); 6] = [(1440, 900), (1024, 768), (390, 844), (720, 450), (512, 384), (320, 256)];
@@ -108,17 +108,8 @@ fn on_every_size(language: &str) {
 
 /// Everything that a heater has taken off, so that a place carries the most words.
 fn laid_bare() -> Vec<Action> {
-    let covers = [
-        Cover::PanelFront,
-        Cover::JunctionBox,
-        Cover::Upper,
-        Cover::UpperInsulation,
-        Cover::UpperShield,
-        Cover::Lower,
-        Cover::LowerInsulation,
-        Cover::LowerShield,
-    ];
     let off = [Action::Breaker { slot: 2, on: false }, Action::Lock { slot: 2, on: true }];
+    let covers = [Cover::PanelFront, Cover::JunctionBox].into_iter().chain(COMPARTMENTS);
     let bare = covers.map(|which| Action::Cover { which, off: true });
     let looks = [Place::LoadCenter, Place::UpperCompartment, Place::LowerCompartment, Place::Drain];
     off.into_iter().chain(bare).chain(looks.map(|at| Action::Look { at })).collect()

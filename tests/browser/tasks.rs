@@ -6,13 +6,13 @@
 
 use std::collections::BTreeSet;
 
-use bench::{Action, Cover, Writing};
+use bench::{Action, Writing};
 use plant::household::Question;
 use serde_json::json;
 use tankwright_tests::browser::{Browser, Hand, Screen};
 use tankwright_tests::tree;
 
-use super::work::keep;
+use super::work::{COMPARTMENTS, keep};
 
 const DRILL: &str = r#"{"seed": 7, "fault": "F01", "heater": "plain-40", "mode": "coached"}"#;
 /// The screens, in the order of the table's columns.
@@ -110,16 +110,8 @@ impl Newcomer<'_> {
 
 /// Breaker off and both compartments bare.
 fn bare() -> Vec<Action> {
-    let covers = [
-        Cover::Upper,
-        Cover::UpperInsulation,
-        Cover::UpperShield,
-        Cover::Lower,
-        Cover::LowerInsulation,
-        Cover::LowerShield,
-    ];
     std::iter::once(Action::Breaker { slot: 2, on: false })
-        .chain(covers.map(|which| Action::Cover { which, off: true }))
+        .chain(COMPARTMENTS.map(|which| Action::Cover { which, off: true }))
         .collect()
 }
 

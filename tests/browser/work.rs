@@ -2,10 +2,20 @@
 
 use std::collections::BTreeSet;
 
-use bench::{Action, Clamped, MeterFunction};
+use bench::{Action, Clamped, Cover, MeterFunction};
 use plant::{Place, Point, Screw};
 use serde_json::{Value, json};
 use tankwright_tests::browser::{Browser, Hand};
+
+/// What covers both compartments, in the order it comes off.
+pub const COMPARTMENTS: [Cover; 6] = [
+    Cover::Upper,
+    Cover::UpperInsulation,
+    Cover::UpperShield,
+    Cover::Lower,
+    Cover::LowerInsulation,
+    Cover::LowerShield,
+];
 
 /// Puts a job on the browser's device, as the page keeps it: found again as after a crash.
 pub fn keep(browser: &Browser, drill: &str, learner: &str, actions: &[Action]) {
