@@ -86,6 +86,7 @@ const fn tells(action: &Action) -> bool {
             | Action::PortableHeater { .. }
             | Action::Stops { .. }
             | Action::Sample { .. }
+            | Action::LetThemUse { .. }
             | Action::LookAtAnode
             | Action::ReadWaterMeter
             | Action::ReadGauge

@@ -36,6 +36,8 @@ labels! {
     WAIT = "kit-wait";
     WAIT_VERB = "kit-wait-verb";
     WAIT_CUT_OUT = "kit-wait-cut-out";
+    USE_WATER = "kit-use-water";
+    USE_WATER_VERB = "kit-use-water-verb";
     FIT = "kit-fit";
     THE_ONE = "kit-the-one";
     ADD_SUSPECT = "kit-add-suspect";

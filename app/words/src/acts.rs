@@ -99,6 +99,9 @@ impl Voice {
                 say("act-wait", &[("time", u.duration(quantity::Seconds::minutes(*minutes)).into())])
             }
             Action::WaitForCutOut => self.text("act-wait-for-cut-out"),
+            Action::LetThemUse { minutes } => {
+                say("act-let-them-use", &[("time", u.duration(quantity::Seconds::minutes(*minutes)).into())])
+            }
             Action::Thermometer { at } => say("act-thermometer", &[("at", self.probe(at).into())]),
             Action::Gauge { on } => toggle("gauge", *on),
             Action::Plug { level, fitted } => self.filled(

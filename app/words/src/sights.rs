@@ -1,6 +1,6 @@
 //! What was seen, heard, smelled or felt.
 
-use bench::Sight;
+use bench::{Sight, Went};
 
 use plant::controls::board::Lockout;
 
@@ -99,6 +99,28 @@ impl Voice {
                     (true, true) => "both",
                 };
                 say(&format!("sight-sample-{found}"), &[("side", self.text(&format!("side-{side}")).into())])
+            }
+            Sight::Used { at, tap, ran, went } => {
+                let after = if let Went::RanCold { after } = went { *after } else { *ran };
+                let values = [
+                    ("at", u.clock(*at).into()),
+                    ("tap", self.tap(*tap).into()),
+                    ("ran", u.duration(*ran).into()),
+                    ("after", u.duration(after).into()),
+                ];
+                say(
+                    match went {
+                        Went::Well => "sight-used-well",
+                        Went::RanCold { .. } => "sight-used-ran-cold",
+                        Went::Lukewarm => "sight-used-lukewarm",
+                        Went::NeverWarm => "sight-used-never-warm",
+                        Went::TooHot => "sight-used-too-hot",
+                        Went::Unfelt => "sight-used-unfelt",
+                        Went::Spat => "sight-used-spat",
+                        Went::Dry => "sight-used-dry",
+                    },
+                    &values,
+                )
             }
             Sight::Rod { metal, core } => say(
                 if *core { "sight-rod-worn" } else { "sight-rod-whole" },

@@ -283,6 +283,11 @@ pub enum Action {
     },
     /// Let time pass until every thermostat is satisfied, at most four hours.
     WaitForCutOut,
+    /// Let the people of the house use hot water as they mean to, and wait meanwhile.
+    LetThemUse {
+        /// How long, in minutes; at most a day.
+        minutes: f64,
+    },
     /// Thermometer.
     Thermometer {
         /// On or in what.

@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 95] = [
+pub const TABLE: [Constant; 96] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -73,6 +73,7 @@ pub const TABLE: [Constant; 95] = [
     usual("relief-lever", 0.25),
     model("wait", 0.0, "the time waited and nothing else"),
     model("wait-for-cut-out", 0.0, "the time waited and nothing else"),
+    model("let-them-use", 0.0, "the time waited and nothing else"),
     usual("thermometer", 1.0),
     usual("gauge", 1.0),
     usual("read-gauge", 0.25),
@@ -214,6 +215,7 @@ pub fn name(action: &Action) -> &'static str {
         Action::ReliefLever { .. } => "relief-lever",
         Action::Wait { .. } => "wait",
         Action::WaitForCutOut => "wait-for-cut-out",
+        Action::LetThemUse { .. } => "let-them-use",
         Action::Thermometer { .. } => "thermometer",
         Action::Gauge { .. } => "gauge",
         Action::ReadGauge => "read-gauge",

@@ -33,6 +33,9 @@ pub struct Job {
     pub kit: Kit,
     /// Time of day at the start.
     pub starts_at: Seconds,
+    /// Weekday of that day, 0 for Monday.
+    #[serde(default)]
+    pub weekday: u16,
     /// Limit in simulated minutes, where there is one.
     pub limit_minutes: Option<f64>,
 }

@@ -154,6 +154,17 @@ pub enum Sight {
         /// There is one.
         there: bool,
     },
+    /// Somebody of the house used hot water, and says how it was.
+    Used {
+        /// Time of day at which they began.
+        at: Seconds,
+        /// Where.
+        tap: Tap,
+        /// How long it ran.
+        ran: Seconds,
+        /// How it was.
+        went: Went,
+    },
     /// Water caught in a glass.
     Sample {
         /// From the hot side.
@@ -265,6 +276,31 @@ pub enum Glow {
     Faint,
     /// As it should.
     Full,
+}
+
+/// What people say of the hot water that they used.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", tag = "how")]
+pub enum Went {
+    /// As it should be.
+    Well,
+    /// Good at first, then cold.
+    RanCold {
+        /// After how long.
+        after: Seconds,
+    },
+    /// Warm, but never what was wanted.
+    Lukewarm,
+    /// Never even warm.
+    NeverWarm,
+    /// Hot enough to burn.
+    TooHot,
+    /// A machine took it; nobody felt it.
+    Unfelt,
+    /// It spat air.
+    Spat,
+    /// Nothing came.
+    Dry,
 }
 
 /// Something noticed meanwhile.

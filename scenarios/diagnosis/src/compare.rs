@@ -1,7 +1,7 @@
 //! Whether two readings are one to the instruments at hand.
 
 use bench::instrument::{Scale, clamp, gauge, multimeter, thermometer};
-use bench::{Bucket, Display, Shown, Sight};
+use bench::{Bucket, Display, Shown, Sight, Went};
 use quantity::{Pressure, Temperature};
 
 /// What two houses alike may differ by besides the instrument: absolute and relative. Supply that moves.
@@ -22,6 +22,8 @@ const PASCALS: (f64, f64) = (20_000.0, 0.0);
 const FLOW: (f64, f64) = (0.0, 0.12);
 /// Volume drawn before the water turned cold: two gallons, and the tank as it stood. Common practice, no source.
 const DRAWN: (f64, f64) = (0.0076, 0.15);
+/// How long somebody says that it was warm: two minutes, and a quarter of it. Common practice, no source.
+const RAN_COLD: (f64, f64) = (120.0, 0.25);
 /// From here on water is seen to run. Common practice, no source.
 const THREAD: f64 = 2e-6;
 /// Insulation readings within this factor of each other tell nothing. Common practice, no source.
@@ -120,6 +122,15 @@ fn sight_alike(a: &Sight, b: &Sight) -> bool {
         }
         (Sight::WaterOnFloor { .. }, Sight::WaterOnFloor { .. })
         | (Sight::DrainRuns { .. }, Sight::DrainRuns { .. }) => true,
+        (Sight::Used { tap: a, went: c, .. }, Sight::Used { tap: b, went: d, .. }) => {
+            a == b
+                && match (c, d) {
+                    (Went::RanCold { after: a }, Went::RanCold { after: b }) => {
+                        near(a.get(), b.get(), RAN_COLD)
+                    }
+                    (a, b) => a == b,
+                }
+        }
         (Sight::WaterMeter { turning: a, .. }, Sight::WaterMeter { turning: b, .. }) => a == b,
         (
             Sight::TapRuns { tap: a, spitting: c, flow: e },

@@ -204,6 +204,21 @@ mod tests {
     }
 
     #[test]
+    fn what_people_draw_while_one_waits_is_in_the_picture() {
+        let (drill, mut acts) = sample();
+        let quiet = debrief(&drill, &acts, &Rubric::plain()).picture;
+        acts.push(Action::LetThemUse { minutes: 1440.0 });
+        let picture = debrief(&drill, &acts, &Rubric::plain()).picture;
+        let lived = &picture.samples[quiet.samples.len()..];
+        let running = lived.iter().filter(|one| one.tap.is_some()).count();
+        assert!(running > 0 && running < lived.len() / 2, "{running} of {}", lived.len());
+        // Between two acts the film is the same fold: its end joins the act's.
+        let [.., before, after] = lived else { panic!("a day is no moment") };
+        assert!((before.pressure.get() - after.pressure.get()).abs() < 20_000.0);
+        assert!(lived.windows(2).all(|pair| pair[0].at <= pair[1].at));
+    }
+
+    #[test]
     fn a_reading_tells_something_new_only_once() {
         let (drill, acts) = sample();
         let d = debrief(&drill, &acts, &Rubric::plain());

@@ -128,7 +128,8 @@ impl Drill {
             traps: order.traps.clone(),
             hearsay: Hearsay::ALL[Draw::new(seed, "hearsay").index(Hearsay::ALL.len())],
             kit: bench::Kit::drawn(seed),
-            starts_at: Life::drawn(&mut Draw::new(seed, "life")).rings_at,
+            starts_at: week.life.rings_at,
+            weekday: week.weekday(),
             limit_minutes: order.limit_minutes.map(f64::from),
         };
         let title = Title::drawn(seed, setting.climate);

@@ -15,6 +15,7 @@ mod gas;
 mod hands;
 mod in_line;
 mod judge;
+mod living;
 mod looks;
 mod meter;
 mod non_contact;
@@ -55,6 +56,7 @@ pub(crate) const SOURCES: &[&[quantity::Listed]] = &[
     gas::CONSTANTS,
     hands::CONSTANTS,
     in_line::CONSTANTS,
+    living::CONSTANTS,
     judge::CONSTANTS,
     looks::CONSTANTS,
     meter::CONSTANTS,
@@ -131,7 +133,10 @@ pub fn refusal(session: &Session, action: &Action) -> Option<Refusal> {
     if session.ended.is_some() {
         return Some(Refusal::Over);
     }
-    if matches!(action, Action::Wait { .. } | Action::WaitForCutOut | Action::Bucket { .. }) {
+    if matches!(
+        action,
+        Action::Wait { .. } | Action::WaitForCutOut | Action::LetThemUse { .. } | Action::Bucket { .. }
+    ) {
         return None;
     }
     let mut turn = Turn::new(session);
@@ -228,7 +233,9 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::Hose { on } => water::hose(turn, *on, time),
         Action::Drain { opening } => water::drain(turn, *opening, time),
         Action::ReliefLever { up } => water::lever(turn, *up, time),
-        Action::Wait { .. } | Action::WaitForCutOut => waiting::wait(turn, action),
+        Action::Wait { .. } | Action::WaitForCutOut | Action::LetThemUse { .. } => {
+            waiting::wait(turn, action)
+        }
         Action::Thermometer { at } => looks::thermometer(turn, at, time),
         Action::Gauge { on } => water::gauge(turn, *on, time),
         Action::ReadGauge => water::read_gauge(turn, time),

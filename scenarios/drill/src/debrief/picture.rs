@@ -1,6 +1,6 @@
 //! The house over the time of a job, sampled for the debrief's drawings: water, currents, the way they take.
 
-use bench::{Action, Session};
+use bench::{Action, Session, Waiting};
 use plant::home::Home;
 use plant::{DipTube, Level, Screw, Tap, Wire};
 use quantity::{Amps, Metres, Pressure, Seconds, Temperature, Volume, Watts};
@@ -84,7 +84,7 @@ pub fn picture(states: &[Session]) -> Picture {
     let waited: f64 = pairs().filter_map(|((before, after), _)| waits(before, after)).map(Seconds::get).sum();
     for ((before, after), step) in pairs() {
         if let Some(took) = waits(before, after) {
-            let mut meanwhile = Meanwhile::new(before, took, apart(Seconds(waited)), step);
+            let mut meanwhile = Meanwhile::new((before, after), took, apart(Seconds(waited)), step);
             while meanwhile.sample(&mut picture) {}
         }
         picture.and(after, step);
@@ -101,13 +101,13 @@ fn apart(waited: Seconds) -> Seconds {
 /// own.
 fn waits(before: &Session, after: &Session) -> Option<Seconds> {
     let action = &after.log.last()?.action;
-    matches!(action, Action::Wait { .. } | Action::WaitForCutOut).then(|| after.clock - before.clock)
+    matches!(action, Action::Wait { .. } | Action::WaitForCutOut | Action::LetThemUse { .. })
+        .then(|| after.clock - before.clock)
 }
 
 /// Time that passed between two states, let pass again on a copy, a slice at a time.
-#[derive(Clone, Debug)]
 pub struct Meanwhile {
-    home: Home,
+    course: Course,
     began: Seconds,
     slice: Seconds,
     slices: u32,
@@ -115,17 +115,35 @@ pub struct Meanwhile {
     step: u32,
 }
 
+/// How it passes.
+enum Course {
+    /// Nothing but time.
+    Quiet(Box<Home>),
+    /// People go to the taps.
+    Lived(Box<Waiting>),
+}
+
+impl Course {
+    fn of(before: &Session, action: Option<&Action>) -> Self {
+        let lived = action.filter(|one| matches!(one, Action::LetThemUse { .. }));
+        match lived.and_then(|action| Waiting::begin(before, action)) {
+            Some(waiting) => Self::Lived(Box::new(waiting)),
+            None => Self::Quiet(Box::new(before.home.clone())),
+        }
+    }
+}
+
 impl Meanwhile {
     /// Of a film that goes on act by act; `None` where it was not time that passed.
     pub fn of(before: &Session, after: &Session, step: u32) -> Option<Self> {
         let took = waits(before, after)?;
-        Some(Self::new(before, took, apart(took), step))
+        Some(Self::new((before, after), took, apart(took), step))
     }
 
-    fn new(before: &Session, took: Seconds, apart: Seconds, step: u32) -> Self {
+    fn new((before, after): (&Session, &Session), took: Seconds, apart: Seconds, step: u32) -> Self {
         let slices = (took / apart).ceil().max(1.0);
         Self {
-            home: before.home.clone(),
+            course: Course::of(before, after.log.last().map(|entry| &entry.action)),
             began: before.clock,
             slice: took / slices,
             slices: slices as u32,
@@ -140,8 +158,18 @@ impl Meanwhile {
             return false;
         }
         self.passed += 1;
-        self.home.plant.advance(self.slice);
-        picture.take(&self.home, self.began + self.slice * f64::from(self.passed), self.step);
+        let due = self.began + self.slice * f64::from(self.passed);
+        match &mut self.course {
+            Course::Quiet(home) => {
+                home.plant.advance(self.slice);
+                picture.take(home, due, self.step);
+            }
+            // Their pieces end where a tap is turned: the first that reaches what is due is taken.
+            Course::Lived(waiting) => {
+                while waiting.clock() < due && waiting.go_on() {}
+                picture.take(waiting.home(), waiting.clock(), self.step);
+            }
+        }
         true
     }
 }

@@ -101,7 +101,10 @@ impl Phase {
             | Action::Hose { .. }
             | Action::Drain { .. }
             | Action::ReliefLever { .. } => Self::Water,
-            Action::Wait { .. } | Action::WaitForCutOut | Action::TimeUp { .. } => Self::Wait,
+            Action::Wait { .. }
+            | Action::WaitForCutOut
+            | Action::LetThemUse { .. }
+            | Action::TimeUp { .. } => Self::Wait,
         }
     }
 }

@@ -79,7 +79,7 @@ fn shows_a_leg(around: &Clamped) -> bool {
 fn runs_on(act: &Action) -> bool {
     match act {
         Action::WaitForCutOut => true,
-        Action::Wait { minutes } => *minutes >= LONG_WAIT_MINUTES,
+        Action::Wait { minutes } | Action::LetThemUse { minutes } => *minutes >= LONG_WAIT_MINUTES,
         _ => false,
     }
 }

@@ -9,11 +9,11 @@ use crate::waterworks::Tap;
 
 /// One draw somebody is about to make.
 #[derive(Clone, Copy, PartialEq, Debug)]
-pub(super) struct Wish {
+pub struct Wish {
     /// Time of day.
     pub at: Seconds,
     /// What for.
-    pub purpose: Use,
+    pub(super) purpose: Use,
     /// At which tap.
     pub tap: Tap,
     /// Mixed flow.

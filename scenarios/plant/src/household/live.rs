@@ -1,15 +1,14 @@
 //! Living in a house day by day: taps are opened, water is felt, somebody looks for the cause, somebody calls.
 
-use quantity::{Constant, Draw, Joules, Kelvins, Seconds, Tag, Volume};
+use quantity::{Constant, Draw, Joules, Seconds, Tag, Volume};
 
-use super::customs::{COLD, Use};
 use super::habits::{self, Wish};
+use super::pour::Pour;
 use super::seen;
 use super::week::{Drawn, Life, Week};
 use crate::home::Home;
 use crate::state::Happening;
 use crate::supply::Handle;
-use crate::waterworks::Tap;
 
 /// Lives in a house for up to `days` days with whatever is wrong in it, until the people have had enough or
 /// the days are over, then on to the hour at which the technician rings. The house is left as it is then,
@@ -194,66 +193,25 @@ impl Run {
         self.now += time;
     }
 
-    /// Opens a tap for what was wanted, correcting the mix as the hot water changes.
+    /// Opens a tap for what was wanted, until it has run or turned cold.
     fn draw_water(&mut self, home: &mut Home, wish: &Wish) {
-        let tap = wish.tap.index();
-        let began = self.now;
-        let felt = wish.purpose != Use::Laundry;
-        let inlet = home.plant.plumbing.inlet;
-        let outlet = home.plant.hottest_at(wish.tap);
-        let mut drawn = Drawn {
-            at: began,
-            tap: wish.tap,
-            wanted: wish.wanted,
-            ran: Seconds(0.0),
-            hottest: outlet,
-            coldest: wish.wanted,
-            until_cold: None,
-            felt,
-        };
-        if felt {
+        let mut pour = Pour::begin(home, *wish, self.now);
+        if pour.is_felt() {
             let (eggs, rusty) = (home.plant.smells_of_eggs(), home.plant.is_rusty());
             self.week.eggs |= eggs;
             self.week.rusty |= rusty;
             self.annoyance += u16::from(eggs || rusty);
         }
         self.week.spat |= home.plant.would_spit(wish.tap);
-        let mut left = wish.volume;
-        while left > LAST_DROP.get() {
-            let hot = home.plant.hottest_at(wish.tap);
-            let rise = hot.above(inlet).0;
-            let share = if rise > TELLING.get().0 {
-                (wish.wanted.above(inlet).0 / rise).clamp(0.0, 1.0)
-            } else {
-                1.0
-            };
-            set_flow(home, wish.tap, wish.flow * share);
-            let step = Seconds((left.0 / wish.flow.0).min(if drawn.ran.0 < 1.0 {
-                FIRST_CHUNK.get().0
-            } else {
-                CHUNK.get().0
-            }));
+        let rise = wish.wanted.above(home.plant.plumbing.inlet).0;
+        while let Some(step) = pour.open(home) {
             self.pass(home, step);
-            drawn.ran += step;
-            left -= Volume(wish.flow.0 * step.0);
-            let hot = home.plant.hottest_at(wish.tap);
-            let at_tap = if hot < wish.wanted { hot } else { wish.wanted };
-            drawn.hottest = if hot > drawn.hottest { hot } else { drawn.hottest };
-            drawn.coldest = if at_tap < drawn.coldest { at_tap } else { drawn.coldest };
+            pour.feel(home, step);
             self.week.usual += Joules(
-                step.0 * wish.flow.0 * WATER_HEAT.get() * wish.wanted.above(inlet).0
-                    / self.week.demand.max(LEAST_DEMAND.get()),
+                step.0 * wish.flow.0 * WATER_HEAT.get() * rise / self.week.demand.max(LEAST_DEMAND.get()),
             );
-            if wish.wanted.above(at_tap).0 > COLD.get().0 {
-                drawn.until_cold = drawn.until_cold.or(Some(drawn.ran));
-                if wish.purpose == Use::Shower || wish.purpose == Use::Bath {
-                    break;
-                }
-            }
         }
-        if let Some(opening) = home.plant.plumbing.taps.get_mut(tap) {
-            *opening = 0.0;
-        }
+        let drawn = pour.shut(home);
         let sweat = home.plant.sweats();
         // What every summer brings nobody calls about.
         self.week.sweats |= (sweat.pipe || sweat.shell) && crate::fault::is_damp(home);
@@ -329,16 +287,6 @@ impl Run {
     }
 }
 
-/// Opens a tap so far that it gives this much hot water.
-fn set_flow(home: &mut Home, tap: Tap, flow: quantity::Flow) {
-    let Some(opening) = home.plant.plumbing.taps.get_mut(tap.index()) else { return };
-    *opening = 1.0;
-    let full = home.plant.tap_flow(tap).0;
-    if let Some(opening) = home.plant.plumbing.taps.get_mut(tap.index()) {
-        *opening = if full > 0.0 { (flow.0 / full).clamp(0.0, 1.0) } else { 1.0 };
-    }
-}
-
 quantity::constants! {
     /// Days of an absence that are lived through.
     const LAST_DAYS: Constant =
@@ -346,18 +294,6 @@ quantity::constants! {
     /// From the homecoming to the ring.
     const AT_HOME: Constant<Seconds> =
         Constant::of("from homecoming to the ring", Seconds::hours(1.0), Tag::Invented("they tried a tap and called"));
-    /// Until the first correction of the mix.
-    const FIRST_CHUNK: Constant<Seconds> =
-        Constant::of("until the mix is first corrected", Seconds(30.0), Tag::Model("a hand on the handle"));
-    /// Between two corrections of the mix.
-    const CHUNK: Constant<Seconds> =
-        Constant::of("between two corrections of the mix", Seconds(60.0), Tag::Model("people wait and see"));
-    /// A draw is over when less than this is left of it.
-    const LAST_DROP: Constant<Volume> =
-        Constant::of("rest of a draw that is not waited for", Volume(1e-6), Tag::Model("a millilitre"));
-    /// Hot and cold further apart than this can be mixed.
-    const TELLING: Constant<Kelvins> =
-        Constant::of("hot over cold that can be mixed", Kelvins(0.5), Tag::Model("less cannot be felt"));
     /// Heat to warm a cubic metre by a kelvin near 90 °F.
     const WATER_HEAT: Constant = Constant::new(
         "heat to warm a cubic metre of water by a kelvin",

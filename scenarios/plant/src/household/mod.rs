@@ -5,6 +5,7 @@ mod customs;
 mod days;
 mod habits;
 mod live;
+mod pour;
 mod recall;
 mod seen;
 mod tell;
@@ -13,7 +14,9 @@ mod tests;
 mod week;
 
 pub use account::{Account, Answer, DayPart, HowMuch, Meddler, Question, Symptom};
+pub use habits::Wish;
 pub use live::week;
+pub use pour::{Pour, meant};
 pub use tell::{account, complaint};
 pub use week::{Drawn, Life, Week};
 
@@ -76,6 +79,7 @@ pub(crate) const SOURCES: &[&[Listed]] = &[
     customs::CONSTANTS,
     days::CONSTANTS,
     live::CONSTANTS,
+    pour::CONSTANTS,
     recall::CONSTANTS,
     seen::CONSTANTS,
     tell::CONSTANTS,

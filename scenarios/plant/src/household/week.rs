@@ -242,3 +242,10 @@ pub struct Week {
     /// A second supply exists.
     pub second_supply: bool,
 }
+
+impl Week {
+    /// Weekday on which the technician rings, 0 for Monday.
+    pub fn weekday(&self) -> u16 {
+        (self.life.weekday + self.lasted.to_days().floor() as u16) % WEEK.get()
+    }
+}

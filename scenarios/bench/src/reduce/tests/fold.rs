@@ -123,6 +123,7 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
         35 => Action::Drain { opening },
         36 => Action::ReliefLever { up: on },
         37 => Action::Wait { minutes: draw.between(-1.0, 30.0) },
+        38 if on => Action::LetThemUse { minutes: draw.between(-1.0, 30.0) },
         38 => Action::WaitForCutOut,
         39 => Action::Thermometer {
             at: match draw.index(6) {

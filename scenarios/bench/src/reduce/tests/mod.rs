@@ -84,6 +84,7 @@ fn job(home: Home, mode: Mode, traps: &[Trap]) -> Job {
         hearsay: crate::Hearsay::HotBurns,
         kit: Kit::EXACT,
         starts_at: Seconds::hours(9.0),
+        weekday: 2,
         limit_minutes: None,
     }
 }

@@ -59,6 +59,86 @@ fn one_that_is_stopped_is_the_shorter_one() {
     assert!(stopped_ones >= 16, "{stopped_ones}");
 }
 
+/// A family of teenagers on a Wednesday from nine: washing machines and showers in the afternoon.
+fn lived_in(home: Home) -> Session {
+    let mut job = job(home, Mode::Solo, &[]);
+    job.home.setting.household = plant::household::HouseholdKind::Teenagers;
+    Session::begin(job)
+}
+
+fn used(outcome: &Outcome) -> Vec<(Seconds, Tap, Went)> {
+    let Shown::DoneWith { sights } = &outcome.shown else { panic!("{outcome:?}") };
+    let told = |sight: &Sight| match sight {
+        Sight::Used { at, tap, went, .. } => Some((*at, *tap, *went)),
+        _ => None,
+    };
+    sights.iter().filter_map(told).collect()
+}
+
+#[test]
+fn people_who_are_let_draw_what_they_mean_to() {
+    let mut session = lived_in(home());
+    let books = |s: &Session| s.home.plant.plumbing.ledger.taps.map(|store| store.mass.get());
+    let before = books(&session);
+    let outcome = session.step(&Action::LetThemUse { minutes: 600.0 });
+    let told = used(&outcome);
+    // Half past four the machine, half past five a shower, at seven the dishes: each within a quarter of an hour.
+    let hours: Vec<f64> = told.iter().map(|(at, ..)| at.to_hours()).collect();
+    assert_eq!(
+        told.iter().map(|(_, tap, _)| *tap).collect::<Vec<_>>(),
+        [Tap::Laundry, Tap::Shower, Tap::Kitchen]
+    );
+    for (hour, meant) in hours.iter().zip([16.6, 17.6, 19.0]) {
+        assert!((hour - meant).abs() < 0.25, "{hour} {meant}");
+    }
+    assert_eq!(
+        told.iter().map(|(.., went)| *went).collect::<Vec<_>>(),
+        [Went::Unfelt, Went::Well, Went::Well]
+    );
+    for tap in [Tap::Laundry, Tap::Shower, Tap::Kitchen] {
+        let ran = books(&session)[tap.index()] - before[tap.index()];
+        assert!(ran > 5.0, "{tap:?} {ran} kg");
+    }
+    assert!(session.home.plant.plumbing.taps.iter().all(|tap| *tap <= 0.0), "a tap left open");
+    // The heater heats again for it, and nothing is drawn while nobody is let.
+    assert!(outcome.noticed.iter().any(|one| matches!(one, Noticed::Click { .. })));
+    let quiet = lived_in(home()).step(&Action::Wait { minutes: 600.0 });
+    assert!(used(&quiet).is_empty());
+}
+
+#[test]
+fn what_people_tell_is_what_the_heater_gives() {
+    let mut off = lived_in(cold_home());
+    let slot = slot(&off, Circuit::Heater);
+    doing(&mut off, &[Action::Breaker { slot, on: false }]);
+    let cold = used(&off.step(&Action::LetThemUse { minutes: 600.0 }));
+    assert!(cold.iter().any(|(.., went)| *went == Went::NeverWarm), "{cold:?}");
+    let mut shut = lived_in(home());
+    doing(&mut shut, &[Action::ColdValve { opening: 0.0 }]);
+    let dry = used(&shut.step(&Action::LetThemUse { minutes: 600.0 }));
+    assert!(dry.len() == 3 && dry.iter().any(|(.., went)| matches!(went, Went::Dry | Went::Spat)), "{dry:?}");
+}
+
+#[test]
+fn living_in_pieces_is_the_whole_and_stops_where_it_is() {
+    let session = lived_in(home());
+    let action = Action::LetThemUse { minutes: 600.0 };
+    let mut waiting = Waiting::begin(&session, &action).unwrap();
+    while waiting.go_on() {}
+    let (ended, outcome) = waiting.end();
+    let (whole, said) = reduce(&session, &action);
+    assert!(same(&ended, &whole) && outcome == said);
+    // In the middle of the shower.
+    let mut waiting = Waiting::begin(&session, &action).unwrap();
+    while waiting.clock() < Seconds::hours(8.7) && waiting.go_on() {}
+    let clock = waiting.clock();
+    let minutes = (clock - session.clock).to_minutes();
+    let (stopped, _) = waiting.stopped().unwrap().end();
+    assert!(same(&stopped, &reduce(&session, &Action::LetThemUse { minutes }).0));
+    assert!((stopped.clock - clock).get().abs() < 1e-6);
+    assert!(stopped.home.plant.plumbing.taps.iter().all(|tap| *tap <= 0.0));
+}
+
 #[test]
 fn what_is_no_wait_does_not_begin() {
     let mut session = solo(home());
