@@ -1,14 +1,19 @@
 //! A long wait on a slow device: the clock runs in turns, a bar shows how far it is, and it can be stopped. What the page
 //! keeps is the shorter wait, and folds to the same again.
 
-use bench::Action;
+use bench::{Action, Session};
+use drill::Order;
 use serde_json::{Value, json};
 use tankwright_tests::browser::{Browser, Hand, Screen};
+use words::{Units, Voice};
 
 use super::work::keep;
 
 /// A heater whose screws are followed closely and whose water boils: the longest that four hours take.
 const SLOWEST: &str = r#"{"seed": 3, "fault": "F48", "heater": "both-50", "mode": "coached"}"#;
+
+/// Nothing heats.
+const COLD: &str = r#"{"seed": 7, "fault": "F09", "heater": "plain-40", "mode": "coached"}"#;
 
 /// Presses Stop as soon as it is there, and notes what the bar shows then.
 const STOP: &str = "
@@ -54,6 +59,28 @@ fn a_long_wait_shows_how_far_it_is_and_can_be_stopped() {
     browser.wait_until("document.querySelector('ol.log > li')");
     assert_eq!(clock(), stopped);
     assert_eq!(minutes(&browser), waited);
+    browser.assert_quiet();
+}
+
+#[test]
+fn people_who_are_let_use_water_say_how_it_was() {
+    let Some(browser) = Browser::open_page(Screen::DESK) else { return };
+    keep(&browser, COLD, "", &[]);
+    browser.go("#/drill");
+    browser.wait_until("document.querySelector('.drill .time')");
+    let list = browser.reach(Hand::Keys, "select:has(option[value='let-them-use minutes=1440.0'])");
+    browser.choose(Hand::Keys, &list, "let-them-use minutes=1440.0");
+    browser.press_at(Hand::Keys, "[data-act='let-them-use minutes=1440.0']");
+    browser.wait_until("localStorage.getItem('tankwright.act.1')");
+    // The page's log says what the same act folds to natively.
+    let drill = drill::make(&Order::read(COLD).unwrap()).unwrap();
+    let mut session = Session::begin(drill.job);
+    let outcome = session.step(&Action::LetThemUse { minutes: 1440.0 });
+    let said = Voice::english(Units::Customary).shown(&outcome.shown);
+    assert!(said.contains("never warm, they say"), "{said}");
+    browser.wait_until("document.querySelector('ol.log > li')");
+    let log = browser.run("return document.querySelector('ol.log > li').textContent;", &[]);
+    assert!(log.as_str().unwrap_or_default().contains(&said), "{log} {said}");
     browser.assert_quiet();
 }
 

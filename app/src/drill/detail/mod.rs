@@ -12,5 +12,6 @@ mod wires;
 
 pub use covers::bare;
 pub use layout::has_detail;
+pub use probes::tip;
 pub use view::Detail;
 pub use wires::colour_of;

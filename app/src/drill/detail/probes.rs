@@ -54,23 +54,30 @@ fn hand(session: &Session, place: Place) -> Option<Html> {
 /// Below this a point has its name under it or beside it, and a lead comes from above.
 const LOW: f64 = 220.0;
 
+/// A lead's tip and what is seen of its cable: the red one round, the black one square, so that no colour is needed.
+pub fn tip(lead: Lead, (x, y): At, (across, down): At, r: f64) -> Html {
+    let (class, round) = match lead {
+        Lead::Red => ("lead red-lead", r),
+        Lead::Black => ("lead black-lead", 0.0),
+    };
+    let side = (2.0 * r).to_string();
+    html! {
+        <g {class}>
+            <path d={format!("M{x} {y}l{across} {down}")} />
+            <rect x={(x - r).to_string()} y={(y - r).to_string()} width={side.clone()} height={side} rx={round.to_string()} />
+        </g>
+    }
+}
+
 /// The leads and the hand.
 #[component]
 pub fn Probes(props: &Props) -> Html {
     let desk = &use_work().desk;
     let lead = |lead: Lead, point: Option<Point>| {
         let (x, y) = find(&props.session, props.place, point?)?;
-        let (class, to) = match lead {
-            Lead::Red => ("lead red-lead", x - 44.0),
-            Lead::Black => ("lead black-lead", x + 44.0),
-        };
-        let from = if y > LOW { y - 52.0 } else { y + 52.0 };
-        Some(html! {
-            <g {class}>
-                <path d={format!("M{x} {y}L{to} {from}")} />
-                <circle cx={x.to_string()} cy={y.to_string()} r="16" />
-            </g>
-        })
+        let across = if lead == Lead::Red { -44.0 } else { 44.0 };
+        let down = if y > LOW { -52.0 } else { 52.0 };
+        Some(tip(lead, (x, y), (across, down), 16.0))
     };
     html! {
         <g aria-hidden="true" class="leads">

@@ -8,6 +8,7 @@ use yew::prelude::*;
 use super::frame::Frame;
 use super::heater::Heater;
 use super::in_line::in_line;
+use super::leads::Leads;
 use super::load_center::LoadCenter;
 use super::people::People;
 use super::pipes::Pipes;
@@ -68,6 +69,7 @@ pub fn Sheet(props: &Props) -> Html {
             if steams(session) {
                 <path class="steam" role="img" aria-label={steam} d={STEAM} transform={format!("translate({} {})", frame.right() + 22.0, frame.relief())} />
             }
+            <Leads session={session.clone()} />
             <People />
         </svg>
     }

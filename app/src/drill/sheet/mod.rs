@@ -6,6 +6,7 @@ pub mod frame;
 mod heater;
 pub mod hot;
 mod in_line;
+mod leads;
 mod load_center;
 mod people;
 mod pipes;

@@ -3,8 +3,9 @@
 use plant::household::{Drawn, Pour, Wish, meant};
 use quantity::{Constant, Seconds, Tag};
 
-use super::senses;
 use super::turn::Turn;
+use super::{scald, senses};
+use crate::shown::Fact;
 use crate::sight::{Sight, Went};
 
 quantity::constants! {
@@ -80,6 +81,10 @@ impl People {
         let Some(pour) = self.pour.take() else { return };
         let drawn = pour.shut(&mut turn.s.home);
         let at = Seconds(drawn.at.get() % Seconds::days(1.0).get());
+        let met = turn.facts.iter().any(|fact| matches!(fact, Fact::HotDischarge { .. }));
+        if drawn.burnt() && !self.dry && !met && !turn.s.me.household_told {
+            scald::met(turn, drawn.hottest);
+        }
         self.seen.push(Sight::Used { at, tap: drawn.tap, ran: drawn.ran, went: self.went(&drawn) });
     }
 

@@ -28,7 +28,7 @@ pub(super) fn watch(turn: &mut Turn) {
     let plant = &turn.s.home.plant;
     let outlet = plant.crown();
     let runs = senses::open_tap(plant);
-    let open = runs.filter(|_| !turn.attended);
+    let open = runs.filter(|_| !turn.attended && !turn.lived);
     let (tap, at_tap) = (open.is_some(), open.map_or(outlet, |tap| plant.tap_temperature(tap)));
     // A weeping seat wets a pipe; only a lifted valve throws water.
     let valve = &plant.plumbing.relief;
@@ -48,13 +48,18 @@ pub(super) fn watch(turn: &mut Turn) {
     if let Some(temperature) = hot
         && !turn.s.me.hot_discharge
     {
-        turn.facts.push(Fact::HotDischarge { temperature });
-        let burn = Exposure::water(temperature, UNWARNED.get()).suffer(likeliest(turn));
-        if burn.degree > Degree::None {
-            turn.harms.push(Harm::Burn(burn));
-        }
+        met(turn, temperature);
     }
     turn.s.me.hot_discharge = hot.is_some();
+}
+
+/// Somebody of the house who was not warned meets water as hot as this.
+pub(super) fn met(turn: &mut Turn, temperature: Temperature) {
+    turn.facts.push(Fact::HotDischarge { temperature });
+    let burn = Exposure::water(temperature, UNWARNED.get()).suffer(likeliest(turn));
+    if burn.degree > Degree::None {
+        turn.harms.push(Harm::Burn(burn));
+    }
 }
 
 /// Who of the household meets it first.

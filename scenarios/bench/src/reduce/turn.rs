@@ -43,6 +43,8 @@ pub(super) struct Turn<'a> {
     pub facts: Vec<Fact>,
     /// Water that runs is watched by the technician himself.
     pub attended: bool,
+    /// Whoever opens a tap stands at it, a hand in the water.
+    pub lived: bool,
     /// Something of the vessel stands open: what runs out of it is the technician's doing.
     pub open: bool,
     /// When a breaker tripped during the act, counted from its start.
@@ -71,6 +73,7 @@ impl<'a> Turn<'a> {
             noticed: Vec::new(),
             facts: Vec::new(),
             attended: false,
+            lived: false,
             open: false,
             tripped_at: None,
             came_on: false,

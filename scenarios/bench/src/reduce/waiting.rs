@@ -86,6 +86,7 @@ impl Course {
     fn go_on(&mut self, turn: &mut Turn) -> bool {
         if let Some(most) = self.goal.piece(turn, self.waited) {
             let piece = self.people.as_mut().map_or(most, |people| people.go(turn, most));
+            turn.lived = self.people.is_some();
             turn.pass(piece);
             self.waited += piece;
             if let Some(people) = &mut self.people {

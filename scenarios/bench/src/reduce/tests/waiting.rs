@@ -3,6 +3,7 @@
 use plant::Tap;
 
 use super::*;
+use crate::person::Harm;
 
 fn same(one: &Session, other: &Session) -> bool {
     serde_json::to_vec(one).unwrap() == serde_json::to_vec(other).unwrap()
@@ -117,6 +118,27 @@ fn what_people_tell_is_what_the_heater_gives() {
     doing(&mut shut, &[Action::ColdValve { opening: 0.0 }]);
     let dry = used(&shut.step(&Action::LetThemUse { minutes: 600.0 }));
     assert!(dry.len() == 3 && dry.iter().any(|(.., went)| matches!(went, Went::Dry | Went::Spat)), "{dry:?}");
+}
+
+/// Water that makes one pull the hand away is met by whoever was not warned; water a little over the label's 120 °F is
+/// what people know of their own taps.
+#[test]
+fn people_let_use_water_have_to_be_warned_of_what_burns() {
+    let at = |fahrenheit: f64, told: bool| {
+        let mut home = home();
+        home.plant.tank = home.plant.tank_at(Temperature::fahrenheit(fahrenheit));
+        home.plant.thermostats.iter_mut().for_each(|one| one.dial = Temperature::fahrenheit(fahrenheit));
+        let mut session = lived_in(home);
+        if told {
+            doing(&mut session, &[Action::TellHousehold]);
+        }
+        let outcome = session.step(&Action::LetThemUse { minutes: 600.0 });
+        let met = has(&outcome, |f| matches!(f, Fact::HotDischarge { .. }));
+        (met, outcome.harms.iter().any(|harm| matches!(harm, Harm::Burn(_))))
+    };
+    assert_eq!(at(125.0, false), (false, false));
+    assert_eq!(at(160.0, false), (true, true));
+    assert_eq!(at(160.0, true), (false, false));
 }
 
 #[test]
