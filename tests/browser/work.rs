@@ -249,7 +249,12 @@ fn stands_at(action: &Action) -> Option<Place> {
         Action::ReliefLever { .. } => Place::Relief,
         Action::Drain { .. } => Place::Drain,
         Action::Tap { .. } | Action::Bucket { .. } => Place::Taps,
-        Action::Replace { .. } => Place::Van,
+        Action::Replace { .. }
+        | Action::PartPipes
+        | Action::CarryOut { .. }
+        | Action::SetHeater { .. }
+        | Action::JoinPipes { .. }
+        | Action::ReuseRelief => Place::Van,
         _ => return None,
     })
 }

@@ -11,7 +11,7 @@ use quantity::Draw;
 const ACTS: usize = 200;
 
 /// Acts as files have them. What stands between `<` and `>` is drawn.
-const ALPHABET: [&str; 57] = [
+const ALPHABET: [&str; 61] = [
     r#"{"do":"ask","question":"how-much"}"#,
     r#"{"do":"tell-household"}"#,
     r#"{"do":"read","what":"plate"}"#,
@@ -66,7 +66,11 @@ const ALPHABET: [&str; 57] = [
     r#"{"do":"gauge","on":<flag>}"#,
     r#"{"do":"replace","part":{"kind":"element","level":"<level>","rating":{"watts":4500,"volts":240},"seat_cleaned":<flag>}}"#,
     r#"{"do":"replace","part":{"kind":"thermostat","level":"<level>"}}"#,
-    r#"{"do":"replace","part":{"kind":"heater","nominal":"50 gal","rating":{"watts":4500,"volts":240}}}"#,
+    r#"{"do":"part-pipes"}"#,
+    r#"{"do":"carry-out","helped":true}"#,
+    r#"{"do":"set-heater","nominal":"50 gal","rating":{"watts":4500,"volts":240}}"#,
+    r#"{"do":"join-pipes","dielectric":true}"#,
+    r#"{"do":"reuse-relief"}"#,
     r#"{"do":"replace","part":{"kind":"relief-valve","opens_at":"150 psi"}}"#,
     r#"{"do":"finding","fault":"<fault>","evidence":[1,2,3]}"#,
 ];

@@ -161,6 +161,8 @@ impl Known {
                 self.wet.insert(*fitting, false);
             }
             Action::Replace { part } => self.changed(part),
+            Action::SetHeater { .. } => self.set_heater(),
+            Action::JoinPipes { dielectric } => self.found.dielectric = Some(*dielectric),
             _ => {}
         }
     }
@@ -174,18 +176,24 @@ impl Known {
             }
             NewPart::Limit => self.buttons = [Some(false); 2],
             NewPart::ExpansionTank { .. } => self.expansion = Some(true),
-            NewPart::Heater { .. } => {
-                self.plate = None;
-                self.stamps = [None; 2];
-                self.dials = [None; 2];
-                self.buttons = [None; 2];
-                self.charred.clear();
-                self.wet.clear();
-                self.found.streak = false;
-                self.found.soot = None;
+            NewPart::ReliefValve { .. } => {
+                self.found.discharge = None;
+                self.found.lime = false;
             }
             _ => {}
         }
+    }
+
+    /// What was seen of the old heater is out of the house with it.
+    fn set_heater(&mut self) {
+        self.plate = None;
+        self.stamps = [None; 2];
+        self.dials = [None; 2];
+        self.buttons = [None; 2];
+        self.charred.clear();
+        self.wet.clear();
+        self.found.streak = false;
+        self.found.soot = None;
     }
 
     /// A dial as last seen.

@@ -1,6 +1,8 @@
 //! The cautions that the riskiest acts carry, and parts with their numbers.
 
 use bench::{Action, Cover, MeterFunction, NewPart};
+use plant::heater::Rating;
+use quantity::Volume;
 
 use super::voice::{filled_in, say};
 use super::{Label, text};
@@ -24,9 +26,6 @@ pub fn part_option(part: &NewPart, units: Units) -> String {
             let fills = [("volume", volume.into()), ("charge", charge.into())];
             filled_in(units, "kit-option-expansion-tank", &fills)
         }
-        NewPart::Heater { nominal, rating } => {
-            format!("{}, {}", units::size(*nominal, units), say(units, |voice| voice.rating(*rating)))
-        }
         NewPart::Regulator { set } => units.words().pressure(*set),
         NewPart::MixingValve { set } => units.words().temperature(*set),
         NewPart::Anode { metal } => text(&format!("anode-{metal}")),
@@ -46,6 +45,11 @@ pub fn part_option(part: &NewPart, units: Units) -> String {
         | NewPart::Connectors
         | NewPart::DipTube => super::THE_ONE.to_string(),
     }
+}
+
+/// A new heater's numbers.
+pub fn heater_option(nominal: Volume, rating: Rating, units: Units) -> String {
+    format!("{}, {}", units::size(nominal, units), say(units, |voice| voice.rating(rating)))
 }
 
 const fn seat(cleaned: bool) -> Label {

@@ -12,7 +12,7 @@ mod place;
 mod sheet;
 mod voice;
 
-pub use act::{act_caution, part_option};
+pub use act::{act_caution, heater_option, part_option};
 pub use bench::*;
 pub use fit::*;
 pub use label::Label;

@@ -72,6 +72,13 @@ labels! {
     SAMPLE_HOT = "do-sample-hot";
     SAMPLE_COLD = "do-sample-cold";
     LOOK_AT_ANODE = "do-look-at-anode";
+    CHANGE_HEATER = "do-change-heater";
+    PART_PIPES = "do-part-pipes";
+    CARRY_HELPED = "do-carry-helped";
+    CARRY_ALONE = "do-carry-alone";
+    JOIN_DIELECTRIC = "do-join-dielectric";
+    JOIN_BARE = "do-join-bare";
+    REUSE_RELIEF = "do-reuse-relief";
     STOPS = "do-stops";
     TANK_CHARGE = "do-tank-charge";
     FEEL_RELIEF_PIPE = "do-feel-relief-pipe";

@@ -121,6 +121,20 @@ impl Voice {
             Action::ReadGauge => self.text("act-read-gauge"),
             Action::TankCharge => self.text("act-tank-charge"),
             Action::Replace { part } => say("act-replace", &[("part", self.new_part(part).into())]),
+            Action::PartPipes => self.text("act-part-pipes"),
+            Action::CarryOut { helped } => toggle("carry", *helped),
+            Action::SetHeater { nominal, rating } => {
+                let heater = self.filled(
+                    "part-with",
+                    &[
+                        ("part", self.part_kind(plant::fault::PartKind::Heater).into()),
+                        ("detail", format!("{}, {}", u.volume(*nominal), self.rating(*rating)).into()),
+                    ],
+                );
+                say("act-replace", &[("part", heater.into())])
+            }
+            Action::JoinPipes { dielectric } => toggle("join", *dielectric),
+            Action::ReuseRelief => self.text("act-reuse-relief"),
             Action::Finding { fault, .. } => {
                 let fault = fault.map_or_else(|| self.text("fault-none"), |f| self.fault(f));
                 say("act-finding", &[("fault", fault.into())])

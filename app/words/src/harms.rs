@@ -69,6 +69,7 @@ impl Voice {
             Harm::JointOverheated { power, seconds } => {
                 say("harm-joint", &[("power", u.watts(*power).into()), ("time", u.duration(*seconds).into())])
             }
+            Harm::Strain { mass } => say("harm-strain", &[("mass", u.mass(*mass).into())]),
             Harm::TankLukewarm { temperature } => {
                 say("harm-lukewarm", &[("temperature", u.temperature(*temperature).into())])
             }
@@ -91,6 +92,7 @@ impl Voice {
             Harm::Steam { .. } => "steam",
             Harm::Overpressure { .. } => "overpressure",
             Harm::JointOverheated { .. } => "joint",
+            Harm::Strain { .. } => "strain",
             Harm::TankLukewarm { .. } => "lukewarm",
         };
         self.text(&format!("caution-{kind}"))
@@ -169,6 +171,7 @@ mod tests {
             Harm::Overpressure { pressure: Pressure::psi(180.0), working: Pressure::psi(150.0) },
             Harm::JointOverheated { power: Watts(302.0), seconds: Seconds(600.0) },
             Harm::TankLukewarm { temperature: Temperature::celsius(38.0) },
+            Harm::Strain { mass: quantity::Kilograms(55.0) },
         ]);
         let voice = Voice::english(Units::Customary);
         for harm in &all {

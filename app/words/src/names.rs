@@ -140,9 +140,6 @@ impl Voice {
             NewPart::ExpansionTank { volume, charge } => {
                 format!("{}, {}", u.volume(*volume), u.pressure(*charge))
             }
-            NewPart::Heater { nominal, rating } => {
-                format!("{}, {}", u.volume(*nominal), self.rating(*rating))
-            }
             NewPart::Thermostat { .. }
             | NewPart::Limit
             | NewPart::TimeSwitch

@@ -134,6 +134,8 @@ impl Voice {
                 say("refused-tank-not-drained", "percent", Fill::Count((below * 100.0).round()))
             }
             Refusal::UnderPressure => self.text("refused-under-pressure"),
+            Refusal::PipesOn => self.text("refused-pipes-on"),
+            Refusal::HeaterStands => self.text("refused-heater-stands"),
             Refusal::NoGauge => self.text("refused-no-gauge"),
             Refusal::NoFlow => self.text("refused-no-flow"),
             Refusal::NothingToReach => self.text("refused-nothing-to-reach"),

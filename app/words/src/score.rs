@@ -40,6 +40,7 @@ impl Voice {
     fn detail(&self, detail: &Detail, rule: RuleId) -> String {
         match detail {
             Detail::Plain => String::new(),
+            Detail::Part { part, cost } if *cost <= 0.0 => self.part_kind(*part),
             Detail::Part { part, cost } => format!("{}, ${cost:.0}", self.part_kind(*part)),
             Detail::Alive { faults } => {
                 let names: Vec<String> = faults.iter().map(|f| self.fault(*f)).collect();

@@ -1,6 +1,9 @@
 //! Quantities as people read them.
 
-use quantity::{Amps, Flow, Kelvins, Ohms, Pressure, Seconds, Temperature, Volts, Volume, Watts};
+use quantity::{Amps, Flow, Kelvins, Kilograms, Ohms, Pressure, Seconds, Temperature, Volts, Volume, Watts};
+
+/// A pound in kilograms, by definition.
+const POUND: f64 = 0.453_592_37;
 
 /// Which units are shown. Computation never sees this.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
@@ -51,6 +54,13 @@ impl Units {
         match self {
             Self::Customary => format!("{} gal", whole(v.to_gallons())),
             Self::Si => format!("{} L", whole(v.to_litres())),
+        }
+    }
+    /// A mass.
+    pub fn mass(self, m: Kilograms) -> String {
+        match self {
+            Self::Customary => format!("{} lb", whole(m.get() / POUND)),
+            Self::Si => format!("{} kg", whole(m.get())),
         }
     }
     /// A flow.

@@ -1,6 +1,7 @@
 //! Everything a technician can do. This is also the alphabet of attempt files.
 
 use plant::fault::{Advice, FaultId};
+use plant::heater::Rating;
 use plant::{End, Level, Place, Point, Screw, Stab, Tap};
 use quantity::{Temperature, Volume};
 use serde::{Deserialize, Serialize};
@@ -307,6 +308,27 @@ pub enum Action {
         /// The new part.
         part: NewPart,
     },
+    /// Undo both pipes at the nipples on top of the heater.
+    PartPipes,
+    /// Carry the old heater out: drained, its pipes and leads off.
+    CarryOut {
+        /// Somebody takes the other end.
+        helped: bool,
+    },
+    /// Set a new heater from the van in its place. It comes with its nipples, without a relief valve.
+    SetHeater {
+        /// Nominal storage.
+        nominal: Volume,
+        /// Rating of its elements.
+        rating: Rating,
+    },
+    /// Put both pipes on the nipples.
+    JoinPipes {
+        /// Through dielectric fittings.
+        dielectric: bool,
+    },
+    /// Put the old relief valve with its old pipe into the new heater's port.
+    ReuseRelief,
     /// Write down what is wrong, and on what evidence.
     Finding {
         /// The one thing wrong; `None` for nothing wrong.

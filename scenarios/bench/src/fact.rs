@@ -48,6 +48,11 @@ pub enum Fact {
         /// Cost in dollars, part and nothing else.
         cost: f64,
     },
+    /// Something was put in as it must not be: bare steel on copper, a relief valve that served before.
+    PutInAmiss {
+        /// At which part.
+        part: PartKind,
+    },
     /// A part was changed or a joint made again before any finding was written down.
     RepairedWithoutFinding,
     /// A piece of metal was shown to be a ground: by a live leg against it, or by continuity to the panel.

@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 96] = [
+pub const TABLE: [Constant; 100] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -107,7 +107,11 @@ pub const TABLE: [Constant; 96] = [
     usual("answer", 1.0),
     usual("ventilate", 3.0),
     usual("thaw", 30.0),
-    usual("heater", 150.0),
+    usual("part-pipes", 15.0),
+    usual("carry-out", 20.0),
+    usual("set-heater", 40.0),
+    usual("join-pipes", 35.0),
+    usual("reuse-relief", 10.0),
     usual("finding", 2.0),
     usual("advise", 2.0),
     usual("report", 1.0),
@@ -142,7 +146,6 @@ pub const fn part_name(part: &NewPart) -> &'static str {
         NewPart::Gasket { .. } => "gasket",
         NewPart::ReliefValve { .. } => "relief-valve",
         NewPart::ExpansionTank { .. } => "expansion-tank",
-        NewPart::Heater { .. } => "heater",
     }
 }
 
@@ -221,6 +224,11 @@ pub fn name(action: &Action) -> &'static str {
         Action::ReadGauge => "read-gauge",
         Action::TankCharge => "tank-charge",
         Action::Replace { part } => part_name(part),
+        Action::PartPipes => "part-pipes",
+        Action::CarryOut { .. } => "carry-out",
+        Action::SetHeater { .. } => "set-heater",
+        Action::JoinPipes { .. } => "join-pipes",
+        Action::ReuseRelief => "reuse-relief",
         Action::Finding { .. } => "finding",
         Action::Advise { .. } => "advise",
         Action::Report { .. } => "report",

@@ -39,6 +39,14 @@ pub const TABLE: [Constant; 25] = [
 
 /// What a part costs, in dollars.
 pub fn of(part: &NewPart) -> f64 {
-    let name = crate::minutes::part_name(part);
+    named(crate::minutes::part_name(part))
+}
+
+/// What a whole heater costs, in dollars.
+pub fn heater() -> f64 {
+    named("heater")
+}
+
+fn named(name: &str) -> f64 {
     TABLE.iter().find(|entry| entry.name == name).map_or(0.0, Constant::get)
 }

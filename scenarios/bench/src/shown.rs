@@ -246,6 +246,10 @@ pub enum Refusal {
     },
     /// Pressure still on the tank.
     UnderPressure,
+    /// The pipes are on the heater.
+    PipesOn,
+    /// A heater stands there.
+    HeaterStands,
     /// The gauge is not on.
     NoGauge,
     /// No water comes from that tap.

@@ -202,6 +202,12 @@ pub enum Sight {
         /// They are dielectric.
         there: bool,
     },
+    /// The pipes are off the heater's nipples.
+    PipesOff,
+    /// No relief valve is in its port.
+    OpenPort,
+    /// No heater stands there.
+    NoHeater,
     /// A pan under the heater.
     Pan {
         /// There is one.

@@ -274,13 +274,6 @@ pub enum NewPart {
     ReturnCheck,
     /// A timer for the pump of a loop, set to the hours the house uses.
     PumpTimer,
-    /// A whole heater.
-    Heater {
-        /// Nominal storage.
-        nominal: Volume,
-        /// Rating of its elements.
-        rating: Rating,
-    },
 }
 
 impl NewPart {
@@ -315,7 +308,6 @@ impl NewPart {
             Self::PipeClips => PartKind::PipeClips,
             Self::ReturnCheck => PartKind::ReturnCheck,
             Self::PumpTimer => PartKind::PumpTimer,
-            Self::Heater { .. } => PartKind::Heater,
         }
     }
 }

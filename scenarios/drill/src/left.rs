@@ -37,6 +37,6 @@ fn locked_off(plant: &Plant) -> bool {
 /// shell, gaskets, nipples, drain valve, hot line.
 fn dry(plant: &Plant) -> bool {
     let plumbing = &plant.plumbing;
-    let leaks = plant.leaks().into_the_house().get() > 0.0;
+    let leaks = plant.leaks().into_the_house().get() > 0.0 || plumbing.is_open_on_top();
     (!leaks || plumbing.cold_valve <= 0.0) && (plumbing.drain_valve <= 0.0 || plumbing.hose)
 }

@@ -62,6 +62,8 @@ pub enum RuleId {
     EnergisedOpen,
     /// A wire was landed on a screw not its own.
     Miswired,
+    /// A heater was carried by one alone.
+    LiftedAlone,
     /// Scalding water ran with nothing to keep people clear.
     HotDischarge,
     /// Left with water that scalds.
@@ -94,6 +96,8 @@ pub enum RuleId {
     ChangedInVain,
     /// A part that does not match the plate was fitted.
     WrongRating,
+    /// Something was put in as it must not be.
+    PutInAmiss,
     /// An element was burnt out in air.
     BurntElement,
     /// A joint was left without its torque.
@@ -162,6 +166,7 @@ impl RuleId {
         Self::SomebodyReset,
         Self::EnergisedOpen,
         Self::Miswired,
+        Self::LiftedAlone,
         Self::HotDischarge,
         Self::LeftHot,
         Self::NoFinding,
@@ -178,6 +183,7 @@ impl RuleId {
         Self::CuredByLuck,
         Self::ChangedInVain,
         Self::WrongRating,
+        Self::PutInAmiss,
         Self::BurntElement,
         Self::Untorqued,
         Self::WiresOff,

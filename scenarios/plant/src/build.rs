@@ -148,6 +148,7 @@ fn plumbing(setting: Setting) -> Plumbing {
         drain_grit: 0.0,
         drain_drip: 0.0,
         nipple_leak: 0.0,
+        stand: crate::Stand::Piped,
         hot_leak: 0.0,
         relief: ReliefValve::sound(RELIEF.get().0, RELIEF.get().1),
         expansion: None,

@@ -99,9 +99,9 @@ impl Home {
     }
 
     /// A new part in its place, fitted as it should be, ends what sat on the old one. A new relief valve gets a new pipe
-    /// where the old one was capped.
+    /// where the old one was capped. A new heater comes without a relief valve.
     pub fn renewed(&mut self, part: PartKind) {
-        let is = |one: PartKind| part == one || part == PartKind::Heater;
+        let is = |one: PartKind| part == one || (part == PartKind::Heater && one != PartKind::ReliefValve);
         if is(PartKind::ReliefValve) {
             self.plant.plumbing.relief.blocked = false;
             if self.installation.discharge == Discharge::Capped {
@@ -185,7 +185,8 @@ mod tests {
                 let relief = home.plant.plumbing.relief.blocked;
                 !relief && home.installation == house(heater).installation
             };
-            assert!(gone(part) && gone(PartKind::Heater) && !gone(PartKind::DipTube), "{heater} {one:?}");
+            let with_heater = gone(PartKind::Heater) == (part != PartKind::ReliefValve);
+            assert!(gone(part) && with_heater && !gone(PartKind::DipTube), "{heater} {one:?}");
         }
     }
 

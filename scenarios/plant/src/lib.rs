@@ -44,6 +44,6 @@ pub use state::Plant;
 pub use supply::{Breaker, Circuit, Handle, Panel, Service, ServiceKind, Stab};
 pub use waterworks::{
     Anode, AnodeMetal, DipTube, ExpansionTank, Fixture, HeatTraps, Ledger, MixingValve, Plumbing,
-    Recirculation, Regulator, ReliefValve, Store, Tap, Vessel,
+    Recirculation, Regulator, ReliefValve, Stand, Store, Tap, Vessel,
 };
 pub use wire::Wire;

@@ -561,8 +561,7 @@ impl Visit {
             self.acts(longer(by_the_book::drain(), plate.nominal));
         }
         for part in parts {
-            let part = by_the_book::part(*part, &plate, rating, main);
-            self.act(Action::Replace { part });
+            self.acts(by_the_book::change(*part, &plate, rating, main));
         }
         if wet {
             self.acts(longer(by_the_book::refill(), plate.nominal));

@@ -1,8 +1,8 @@
 //! Tank shell corroded through.
 //! Trade sheet, section 9, F03: common practice, no source; nothing computed.
 
-use bench::{Action, Fitting, Helper, Licence, Sight};
-use drill::Order;
+use bench::{Action, Fitting, Helper, Licence, Shown, Sight};
+use drill::{Cure, Order, RuleId};
 use plant::Screw::{Ja, Jb};
 use plant::fault::{FaultId, PartKind};
 use plant::{Level, Place};
@@ -57,7 +57,7 @@ pub fn perfect() -> Work {
     // The cold valve is shut already.
     work.acts(drain().into_iter().skip(1));
     work.fits(PartKind::Heater);
-    work.acts(refill());
+    work.acts(refill_new());
     work.proves(18.75);
     work.acts(hand_over());
     work
@@ -66,6 +66,34 @@ pub fn perfect() -> Work {
 #[test]
 fn a_new_tank_cures() {
     perfect().cured();
+}
+
+/// Carried by one alone, copper on bare steel, the old relief valve in the new tank: each costs, and it works all the same.
+#[test]
+fn what_is_put_in_amiss_is_charged() {
+    let mut work = Work::at(&leaking(Licence::Plumber));
+    found(&mut work);
+    work.act(Action::AgreeCost);
+    work.acts(drain().into_iter().skip(1));
+    let plate = work.session.home.plant.plate;
+    for act in change_heater(&plate) {
+        let slip = match act {
+            Action::CarryOut { .. } => Action::CarryOut { helped: false },
+            Action::JoinPipes { .. } => Action::JoinPipes { dielectric: false },
+            Action::Replace { .. } => Action::ReuseRelief,
+            other => other,
+        };
+        let shown = work.session.step(&slip).shown;
+        assert!(!matches!(shown, Shown::Refused { .. }), "{slip:?}: {shown:?}");
+    }
+    work.acts(refill_new());
+    work.proves(18.75);
+    work.acts(hand_over());
+    let verdict = work.verdict();
+    assert_eq!(verdict.cure, Cure::Cured);
+    assert_eq!(verdict.lost(RuleId::PutInAmiss), 12.0);
+    let lines: Vec<RuleId> = verdict.score.lines.iter().map(|line| line.rule).collect();
+    assert_eq!(lines, [RuleId::LiftedAlone, RuleId::PutInAmiss, RuleId::PutInAmiss]);
 }
 
 #[test]

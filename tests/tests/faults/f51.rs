@@ -25,7 +25,8 @@ fn the_right_part_cures() {
     perfect().cured();
 }
 
+/// It comes with a drain valve of its own.
 #[test]
-fn a_new_heater_is_not_needed() {
-    assert_in_vain(&order(FaultId::F51, NUMBERS));
+fn a_new_heater_is_dear() {
+    assert_dear(&order(FaultId::F51, NUMBERS));
 }

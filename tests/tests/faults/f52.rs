@@ -25,7 +25,8 @@ fn the_right_part_cures() {
     perfect().cured();
 }
 
+/// It comes with nipples of its own.
 #[test]
-fn a_new_heater_does_not() {
-    assert_in_vain(&order(FaultId::F52, NUMBERS));
+fn a_new_heater_is_dear() {
+    assert_dear(&order(FaultId::F52, NUMBERS));
 }

@@ -44,7 +44,8 @@ fn the_right_part_cures() {
     perfect().cured();
 }
 
+/// It comes with nipples of its own.
 #[test]
 fn a_new_heater_is_dear() {
-    assert_in_vain(&order(FaultId::F58, NUMBERS));
+    assert_dear(&order(FaultId::F58, NUMBERS));
 }

@@ -49,7 +49,7 @@ pub fn changed_in_error(order: &Order) -> (Work, Verdict) {
     // Water that comes from elsewhere, as through a fixture, may still spill: that is part of the error.
     work.forces(kind);
     if opens {
-        work.acts(longer(by_the_book::refill()));
+        work.acts(longer(by_the_book::refill_after(kind)));
     }
     if kind == PartKind::Breaker {
         work.act(by_the_book::close_panel());
@@ -85,6 +85,15 @@ pub fn has_what_tempts(drill: &Drill) -> bool {
 pub fn assert_in_vain(order: &Order) -> Work {
     let (work, verdict) = changed_in_error(order);
     assert!(matches!(verdict.cure, Cure::NotCured { .. }), "{:?}", verdict.cure);
+    assert!(verdict.lost(RuleId::ChangedInVain) > 0.0, "{:#?}", verdict.score.lines);
+    work
+}
+
+/// Another part serves as well, for more money than was needed.
+#[track_caller]
+pub fn assert_dear(order: &Order) -> Work {
+    let (work, verdict) = changed_in_error(order);
+    assert!(verdict.cure.is_right(), "{:?}", verdict.cure);
     assert!(verdict.lost(RuleId::ChangedInVain) > 0.0, "{:#?}", verdict.score.lines);
     work
 }

@@ -227,12 +227,13 @@ fn in_any_house_the_wrong_part_is_in_vain() {
         let (work, verdict) = in_vain::changed_in_error(&order);
         let name = format!("{fault} {:?} in {heater}", work.drill.fault.parameters);
         assert!(verdict.lost(RuleId::ChangedInVain) > 0.0, "{name}: {:#?}", verdict.score.lines);
-        // A whole new heater brings a new gasket and a new rod with it; a new thermostat comes set to 120 °F, which is
+        // A whole new heater brings gasket and rod, nipples and drain valve of its own with it; a new thermostat comes set to 120 °F, which is
         // all there is to set where it is the only one.
         let only = !work.drill.job.home.plant.plate.has(plant::Level::Lower);
         assert_eq!(
             verdict.cure.is_right(),
-            matches!(fault, FaultId::F50 | FaultId::F56) || (only && fault == FaultId::F34),
+            matches!(fault, FaultId::F50 | FaultId::F51 | FaultId::F52 | FaultId::F56 | FaultId::F58)
+                || (only && fault == FaultId::F34),
             "{name}: {:?}",
             verdict.cure
         );

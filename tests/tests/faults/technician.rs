@@ -4,7 +4,7 @@
 use bench::{Action, Clamped, Cover, KnownSource, MeterFunction, NewPart, Probe};
 use plant::fault::PartKind;
 use plant::heater::Plate;
-use plant::{End, Level, Place, Point, Screw, Tap, Wire};
+use plant::{End, Layout, Level, Place, Point, Screw, Tap, Wire};
 use quantity::{Amps, Pressure, Temperature, Volume};
 
 /// Both dials to 120 °F (3.2, published: two owner's manuals).
@@ -205,8 +205,51 @@ pub fn hand_over() -> Vec<Action> {
     ]
 }
 
+/// The same after a whole heater was changed: its drain is shut, and no hose is on it.
+pub fn refill_new() -> Vec<Action> {
+    let mut acts = refill();
+    acts.retain(|act| !matches!(act, Action::Drain { .. } | Action::Hose { .. }));
+    acts
+}
+
+/// The right one of the two, by what was changed.
+pub fn refill_after(kind: PartKind) -> Vec<Action> {
+    if kind == PartKind::Heater { refill_new() } else { refill() }
+}
+
+/// The leads of a heater at the splices in its junction box.
+fn leads(layout: Layout) -> impl Iterator<Item = End> {
+    let ends = Wire::ALL.iter().filter(move |wire| layout.has_lead(**wire) && !wire.is_cable());
+    ends.flat_map(|wire| [0, 1].map(|side| End { wire: *wire, side }))
+        .filter(|end| end.home().place() == Place::JunctionBox)
+}
+
+/// A whole heater changed, drained and dead (10.14): leads and pipes off, carried out by two, the new one set and piped
+/// through dielectric nipples, a new relief valve in it, its leads landed and torqued.
+pub fn change_heater(plate: &Plate) -> Vec<Action> {
+    let mut acts: Vec<Action> = leads(plate.layout).map(|end| Action::Lift { end }).collect();
+    acts.extend([
+        Action::PartPipes,
+        Action::CarryOut { helped: true },
+        Action::SetHeater { nominal: plate.nominal, rating: plate.element },
+        Action::JoinPipes { dielectric: true },
+        Action::Replace { part: NewPart::ReliefValve { opens_at: plate.working_pressure } },
+    ]);
+    let land = |end: End| Action::Land { end, screw: end.home(), torqued: true };
+    acts.extend(leads(plate.layout).map(land));
+    acts
+}
+
+/// What is done to change a part.
+pub fn change(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> Vec<Action> {
+    match kind {
+        PartKind::Heater => change_heater(plate),
+        _ => vec![Action::Replace { part: part(kind, plate, breaker, main) }],
+    }
+}
+
 /// A part that belongs on a plate, from the van.
-pub fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> NewPart {
+fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> NewPart {
     let (rating, seat_cleaned) = (plate.element, true);
     let element = |level| NewPart::Element { level, rating, seat_cleaned };
     match kind {
@@ -238,13 +281,13 @@ pub fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> New
         PartKind::PipeClips => NewPart::PipeClips,
         PartKind::ReturnCheck => NewPart::ReturnCheck,
         PartKind::PumpTimer => NewPart::PumpTimer,
-        PartKind::Heater => NewPart::Heater { nominal: plate.nominal, rating },
+        PartKind::Heater => panic!("a heater is changed act by act"),
     }
 }
 
 /// Screws that a change puts hands on, heater side.
 pub fn handled(kind: PartKind) -> &'static [Screw] {
-    use Screw::{D1, D2, H1, H2, H3, H4, Ja, Jb, K1, K2, K3, K4, LEa, LEb, U1, U2, U4, UEa, UEb};
+    use Screw::{D1, D2, H1, H2, H3, H4, Ja, Jb, Jc, Jd, K1, K2, K3, K4, LEa, LEb, U1, U2, U4, UEa, UEb};
     match kind {
         PartKind::UpperElement | PartKind::UpperGasket => &[UEa, UEb],
         PartKind::LowerElement | PartKind::LowerGasket => &[LEa, LEb],
@@ -252,7 +295,7 @@ pub fn handled(kind: PartKind) -> &'static [Screw] {
         PartKind::LowerThermostat => &[D1, D2],
         PartKind::Limit => &[H1, H2, H3, H4],
         PartKind::Board => &[K1, K2, K3, K4],
-        PartKind::Heater => &[Ja, Jb],
+        PartKind::Heater => &[Ja, Jb, Jc, Jd],
         _ => &[],
     }
 }

@@ -3,7 +3,7 @@
 use std::fmt::Debug;
 
 use bench::person::Harm;
-use bench::{Action, Bucket, Helper, Licence, Mode, NewPart, Outcome, Probe, Session, Shown, Sight};
+use bench::{Action, Bucket, Helper, Licence, Mode, Outcome, Probe, Session, Shown, Sight};
 use drill::cure::{self, Cure};
 use drill::{Account, Attempt, Drill, Order, Rubric, RuleId, Score, Wanted};
 use plant::climate::Climate;
@@ -129,23 +129,24 @@ impl Work {
     /// Fits the part of this kind that belongs here.
     #[track_caller]
     pub fn fits(&mut self, kind: PartKind) -> Outcome {
-        let part = self.part(kind);
-        self.act(Action::Replace { part })
+        let acts = self.change(kind).into_iter().map(|act| self.act(act));
+        acts.last().unwrap()
     }
 
-    /// The part of this kind that belongs here.
-    fn part(&self, kind: PartKind) -> NewPart {
+    /// What changes the part of this kind for the one that belongs here.
+    fn change(&self, kind: PartKind) -> Vec<Action> {
         let plant = &self.drill.job.home.plant;
         let breaker = plant.panel.feeding(Circuit::Heater).map_or(Amps(30.0), |b| b.rating);
-        by_the_book::part(kind, &plant.plate, breaker, plant.plumbing.main)
+        by_the_book::change(kind, &plant.plate, breaker, plant.plumbing.main)
     }
 
     /// Fits it whatever spills: only a refusal would be wrong.
     #[track_caller]
     pub fn forces(&mut self, kind: PartKind) {
-        let part = self.part(kind);
-        let shown = self.session.step(&Action::Replace { part }).shown;
-        assert!(!matches!(shown, Shown::Refused { .. } | Shown::Stopped { .. }), "{shown:?}");
+        for act in self.change(kind) {
+            let shown = self.session.step(&act).shown;
+            assert!(!matches!(shown, Shown::Refused { .. } | Shown::Stopped { .. }), "{act:?}: {shown:?}");
+        }
     }
 
     /// Presses the button, running hot water off until it latches.
@@ -284,7 +285,7 @@ impl Work {
     pub fn fits_drained(&mut self, kind: PartKind) {
         self.acts(by_the_book::drain());
         self.fits(kind);
-        self.acts(by_the_book::refill());
+        self.acts(by_the_book::refill_after(kind));
     }
 
     /// Both compartments open, junction box open, gloves and eye protection on, household told.

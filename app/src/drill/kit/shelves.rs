@@ -1,6 +1,7 @@
 //! The van's shelves: every part, with the ratings there are. The wrong one can be taken.
 
 use bench::{Action, NewPart};
+use plant::fault::PartKind;
 use plant::heater::Rating;
 use plant::{AnodeMetal, Layout, Level, Tap};
 use quantity::{Amps, Pressure, Temperature, Volts, Volume, Watts};
@@ -61,11 +62,14 @@ pub fn VanShelves(props: &Props) -> Html {
         })
         .collect();
     let any = Action::Replace { part: NewPart::Limit };
+    let caution = text::act_caution(&any).map(AttrValue::from);
+    let exchange = exchange(units);
     html! {
         <div class="shelves">
             <p>{ text::cost(props.session.me.cost) }</p>
             <WordsHere texts={offers.iter().map(Offer::label).collect::<Vec<_>>()} />
-            <Offers {offers} caution={text::act_caution(&any).map(AttrValue::from)} />
+            <Offers {offers} caution={caution.clone()} />
+            <Offers title={text::CHANGE_HEATER} offers={exchange} {caution} />
         </div>
     }
 }
@@ -134,25 +138,36 @@ fn shelves(layout: Layout) -> Vec<Vec<NewPart>> {
             })
             .collect(),
     );
-    all.push(
-        HEATERS
-            .iter()
-            .flat_map(|&v| {
-                ELEMENTS.map(|one| NewPart::Heater { nominal: Volume::gallons(v), rating: rating(one) })
-            })
-            .collect(),
-    );
     all
+}
+
+/// Changing the whole heater, act by act.
+fn exchange(units: Units) -> Vec<Offer> {
+    let new = HEATERS.iter().flat_map(|&v| {
+        ELEMENTS.map(|one| {
+            let (nominal, rating) = (Volume::gallons(v), rating(one));
+            (text::heater_option(nominal, rating, units), Action::SetHeater { nominal, rating })
+        })
+    });
+    vec![
+        Offer::plain(Action::PartPipes, text::PART_PIPES),
+        Offer::plain(Action::CarryOut { helped: true }, text::CARRY_HELPED),
+        Offer::plain(Action::CarryOut { helped: false }, text::CARRY_ALONE),
+        Offer::plain(Action::JoinPipes { dielectric: true }, text::JOIN_DIELECTRIC),
+        Offer::plain(Action::JoinPipes { dielectric: false }, text::JOIN_BARE),
+        Offer::plain(Action::ReuseRelief, text::REUSE_RELIEF),
+        Offer::choose(text::capital(&text::part_kind(PartKind::Heater)), text::FIT, new),
+    ]
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use plant::fault::PartKind;
 
+    /// A heater stands among the acts of its change.
     #[test]
     fn every_kind_of_part_is_on_a_shelf() {
-        for kind in PartKind::ALL {
+        for kind in PartKind::ALL.iter().filter(|kind| **kind != PartKind::Heater) {
             let all = shelves(Layout::NonSimultaneous);
             assert!(all.iter().flatten().any(|part| part.kind() == *kind), "{kind}");
         }

@@ -4,7 +4,9 @@
 //! severity is computed from its numbers, never stored beside them.
 
 use plant::Level;
-use quantity::{Amps, Constant, Joules, Ohms, Pressure, Seconds, Tag, Temperature, Volts, Volume, Watts};
+use quantity::{
+    Amps, Constant, Joules, Kilograms, Ohms, Pressure, Seconds, Tag, Temperature, Volts, Volume, Watts,
+};
 use serde::{Deserialize, Serialize};
 
 use super::body::Settled;
@@ -154,6 +156,11 @@ pub enum Harm {
         /// How long it went on.
         seconds: Seconds,
     },
+    /// A back strained: too much lifted alone.
+    Strain {
+        /// How much.
+        mass: Kilograms,
+    },
     /// Legionella: the stored water was left where they grow.
     TankLukewarm {
         /// Temperature it was left at.
@@ -187,7 +194,9 @@ impl Harm {
             Self::Flood { volume } if volume < PUDDLE.get() => Severity::NearMiss,
             Self::Flood { volume } if volume < DELUGE.get() => Severity::Injury,
             Self::Flood { .. } => Severity::Grave,
-            Self::ElementBurntOut { .. } | Self::BoardDamaged { .. } => Severity::Injury,
+            Self::ElementBurntOut { .. } | Self::BoardDamaged { .. } | Self::Strain { .. } => {
+                Severity::Injury
+            }
             Self::ArcFlash { energy, protected, .. } => {
                 let limit = if protected { ARC_BURNS.get() } else { ARC_SPATTERS.get() };
                 if energy < limit { Severity::NearMiss } else { Severity::Injury }
@@ -217,6 +226,8 @@ impl Harm {
         match self {
             Self::Burn(Burn { who: Who::Child, degree: Degree::Second, .. }) => true,
             Self::Burn(burn) => burn.degree == Degree::Third,
+            // A back heals with rest.
+            Self::Strain { .. } => false,
             _ => self.bodily() && self.severity() >= Severity::Injury,
         }
     }
@@ -232,7 +243,10 @@ impl Harm {
 
     /// Whether it concerns a person's body rather than things.
     pub const fn bodily(&self) -> bool {
-        matches!(self, Self::Shock(_) | Self::Burn(_) | Self::Steam { .. } | Self::ArcFlash { .. })
+        matches!(
+            self,
+            Self::Shock(_) | Self::Burn(_) | Self::Steam { .. } | Self::ArcFlash { .. } | Self::Strain { .. }
+        )
     }
 }
 

@@ -2,8 +2,8 @@
 
 use plant::controls::board::{Board, Sensor};
 use plant::{
-    Anode, AnodeMetal, Circuit, Contact, DipTube, Element, End, ExpansionTank, Gasket, Handle, HeatTraps,
-    HeaterModel, Level, Limit, MixingValve, Regulator, Screw, Thermostat, Vessel,
+    Anode, AnodeMetal, Circuit, Contact, DipTube, Discharge, Element, End, ExpansionTank, Gasket, Handle,
+    HeatTraps, HeaterModel, Level, Limit, MixingValve, Place, Regulator, Screw, Stand, Thermostat, Vessel,
 };
 use quantity::{Constant, Tag, Temperature, Volume};
 
@@ -100,12 +100,16 @@ pub(super) fn fit(turn: &mut Turn, part: &NewPart) {
             relief.open = false;
             relief.lever = false;
             relief.weep = 0.0;
+            if std::mem::take(&mut relief.missing) {
+                // In a new tank's port, with a pipe of its full bore of its own.
+                turn.s.home.installation.discharge = Discharge::Metal;
+                turn.s.home.installation.lime = false;
+            }
         }
         NewPart::ExpansionTank { volume, charge } => {
             let tank = ExpansionTank { volume, charge, waterlogged: false };
             turn.s.home.plant.plumbing.expansion = Some(tank);
         }
-        NewPart::Heater { nominal, rating } => new_heater(turn, nominal, rating),
     }
     turn.s.home.renewed(part.kind());
     if !matches!(part, NewPart::Fuse { .. }) {
@@ -190,11 +194,17 @@ fn remade(turn: &mut Turn, screws: &[Screw]) {
     }
 }
 
-/// A new heater stands in the old one's place, empty and cold, on the old branch circuit and pipes.
-fn new_heater(turn: &mut Turn, nominal: Volume, rating: plant::heater::Rating) {
+/// A conductor of the house sits on that screw.
+pub(super) fn feeds(plant: &plant::Plant, screw: Screw) -> bool {
+    let fed = |end: End| end.wire.is_cable() && plant.wiring.exists(end.wire);
+    End::all().any(|end| fed(end) && plant.wiring.joint(end).on == Some(screw))
+}
+
+/// A new heater stands in the old one's place, empty and cold, no pipe and no lead on it, its relief port open.
+pub(super) fn new_heater(turn: &mut Turn, nominal: Volume, rating: plant::heater::Rating) {
     let plant = &mut turn.s.home.plant;
     let off = |model: &HeaterModel| (model.plate().nominal.get() - nominal.get()).abs();
-    // Wired as the old one was: the leads and the branch circuits stay.
+    // Wired as the old one was: the branch circuits stay.
     let alike = HeaterModel::ALL.iter().filter(|model| model.plate().layout == plant.plate.layout);
     let nearest = alike.min_by(|a, b| off(a).total_cmp(&off(b)));
     let mut plate = nearest.map_or(plant.plate, |model| model.plate());
@@ -208,16 +218,19 @@ fn new_heater(turn: &mut Turn, nominal: Volume, rating: plant::heater::Rating) {
     // Bacteria live in the pipes as well and settle in the new one.
     let bacteria = plant.vessel.bacteria;
     plant.vessel = Vessel { anode: Anode::new(AnodeMetal::Magnesium), bacteria, ..Vessel::sound() };
-    let relief = &mut plant.plumbing.relief;
-    relief.open = false;
-    relief.lever = false;
-    relief.weep = 0.0;
-    relief.opens_at = plate.working_pressure;
+    let plumbing = &mut plant.plumbing;
+    plumbing.stand = Stand::Loose;
+    plumbing.relief.missing = true;
+    plumbing.relief.open = false;
+    (plumbing.nipple_leak, plumbing.traps, plumbing.reversed) = (0.0, HeatTraps::SOUND, false);
+    (plumbing.drain_drip, plumbing.drain_grit) = (0.0, 0.0);
     plant.empty_vessel();
     let inside = End::all().filter(|e| senses::inside(e.wire));
     for end in inside {
+        // Where the house's own conductor was taken off in place of the lead, it is the one to be landed.
+        let free = end.home().place() == Place::JunctionBox && feeds(plant, end.home());
         let joint = plant.wiring.joint_mut(end);
-        joint.on = Some(end.home());
+        joint.on = (!free).then(|| end.home());
         joint.resistance = plant::SOUND_JOINT;
         joint.torqued = true;
         joint.charred = false;

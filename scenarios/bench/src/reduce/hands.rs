@@ -34,7 +34,13 @@ quantity::constants! {
 pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
     let plant = &turn.s.home.plant;
     let protected = turn.s.me.protected();
-    if senses::ground(point).is_none() && !prove::is_proved(&turn.s, point) {
+    // A ground wire's end is the metal of the ground it comes from.
+    let grounded = |wire| matches!(wire, plant::Wire::CableG | plant::Wire::Bond);
+    let ground = match point {
+        Point::End(end) => grounded(end.wire),
+        Point::Screw(_) => senses::ground(point).is_some(),
+    };
+    if !ground && !prove::is_proved(&turn.s, point) {
         let live = senses::to_ground(plant, point) >= senses::LIVE.get();
         tell_unproved(turn, Fact::WorkedUnproved { at: point, live, protected });
     }

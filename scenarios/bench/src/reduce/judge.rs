@@ -156,7 +156,10 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
         PartKind::LowerGasket => gasket_faulty(plant, Level::Lower),
         PartKind::ReliefValve => {
             let relief = &plant.plumbing.relief;
-            relief.weep > 0.0 || relief.blocked || relief.opens_at > plant.plate.working_pressure
+            relief.missing
+                || relief.weep > 0.0
+                || relief.blocked
+                || relief.opens_at > plant.plate.working_pressure
         }
         PartKind::ExpansionTank => {
             let plumbing = &plant.plumbing;
@@ -199,6 +202,19 @@ pub(super) fn helps(plant: &Plant, part: &NewPart) -> bool {
     other && needed(plant, part.kind())
 }
 
+/// A new heater stores what the old one did, is of its power and of the supply's voltage, and draws no more than the
+/// old one or than breaker and wire carry for good.
+pub(super) fn heater_suits(plant: &Plant, nominal: Volume, rating: Rating) -> bool {
+    let stores = nominal.get() >= plant.plate.nominal.get() * (1.0 - SAME.get());
+    let draws = plant::heater::Plate { element: rating, ..plant.plate }.current();
+    let wire = plant.wiring.feeders().map(|wire| plant.wiring.conductor(wire).awg);
+    let carried = |most: Amps| draws * plant::branch::CONTINUOUS.get() <= most;
+    let breaker = plant.panel.feeding(Circuit::Heater).is_some_and(|b| carried(b.rating));
+    let wires = wire.into_iter().filter_map(plant::branch::protects).all(carried);
+    let no_more = draws.get() <= plant.plate.current().get() * (1.0 + SAME.get());
+    stores && fits(plant, rating) && (no_more || (breaker && wires))
+}
+
 /// The new part belongs there: rating, voltage, size.
 pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
     match *part {
@@ -214,9 +230,6 @@ pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
         }
         NewPart::ExpansionTank { volume, charge } => {
             expansion_right(plant, &ExpansionTank { volume, charge, waterlogged: false })
-        }
-        NewPart::Heater { nominal, rating } => {
-            nominal.get() >= plant.plate.nominal.get() * (1.0 - SAME.get()) && fits(plant, rating)
         }
         NewPart::Thermostat { .. }
         | NewPart::Limit

@@ -1,6 +1,6 @@
 //! Reading, looking, listening, smelling, and the thermometer.
 
-use plant::{End, Level, Place, Plant, Tap};
+use plant::{End, Level, Place, Plant, Stand, Tap};
 use quantity::{Constant, Seconds, Tag, Temperature, Volume};
 
 use super::turn::Turn;
@@ -64,7 +64,9 @@ pub(super) fn read(turn: &mut Turn, what: Writing, time: Seconds) -> Answered {
 pub(super) fn look(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
     reach::sight(&turn.s, at)?;
     turn.pass(time);
+    let gone = turn.s.home.plant.plumbing.stand == Stand::Gone;
     let mut sights = match at {
+        Place::HeaterTop | Place::Relief | Place::Drain if gone => vec![Sight::NoHeater],
         Place::LoadCenter => load_center(&turn.s),
         Place::JunctionBox => cable(&turn.s).into_iter().chain(joints(&turn.s, at)).collect(),
         Place::InLineBox => in_line(&turn.s),
@@ -140,7 +142,8 @@ fn heater_top(session: &Session) -> Vec<Sight> {
         Sight::ExpansionTank { there: plumbing.expansion.is_some() },
         Sight::CheckValve { there: plumbing.closed },
     ];
-    sights.push(Sight::Dielectric { there: session.home.installation.dielectric });
+    let unions = Sight::Dielectric { there: session.home.installation.dielectric };
+    sights.push(if plumbing.stand.is_piped() { unions } else { Sight::PipesOff });
     sights.extend(plumbing.recirculation.map(|one| Sight::Loop { runs: one.pump }));
     sights
 }
@@ -173,6 +176,9 @@ fn lower(session: &Session) -> Vec<Sight> {
 }
 
 fn relief(session: &Session) -> Vec<Sight> {
+    if session.home.plant.plumbing.relief.missing {
+        return vec![fitting(session, Fitting::ReliefValve), Sight::OpenPort];
+    }
     let mut sights = vec![fitting(session, Fitting::ReliefValve)];
     if senses::relief_runs(&session.home.plant) {
         sights.push(Sight::ReliefRunning);

@@ -10,6 +10,7 @@ mod clamp;
 mod closing;
 mod covers;
 mod dials;
+mod exchange;
 mod fit;
 mod gas;
 mod hands;
@@ -52,6 +53,7 @@ pub(crate) const SOURCES: &[&[quantity::Listed]] = &[
     board::CONSTANTS,
     closing::CONSTANTS,
     dials::CONSTANTS,
+    exchange::CONSTANTS,
     fit::CONSTANTS,
     gas::CONSTANTS,
     hands::CONSTANTS,
@@ -181,6 +183,9 @@ fn log(before: &Session, mut next: Session, action: &Action, outcome: Outcome) -
 /// Sends an act to its family.
 fn perform(turn: &mut Turn, action: &Action) -> Answered {
     let time = crate::minutes::of(action);
+    if exchange::went_with_it(&turn.s.home.plant, action) {
+        return Err(Refusal::NotHere);
+    }
     match action {
         Action::Ask { question } => people::ask(turn, *question, time),
         Action::TellHousehold => people::tell_household(turn, time),
@@ -241,6 +246,11 @@ fn perform(turn: &mut Turn, action: &Action) -> Answered {
         Action::ReadGauge => water::read_gauge(turn, time),
         Action::TankCharge => water::tank_charge(turn, time),
         Action::Replace { part } => replace::replace(turn, part, time),
+        Action::PartPipes => exchange::part_pipes(turn, time),
+        Action::CarryOut { helped } => exchange::carry_out(turn, *helped, time),
+        Action::SetHeater { nominal, rating } => exchange::set_heater(turn, *nominal, *rating, time),
+        Action::JoinPipes { dielectric } => exchange::join_pipes(turn, *dielectric, time),
+        Action::ReuseRelief => exchange::reuse_relief(turn, time),
         Action::Finding { fault, evidence } => closing::finding(turn, *fault, evidence, time),
         Action::Advise { advice } => closing::advise(turn, *advice, time),
         Action::Report { what } => closing::report(turn, *what, time),

@@ -69,7 +69,8 @@ pub(super) fn place(session: &Session, place: Place) -> Result<(), Refusal> {
 
 /// A dial, a button or the bare shell beside a control can be reached.
 pub(super) fn control(session: &Session, level: Level) -> Result<(), Refusal> {
-    if !session.home.plant.plate.has(level) {
+    let plant = &session.home.plant;
+    if !plant.plate.has(level) || !senses::place_there(plant, Place::UpperCompartment) {
         return Err(Refusal::NotHere);
     }
     off(session, before_control(level))

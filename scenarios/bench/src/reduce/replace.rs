@@ -2,7 +2,7 @@
 //! is opened under water, and live screws are live.
 
 use plant::{BoxKind, Level, Place, Point, Screw};
-use quantity::{Constant, Pressure, Seconds, Tag, Volume};
+use quantity::{Constant, Pressure, Seconds, Tag, Temperature, Volume};
 
 use super::turn::Turn;
 use super::{Answered, fit, hands, judge, reach, scald, senses, water};
@@ -13,13 +13,11 @@ use crate::shown::{Fact, Refusal, Shown, Sight};
 
 quantity::constants! {
     /// An opening stays open this long while the part in hand goes in.
-    const OPEN: Constant<Seconds> = Constant::of("how long an opening stays open while a part goes in", Seconds(30.0), Tag::CommonPractice);
+    pub(super) const OPEN: Constant<Seconds> = Constant::of("how long an opening stays open while a part goes in", Seconds(30.0), Tag::CommonPractice);
     /// The hole of a screw-in element, 1 in thread.
     const ELEMENT_HOLE: Constant = Constant::new("hole of a screw-in element", 0.027, "m", Tag::Published("a tool list of service literature: 1 in thread"));
     /// Below this the relief valve's port, in the top 6 in, is clear of water.
     const RELIEF_PORT: Constant = Constant::new("share below which the relief valve's port is clear of water", 0.85, "1", Tag::Published("ANSI Z21.22, as a city's code prints it: within the top 6 in"));
-    /// A tank carries no more than this when it can be carried. Model: a few litres.
-    const CARRIED: Constant = Constant::new("share a tank holds when it can be carried", 0.05, "1", Tag::Model("a few litres"));
     /// More pressure than this squirts when a joint is opened. Model: a weak garden hose.
     pub(super) const SQUIRTS: Constant<Pressure> = Constant::of("pressure from which an opened joint squirts", Pressure::psi(2.0), Tag::Model("a weak garden hose"));
     /// Elements that are sold at all.
@@ -38,8 +36,6 @@ quantity::constants! {
     const SOLD_EXPANSION: Constant<(f64, f64)> = Constant::new("expansion tanks that are sold", (0.5, 50.0), "gal", Tag::CommonPractice);
     /// Charges they can be given.
     const SOLD_CHARGES: Constant<(f64, f64)> = Constant::new("charges of expansion tanks", (5.0, 150.0), "psi", Tag::CommonPractice);
-    /// Heaters that are sold at all.
-    const SOLD_TANKS: Constant<(f64, f64)> = Constant::new("heaters that are sold", (10.0, 120.0), "gal", Tag::CommonPractice);
     /// From this much out of an opening whoever works at it is splashed.
     const SOAKS: Constant<Volume> = Constant::of("water out of an opening that splashes", Volume::litres(0.2), Tag::Model("a cup"));
 }
@@ -79,13 +75,15 @@ pub(super) fn replace(turn: &mut Turn, part: &NewPart, time: Seconds) -> Answere
     })
 }
 
+/// Elements of such a rating are made.
+pub(super) fn is_made(rating: plant::heater::Rating) -> bool {
+    judge::within(rating.watts.get(), SOLD_WATTS.get()) && judge::within(rating.volts.get(), SOLD_VOLTS.get())
+}
+
 /// The numbers of the new part are numbers of such a part.
 fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
-    let rated = |r: &plant::heater::Rating| {
-        judge::within(r.watts.get(), SOLD_WATTS.get()) && judge::within(r.volts.get(), SOLD_VOLTS.get())
-    };
     let sensible = match part {
-        NewPart::Element { rating, .. } => rated(rating),
+        NewPart::Element { rating, .. } => is_made(*rating),
         NewPart::Breaker { rating } | NewPart::Fuse { rating } => {
             judge::within(rating.get(), SOLD_BREAKERS.get())
         }
@@ -95,9 +93,6 @@ fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
         NewPart::ExpansionTank { volume, charge } => {
             judge::within(volume.to_gallons(), SOLD_EXPANSION.get())
                 && judge::within(charge.to_psi(), SOLD_CHARGES.get())
-        }
-        NewPart::Heater { nominal, rating } => {
-            judge::within(nominal.to_gallons(), SOLD_TANKS.get()) && rated(rating)
         }
         NewPart::Thermostat { .. }
         | NewPart::Limit
@@ -153,16 +148,6 @@ fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
         | NewPart::PipeClips
         | NewPart::ReturnCheck
         | NewPart::PumpTimer => Ok(()),
-        NewPart::Heater { .. } => {
-            reach::place(session, Place::JunctionBox)?;
-            if session.home.plant.fill() > CARRIED.get() {
-                return Err(Refusal::TankNotDrained { below: CARRIED.get() });
-            }
-            if session.home.plant.plumbing.cold_valve > 0.0 {
-                return Err(Refusal::UnderPressure);
-            }
-            Ok(())
-        }
     }
 }
 
@@ -194,7 +179,7 @@ pub(super) const fn handled(part: &NewPart) -> &'static [Screw] {
         NewPart::Limit => &[Screw::H1, Screw::H2, Screw::H3, Screw::H4],
         NewPart::Breaker { .. } => &[Screw::B1, Screw::B2],
         NewPart::Fuse { .. } | NewPart::TimeSwitch => &[Screw::X1, Screw::X2, Screw::X3, Screw::X4],
-        NewPart::Heater { .. } | NewPart::Connectors => &[Screw::Ja, Screw::Jb],
+        NewPart::Connectors => &[Screw::Ja, Screw::Jb],
         _ => &[],
     }
 }
@@ -251,8 +236,13 @@ fn open_up(turn: &mut Turn, part: &NewPart) {
             return;
         }
     };
-    if (turn.s.me.spilled - spilled) > SOAKS.get() {
-        let splash = Exposure { source: Source::Splash, temperature: water_at, seconds: water::SPLASH.get() };
+    splashed(turn, spilled, water_at);
+}
+
+/// Whoever works at an opening is splashed by what has come out of it since so much was spilt.
+pub(super) fn splashed(turn: &mut Turn, before: Volume, temperature: Temperature) {
+    if (turn.s.me.spilled - before) > SOAKS.get() {
+        let splash = Exposure { source: Source::Splash, temperature, seconds: water::SPLASH.get() };
         scald::own(turn, splash);
     }
 }

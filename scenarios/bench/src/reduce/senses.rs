@@ -71,8 +71,10 @@ pub(crate) fn there(plant: &Plant, point: Point) -> bool {
 
 /// The place is there in this house.
 pub(crate) fn place_there(plant: &Plant, place: Place) -> bool {
+    let stands = plant.plumbing.stand != plant::Stand::Gone;
     match place {
-        Place::LowerCompartment => plant.plate.has(Level::Lower),
+        Place::JunctionBox | Place::UpperCompartment => stands,
+        Place::LowerCompartment => stands && plant.plate.has(Level::Lower),
         Place::InLineBox => plant.wiring.boxed,
         _ => true,
     }

@@ -238,7 +238,8 @@ impl<'a> Turn<'a> {
         if more <= LIP.get() {
             return;
         }
-        let careless = self.open || (plumbing.drain_valve > 0.0 && !plumbing.hose);
+        let open = self.open || plumbing.runs_open() || plumbing.relief.missing;
+        let careless = open || (plumbing.drain_valve > 0.0 && !plumbing.hose);
         if !careless {
             return;
         }

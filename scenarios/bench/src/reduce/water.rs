@@ -268,6 +268,9 @@ pub(super) fn drain(turn: &mut Turn, to: f64, time: Seconds) -> Answered {
 /// The relief valve's lever.
 pub(super) fn lever(turn: &mut Turn, up: bool, time: Seconds) -> Answered {
     let relief = &mut turn.s.home.plant.plumbing.relief;
+    if relief.missing {
+        return Err(Refusal::NotHere);
+    }
     if relief.lever == up {
         return Err(Refusal::AlreadySo);
     }

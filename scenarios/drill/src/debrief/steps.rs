@@ -92,6 +92,11 @@ impl Phase {
             | Action::PullFuse { .. }
             | Action::SetClock
             | Action::MoveBreaker { .. }
+            | Action::PartPipes
+            | Action::CarryOut { .. }
+            | Action::SetHeater { .. }
+            | Action::JoinPipes { .. }
+            | Action::ReuseRelief
             | Action::Replace { .. } => Self::Repair,
             Action::ColdValve { .. }
             | Action::ReturnValve { .. }

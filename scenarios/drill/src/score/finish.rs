@@ -143,12 +143,14 @@ fn called(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     }
 }
 
-/// Each wire end lifted before it carried a label.
+/// Each wire end lifted before it carried a label. What goes with the old heater needs none.
 fn labels(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     let mut labelled = Vec::new();
+    let carried = steps::last(case.session, |e| matches!(e.action, Action::CarryOut { .. }));
     for (step, entry) in steps::done(case.session) {
         match entry.action {
             Action::Label { end } => labelled.push(end),
+            Action::Lift { end } if carried.is_some_and(|out| step < out) && !end.wire.is_cable() => {}
             Action::Lift { end } if !labelled.contains(&end) => {
                 ledger.charge(RuleId::WiresUnlabelled, Some(step), Detail::At { end });
             }

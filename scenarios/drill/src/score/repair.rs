@@ -3,7 +3,7 @@
 use bench::person::Harm;
 use bench::{Action, Ending, Fact, Helper};
 use plant::End;
-use plant::fault::{Advice, Remedy, Scope};
+use plant::fault::{Advice, PartKind, Remedy, Scope};
 use plant::household::{Answer as Told, Question};
 
 use super::finding::Found;
@@ -77,6 +77,9 @@ fn parts(case: &Case<'_>, ledger: &mut Ledger<'_>) {
             ledger.charge_once(RuleId::BeyondLicence, Some(step), detail);
         }
         for fact in &entry.outcome.facts {
+            if let Fact::PutInAmiss { part } = *fact {
+                ledger.charge(RuleId::PutInAmiss, Some(step), Detail::Part { part, cost: 0.0 });
+            }
             let Fact::Changed { part, matches, needed, cost } = *fact else { continue };
             let detail = Detail::Part { part, cost };
             if !needed {
@@ -103,6 +106,7 @@ fn beyond(case: &Case<'_>, action: &Action) -> Option<Detail> {
         Action::Lift { end } | Action::Land { end, .. } | Action::Remake { end, .. } => {
             (licence::scope_of_end(end), Detail::At { end })
         }
+        Action::PartPipes => (Scope::Piping, Detail::Part { part: PartKind::Connections, cost: 0.0 }),
         Action::MoveBreaker { .. } => (Scope::Panel, Detail::Point { point: plant::Screw::B1.into() }),
         _ => return None,
     };

@@ -94,6 +94,10 @@ fn put_right(case: &Case<'_>, what: Observation) -> bool {
     let home = &case.session.home;
     match what {
         Observation::CappedDischarge => !capped(home),
+        Observation::PlasticDischarge | Observation::UphillDischarge => {
+            home.installation.discharge == Discharge::Metal
+        }
+        Observation::NoDielectric => home.installation.dielectric,
         Observation::BlockedRelief => !home.plant.plumbing.relief.blocked,
         Observation::BridgedLimit => !home.installation.bridged,
         Observation::OtherElement => home.installation.other_element.is_none(),
@@ -126,7 +130,7 @@ fn holds(case: &Case<'_>, what: Observation) -> bool {
         }
         Observation::PlasticDischarge => installation.discharge == Discharge::Plastic,
         Observation::UphillDischarge => installation.discharge == Discharge::Uphill,
-        Observation::NoDielectric => !installation.dielectric,
+        Observation::NoDielectric => !installation.dielectric || !now.installation.dielectric,
         Observation::NoPan => !installation.pan,
         Observation::CappedDischarge => capped(job),
         Observation::BlockedRelief => plant.plumbing.relief.blocked,

@@ -66,6 +66,7 @@ fn judge_harm(harm: &Harm, step: u32, ledger: &mut Ledger<'_>) {
         Harm::Overpressure { .. } if harm.severity() == Severity::Grave => {
             ledger.charge(RuleId::Blast, step, Detail::Plain);
         }
+        Harm::Strain { .. } => ledger.charge(RuleId::LiftedAlone, step, Detail::Plain),
         Harm::ArcFlash { .. } => ledger.charge(RuleId::Arc, step, Detail::Plain),
         Harm::Flood { .. } if hurt => ledger.charge(RuleId::Flood, step, Detail::Plain),
         _ => {}

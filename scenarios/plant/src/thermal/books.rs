@@ -1,6 +1,6 @@
 //! The books of water and heat, and the water on the cold side.
 
-use quantity::{Constant, Joules, Tag, det};
+use quantity::{Constant, Joules, Tag, Volume, det};
 use solver::tank::Report;
 use solver::water;
 
@@ -155,12 +155,16 @@ impl Plant {
         plumbing.cold_side.give(pushed);
         let mut house = Shares::of([fresh, pushed, crossed_back]);
         let cold_drawn: f64 = flows.cold.iter().sum();
-        house.of = flows.heater.max(0.0) + (-flows.supply).max(0.0) + flows.cross.max(0.0) + cold_drawn;
+        house.of =
+            flows.heater.max(0.0) + (-flows.supply).max(0.0) + flows.cross.max(0.0) + cold_drawn + flows.open;
         plumbing.cold_side.take(house.part(flows.heater));
         plumbing.ledger.back.take(house.part(-flows.supply));
         for (store, flow) in plumbing.ledger.taps.iter_mut().zip(flows.cold) {
             store.take(house.part(flow));
         }
+        let open = house.part(flows.open);
+        plumbing.ledger.leaks.take(open);
+        plumbing.on_floor += Volume(open.mass.get() / f::DENSITY.get());
         plumbing.cold_side.take(house.rest());
         // Into the hot line, and out of it.
         let (mixed, reversed) = (come(flows.mixer, cold), come(-flows.circuit, cold));

@@ -20,6 +20,7 @@ pub(super) struct Branches {
     pub fill: Option<u32>,
     pub nipple: Option<u32>,
     pub mixer: Option<u32>,
+    pub open: Option<u32>,
     pub circuit: Option<u32>,
     pub hot: [Option<u32>; TAPS],
     pub cold: [Option<u32>; TAPS],
@@ -52,6 +53,8 @@ pub(super) struct Flows {
     pub nipple: f64,
     /// From the cold pipe into the mixing valve.
     pub mixer: f64,
+    /// Out of the cold pipe where it is off its nipple.
+    pub open: f64,
     /// Round the loop: from the hot line into the cold pipe.
     pub circuit: f64,
     /// Hot side of each tap.
@@ -66,7 +69,7 @@ pub(super) struct Flows {
     pub drip: f64,
     /// Relief valve, lifted or weeping.
     pub relief: f64,
-    /// A union or nipple on top.
+    /// A union or nipple on top, or an opening there.
     pub union: f64,
     pub gaskets: [f64; 2],
     pub hole: f64,
@@ -81,6 +84,7 @@ impl Flows {
             heater: at(on.heater),
             nipple: at(on.nipple),
             mixer: out(on.mixer),
+            open: out(on.open),
             circuit: at(on.circuit),
             hot: on.hot.map(out),
             cold: on.cold.map(out),

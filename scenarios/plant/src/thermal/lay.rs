@@ -37,6 +37,11 @@ impl Ways {
         let has_hot = hot_used || loops.is_some() || (crossed && cold_drawn) || (crossed && !self.supplied);
         let has_house = cold_drawn || (crossed && has_hot) || plumbing.regulator.is_some();
         let tees = plumbing.mixing.is_some() || loops.is_some();
+        if !plumbing.stand.is_piped() {
+            self.lay_parted(plumbing, street, now);
+            self.lay_outlets(plant);
+            return;
+        }
 
         // From the street to the tank.
         let service = f::at_sixty(&f::SERVICE);
@@ -72,6 +77,16 @@ impl Ways {
             self.lay_cold(plumbing, before);
         }
         self.lay_outlets(plant);
+    }
+
+    /// The house with both pipes off the tank: the cold one ends in the open, the hot line gets nothing.
+    fn lay_parted(&mut self, plumbing: &Plumbing, street: u32, now: f64) {
+        let house = self.junction(now.min(self.held_at));
+        self.supply(street, house, f::at_sixty(&f::SERVICE), plumbing);
+        let air = self.net.air(self.height);
+        let k = f::at_sixty(&f::COLD_VALVE) * open(plumbing.cold_valve);
+        self.on.open = self.pipe(house, air, Law::Orifice { k });
+        self.lay_cold(plumbing, house);
     }
 
     /// The street's side of the house.
@@ -151,7 +166,7 @@ impl Ways {
         let roof = self.net.air(top);
         let from = (self.tank, top);
         let relief = &plumbing.relief;
-        if !relief.blocked {
+        if !relief.blocked && !relief.missing {
             let k = f::orifice(f::RELIEF_BORE.get());
             if let Some(law) = relief_law(plant, k) {
                 self.on.relief = self.pipe_at(from, (roof, out), law);
@@ -159,7 +174,9 @@ impl Ways {
             let k = f::orifice(relief.weep + relief.grit);
             self.on.weep = self.pipe_at(from, (roof, out), Law::Orifice { k });
         }
-        let k = f::orifice(plumbing.nipple_leak);
+        // The relief valve's port, and a nipple without its pipe, are of one bore.
+        let hole = if plumbing.is_open_on_top() { f::RELIEF_BORE.get() } else { plumbing.nipple_leak };
+        let k = f::orifice(hole);
         self.on.union = self.pipe_at(from, (roof, out), Law::Orifice { k });
         for level in [Level::Upper, Level::Lower] {
             let i = level.index();

@@ -72,10 +72,10 @@ impl Ways {
             water,
             cold: plant.cold_volume(),
             air: plumbing.air.get(),
-            vented: lever || plumbing.taps.iter().any(|t| ajar(*t)),
+            vented: lever || plumbing.is_open_on_top() || plumbing.taps.iter().any(|t| ajar(*t)),
             slack: f::PIPE.get() + plant.shell_growth(),
             closed: plumbing.is_closed(),
-            supplied: open(plumbing.cold_valve) > 0.0,
+            supplied: open(plumbing.cold_valve) > 0.0 && plumbing.stand.is_piped(),
             drained: open(plumbing.drain_valve) > 0.0,
             held_at: plumbing.static_pressure().get(),
         };

@@ -2,6 +2,7 @@
 
 mod anode;
 mod ledger;
+mod stand;
 mod tap;
 mod valves;
 
@@ -10,6 +11,7 @@ use serde::{Deserialize, Serialize};
 
 pub use anode::{Anode, AnodeMetal};
 pub use ledger::{Ledger, Store};
+pub use stand::Stand;
 pub use tap::{Fixture, TAPS, Tap};
 pub(crate) use valves::SETTLED;
 pub use valves::{
@@ -65,6 +67,9 @@ pub struct Plumbing {
     pub hot_leak: f64,
     /// Relief valve.
     pub relief: ReliefValve,
+    /// How far the heater is in its place.
+    #[serde(default, skip_serializing_if = "Stand::is_piped")]
+    pub stand: Stand,
     /// Expansion tank, where there is one.
     pub expansion: Option<ExpansionTank>,
     /// Pressure at the tank now.
@@ -95,6 +100,16 @@ impl Plumbing {
             Some(regulator) if !regulator.stuck_open && regulator.set < self.main => regulator.set,
             _ => self.main,
         }
+    }
+
+    /// The tank stands open at its top: pipes off, or no relief valve in its port.
+    pub const fn is_open_on_top(&self) -> bool {
+        self.relief.missing || !self.stand.is_piped()
+    }
+
+    /// Water runs from the open end of the cold pipe.
+    pub fn runs_open(&self) -> bool {
+        self.cold_valve > 0.0 && !self.stand.is_piped()
     }
 
     /// Expanded water cannot go back to the street.

@@ -101,6 +101,9 @@ pub struct ReliefValve {
     pub grit: f64,
     /// Seized or capped: nothing gets out.
     pub blocked: bool,
+    /// There is none: its port stands open.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub missing: bool,
 }
 
 impl ReliefValve {
@@ -116,6 +119,7 @@ impl ReliefValve {
             deposit: 0.0,
             grit: 0.0,
             blocked: false,
+            missing: false,
         }
     }
 }

@@ -33,6 +33,7 @@ fn one_of_each() -> Vec<Harm> {
         },
         Harm::Overpressure { pressure: Pressure::psi(180.0), working: Pressure::psi(150.0) },
         Harm::JointOverheated { power: Watts(302.0), seconds: Seconds(600.0) },
+        Harm::Strain { mass: Kilograms(60.0) },
         Harm::TankLukewarm { temperature: Temperature::celsius(38.0) },
     ]
 }

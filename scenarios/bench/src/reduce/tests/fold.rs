@@ -28,8 +28,7 @@ fn any_part(draw: &mut Draw) -> NewPart {
         volts: Volts(pick(draw, &[208.0, 240.0])),
     };
     let seat_cleaned = draw.chance(0.5);
-    match draw.index(25) {
-        24 => NewPart::PipeClips,
+    match draw.index(24) {
         23 => NewPart::ReturnCheck,
         22 => NewPart::PumpTimer,
         21 => NewPart::Anode { metal: pick(draw, plant::AnodeMetal::ALL) },
@@ -53,12 +52,12 @@ fn any_part(draw: &mut Draw) -> NewPart {
         6 => NewPart::Gasket { level, seat_cleaned },
         7 => NewPart::ReliefValve { opens_at: Pressure::psi(150.0) },
         8 => NewPart::ExpansionTank { volume: Volume::gallons(2.0), charge: Pressure::psi(50.0) },
-        _ => NewPart::Heater { nominal: Volume::gallons(40.0), rating },
+        _ => NewPart::PipeClips,
     }
 }
 
 /// Every kind of act, by its number.
-const KINDS: usize = 47;
+const KINDS: usize = 48;
 
 fn act(kind: usize, draw: &mut Draw) -> Action {
     let on = draw.chance(0.5);
@@ -152,6 +151,13 @@ fn act(kind: usize, draw: &mut Draw) -> Action {
             _ => Action::SetClock,
         },
         43 => Action::Replace { part: any_part(draw) },
+        47 => match draw.index(6) {
+            0 => Action::CarryOut { helped: on },
+            1 => Action::JoinPipes { dielectric: on },
+            2 => Action::ReuseRelief,
+            3 => Action::SetHeater { nominal: Volume::gallons(40.0), rating: home().plant.plate.element },
+            _ => Action::PartPipes,
+        },
         46 => match draw.index(6) {
             5 => Action::PortableHeater { leg: pick(draw, plant::Stab::ALL), on },
             4 => Action::Answer { so: draw.chance(0.5) },

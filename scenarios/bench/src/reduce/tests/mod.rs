@@ -1,6 +1,7 @@
 //! The door itself, tried on invented houses.
 
 mod cures;
+mod exchange;
 mod fold;
 mod instruments;
 mod judging;
@@ -167,4 +168,16 @@ fn make_dead(session: &mut Session, screws: &[Screw]) -> Outcome {
         assert!(has(&outcome, |f| matches!(f, Fact::TestedDead { .. })), "{s}: {outcome:?}");
     }
     session.step(&prove)
+}
+
+/// Cold off, hose on, drained to the last.
+fn drained_to_empty(session: &mut Session) {
+    let drained = [
+        Action::ColdValve { opening: 0.0 },
+        Action::Hose { on: true },
+        Action::Drain { opening: 1.0 },
+        Action::Tap { tap: plant::Tap::Bath, opening: 1.0 },
+        Action::Wait { minutes: 60.0 },
+    ];
+    doing(session, &drained);
 }

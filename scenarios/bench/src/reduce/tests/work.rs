@@ -5,17 +5,6 @@ use crate::person::Harm;
 use crate::view::View;
 use plant::Tap;
 
-fn drained_to_empty(session: &mut Session) {
-    let drained = [
-        Action::ColdValve { opening: 0.0 },
-        Action::Hose { on: true },
-        Action::Drain { opening: 1.0 },
-        Action::Tap { tap: Tap::Bath, opening: 1.0 },
-        Action::Wait { minutes: 60.0 },
-    ];
-    doing(session, &drained);
-}
-
 /// Trade sheet 10.1, 10.6, 10.7, 10.9: an open lower element changed by the book, with nobody hurt, nothing
 /// wet, and hot water after it.
 #[test]
@@ -117,22 +106,6 @@ fn a_burnt_joint_is_cut_back_and_made_again() {
     let joint = session.home.plant.wiring.joint(at);
     assert!(!joint.charred && joint.torqued && joint.resistance == plant::SOUND_JOINT);
     assert_eq!(joint.on, Some(Screw::Jb));
-}
-
-#[test]
-fn a_heater_is_carried_off_only_empty() {
-    let mut session = solo(home());
-    make_dead(&mut session, &[Screw::UEa]);
-    doing(&mut session, &[Action::Cover { which: Cover::JunctionBox, off: true }]);
-    let plate = session.home.plant.plate;
-    let part = NewPart::Heater { nominal: plate.nominal, rating: plate.element };
-    let replace = Action::Replace { part };
-    let shown = session.step(&replace).shown;
-    assert!(matches!(shown, Shown::Refused { why: Refusal::TankNotDrained { .. } }));
-    drained_to_empty(&mut session);
-    let outcome = doing(&mut session, &[replace]);
-    assert!(has(&outcome, |f| matches!(f, Fact::Changed { matches: true, needed: false, .. })));
-    assert!(session.home.plant.fill() < 0.01);
 }
 
 #[test]
