@@ -1,4 +1,4 @@
-//! Who is here for the first time: the first call worked to its end by keyboard, following nothing but what the page
+//! Who is here for the first time: both guided calls worked to their end by keyboard, following nothing but what the page
 //! marks; the key that says what can be done here; the terms; the inside view.
 
 use serde_json::{Value, json};
@@ -6,7 +6,7 @@ use tankwright_tests::browser::{Browser, Hand, Screen};
 
 use super::work::keep;
 
-/// More steps by keyboard than the first call takes.
+/// More steps by keyboard than either call takes.
 const MOST: usize = 420;
 
 #[track_caller]
@@ -46,11 +46,23 @@ fn next_step(browser: &Browser) {
 
 #[test]
 fn the_first_call_is_worked_to_its_end_by_keyboard() {
+    let stages = ["heard", "off", "locked", "dead", "read", "named", "changed", "on", "proved", "over"];
+    worked_by_keyboard("first", &stages);
+}
+
+#[test]
+fn the_second_call_is_worked_to_its_end_by_keyboard() {
+    let stages =
+        ["heard", "off", "locked", "dead", "read", "named", "changed", "refilled", "on", "proved", "over"];
+    worked_by_keyboard("second", &stages);
+}
+
+fn worked_by_keyboard(call: &str, expected: &[&str]) {
     let screen = Screen::DESK;
     let Some(browser) = Browser::open_page(screen) else { return };
-    browser.press_at(Hand::Keys, "[data-act=first]");
-    browser.wait_until("document.querySelector('.guide')");
-    look(&browser, screen, "first-begun");
+    browser.press_at(Hand::Keys, &format!("[data-act={call}]"));
+    browser.wait_until("document.querySelector('.guide-do')");
+    look(&browser, screen, &format!("{call}-begun"));
     let mut stages = Vec::new();
     for _ in 0..MOST {
         let stage = browser.run("return document.querySelector('.guide')?.dataset.stage ?? '';", &[]);
@@ -63,8 +75,6 @@ fn the_first_call_is_worked_to_its_end_by_keyboard() {
             break;
         }
     }
-    let expected =
-        ["heard", "off", "locked", "dead", "read", "named", "changed", "refilled", "on", "proved", "over"];
     assert_eq!(Value::from(stages), json!(expected));
     browser.press_at(Hand::Keys, ".over a");
     for (account, points) in [("safety", 40), ("finding", 25), ("repair", 20), ("finish", 15)] {
@@ -84,6 +94,14 @@ fn the_guide_is_put_away_and_brought_back_and_the_first_call_fits_every_screen()
         for screen in screens.iter().flat_map(|screen| [*screen, screen.in_dark()]) {
             browser.show_on(screen);
             look(&browser, screen, "first");
+        }
+        // The reason is folded away until it is asked for.
+        assert!(!browser.has(".guide-why"));
+        browser.press_at(Hand::Keys, "[data-act=guide-why]");
+        browser.wait_until("document.querySelector('.guide-why')?.textContent.length > 20");
+        for screen in screens {
+            browser.show_on(*screen);
+            look(&browser, *screen, "first-why");
         }
         browser.press_at(Hand::Keys, "[data-act=guide-away]");
         browser.wait_until("!document.querySelector('.guide')");

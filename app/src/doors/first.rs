@@ -1,8 +1,8 @@
-//! The door for who is here for the first time: an ordinary coached drill with a guide beside it.
+//! The door for who is here for the first time: ordinary coached drills with a guide beside them.
 
 use yew::prelude::*;
 
-use crate::drill::guide::first_call;
+use crate::drill::guide::Guided;
 use crate::route::Route;
 use crate::said::use_voice;
 use crate::store::use_work;
@@ -17,18 +17,22 @@ pub fn First() -> Html {
     if work.opening || work.session().is_some_and(|session| session.ended.is_none()) {
         return html! {};
     }
-    let onclick = {
+    let begin = |call: Guided| {
         let taking = taking.clone();
-        Callback::from(move |_: MouseEvent| taking.take(&first_call(), ""))
+        let onclick = Callback::from(move |_: MouseEvent| taking.take(&call.order(), ""));
+        let class = (call == Guided::First).then_some("go");
+        html! {
+            <button type="button" {class} data-act={call.name()} {onclick}>
+                { voice.text(&format!("page-{}", call.name())) }
+            </button>
+        }
     };
     html! {
         <section class="card door first" data-door="first">
             <h2>{ voice.text("page-door-first") }</h2>
             <p>{ voice.text("page-door-first-about") }</p>
             { taking.problem() }
-            { taking.or(html! {
-                <button type="button" class="go" data-act="first" {onclick}>{ voice.text("page-first") }</button>
-            }) }
+            { taking.or(html! { <div class="acts">{ for Guided::ALL.map(begin) }</div> }) }
         </section>
     }
 }

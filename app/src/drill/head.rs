@@ -6,7 +6,7 @@ use ::drill::Drill;
 use bench::Action;
 use yew::prelude::*;
 
-use super::guide::{GuideSwitch, is_first_call};
+use super::guide::{GuideSwitch, Guided};
 use super::here::HereButton;
 use super::hint::hint;
 use crate::glossary::Marked;
@@ -41,7 +41,7 @@ pub fn Head(props: &Props) -> Html {
                 <span class="licence">{ text::LICENCE }{ ": " }{ text::licence(session.job.licence) }</span>
                 <span class="clock"><span class="unseen">{ text::CLOCK }</span>{ clock }</span>
                 <HereButton session={session.clone()} />
-                if is_first_call(&props.drill.order) {
+                if Guided::of(&props.drill.order).is_some() {
                     <GuideSwitch />
                 }
                 if text::may_hint(session.job.mode) {

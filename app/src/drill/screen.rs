@@ -7,7 +7,7 @@ use yew::prelude::*;
 
 use super::call::Call;
 use super::focus::use_kept_focus;
-use super::guide::{GuideCard, is_first_call};
+use super::guide::{GuideCard, Guided};
 use super::head::Head;
 use super::kit::Kit;
 use super::known::Known;
@@ -55,8 +55,8 @@ pub fn Drill(props: &Props) -> Html {
         <div class={classes!("drill", tab, at)}>
             <a class="skip" href="#main">{ text::SKIP }</a>
             <Head drill={running.drill.clone()} session={session.clone()} />
-            if is_first_call(&running.drill.order) {
-                <GuideCard session={session.clone()} known={known.clone()} />
+            if let Some(call) = Guided::of(&running.drill.order) {
+                <GuideCard {call} session={session.clone()} known={known.clone()} />
             }
             <Over />
             <main id="main" class="columns" tabindex="-1">

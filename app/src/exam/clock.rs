@@ -38,7 +38,7 @@ pub fn ExamClock() -> Html {
         let (work, allowed) = (work.clone(), *allowed);
         use_effect_with(out, move |out| {
             if let Some(allowed) = allowed.filter(|_| *out) {
-                work.dispatch(Msg::Do(Action::TimeUp { allowed }));
+                work.dispatch(Msg::Do(vec![Action::TimeUp { allowed }]));
             }
         });
     }

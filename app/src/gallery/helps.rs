@@ -9,7 +9,7 @@ use super::drawings::OPENED;
 use super::judged::guided;
 use super::stand::{Opened, Stand, call, calls_in, drill, frame, house, known, wide};
 use crate::drill::call::Call;
-use crate::drill::guide::{GuideCard, GuideSwitch, Stage, next};
+use crate::drill::guide::{GuideCard, GuideSwitch, Guided, Stage, next};
 use crate::drill::head::Head;
 use crate::drill::here::sheet::HereSheet;
 use crate::drill::known::Known;
@@ -24,7 +24,7 @@ use crate::text;
 fn stages() -> Vec<(Stage, World)> {
     let mut found: Vec<(Stage, World)> = Vec::new();
     for session in guided() {
-        let stage = next(session, &Known::of(session)).stage;
+        let stage = next(Guided::Second, session, &Known::of(session)).stage;
         if found.last().is_none_or(|(before, _)| *before != stage) {
             found.push((stage, session.clone().into()));
         }
@@ -36,7 +36,7 @@ fn stages() -> Vec<(Stage, World)> {
 pub fn guide() -> Html {
     let card = |(stage, session): (Stage, World)| {
         let known = known(&session);
-        let inside = html! { <GuideCard session={session.clone()} {known} /> };
+        let inside = html! { <GuideCard call={Guided::Second} session={session.clone()} {known} /> };
         wide(stage.name(), html! { <Stand {session}>{ inside }</Stand> })
     };
     let away = Desk { guide_away: true, ..Desk::default() };

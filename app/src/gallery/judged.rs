@@ -1,4 +1,4 @@
-//! A debrief's parts of real jobs: the first call as its guide works it, and one with two faults worked by somebody in a
+//! A debrief's parts of real jobs: the long guided call as its guide works it, and one with two faults worked by somebody in a
 //! hurry. The report stands here as it does on paper.
 
 use std::rc::Rc;
@@ -15,7 +15,7 @@ use crate::debrief::sheet::Sheet;
 use crate::debrief::use_sheet;
 use crate::debrief::verdict::VerdictCard;
 use crate::debrief::would::Would;
-use crate::drill::guide::{first_call, next};
+use crate::drill::guide::{Guided, next};
 use crate::drill::known::Known;
 use crate::said::use_voice;
 
@@ -28,7 +28,7 @@ const HURRY: &str = r#"[{"do":"breaker","slot":2,"on":false},{"do":"cover","whic
 {"do":"cover","which":"lower-shield","off":true},{"do":"look","at":"lower-compartment"},{"do":"breaker","slot":2,"on":true},{"do":"meter","function":"volts","red":"LEa","black":"LEb"},
 {"do":"finding","fault":"F12","evidence":[]},{"do":"hand-over"}]"#;
 
-/// Every state of the first call, worked by whoever does what its guide says.
+/// Every state of the long guided call, worked by whoever does what its guide says.
 pub fn guided() -> &'static [Session] {
     // Once a page; it stays until the page goes.
     thread_local! { static KEPT: &'static [Session] = Vec::leak(follow()); }
@@ -36,10 +36,10 @@ pub fn guided() -> &'static [Session] {
 }
 
 fn follow() -> Vec<Session> {
-    let Ok(drill) = ::drill::make(&first_call()) else { return Vec::new() };
+    let Ok(drill) = ::drill::make(&Guided::Second.order()) else { return Vec::new() };
     let mut states = vec![Session::begin(drill.job)];
     while let Some(now) = states.last().filter(|one| one.ended.is_none() && states.len() < LONGEST) {
-        let Some(action) = next(now, &Known::of(now)).action else { break };
+        let Some(action) = next(Guided::Second, now, &Known::of(now)).action else { break };
         let after = bench::reduce(now, &action).0;
         states.push(after);
     }
@@ -48,7 +48,7 @@ fn follow() -> Vec<Session> {
 
 /// The two jobs.
 fn attempts() -> [Option<Attempt>; 2] {
-    let mut first = Attempt::new("", first_call());
+    let mut first = Attempt::new("", Guided::Second.order());
     first.actions = guided()
         .last()
         .map(|end| end.log.iter().map(|entry| entry.action.clone()).collect())

@@ -12,6 +12,9 @@ use crate::text;
 pub struct Props {
     /// What it does.
     pub action: Action,
+    /// What it does after that, one after another as long as each is done.
+    #[prop_or_default]
+    pub then: Vec<Action>,
     /// What it says.
     pub label: AttrValue,
     /// How it looks beside the common look.
@@ -30,16 +33,17 @@ pub struct Props {
 pub fn Act(props: &Props) -> Html {
     let changes = use_steady().changes;
     let onclick = {
-        let action = props.action.clone();
-        Callback::from(move |_| changes.dispatch(Msg::Do(action.clone())))
+        let all: Vec<Action> = std::iter::once(&props.action).chain(&props.then).cloned().collect();
+        Callback::from(move |_| changes.dispatch(Msg::Do(all.clone())))
     };
+    let slug = act_slug(&props.action);
     let caution = props.cautioned.then(|| text::act_caution(&props.action)).flatten();
     html! {
         <>
             <button
                 type="button"
                 class={classes!("act", props.class.clone())}
-                data-act={act_slug(&props.action)}
+                data-act={if props.then.is_empty() { slug } else { format!("all {slug}") }}
                 aria-pressed={props.pressed.map(|on| on.to_string())}
                 {onclick}
             >

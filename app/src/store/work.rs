@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use ::drill::Drill;
-use bench::{Action, Session, reduce};
+use bench::{Action, Entry, Outcome, Session, Shown, reduce};
 use words::Language;
 use yew::Reducible;
 
@@ -81,8 +81,8 @@ pub enum Msg {
     Rewound(Running),
     /// It was folded again.
     Restored(Running, Desk, Option<u32>),
-    /// The learner did something.
-    Do(Action),
+    /// The learner did something, or several things one after another: the rest of them as long as each is done.
+    Do(Vec<Action>),
     /// The wait that was under way is over.
     Waited(World),
     /// Storage answered.
@@ -146,6 +146,23 @@ impl Work {
             Action::Finding { .. } => self.desk.ticks.clear(),
             Action::Meter { .. } => self.desk.fresh = true,
             _ => {}
+        }
+    }
+
+    /// Does one thing after another, as long as each is done and nobody is hurt by it.
+    fn act_all(&mut self, actions: Vec<Action>) {
+        for action in actions {
+            self.act(action);
+            let went_wrong = |entry: &Rc<Entry>| {
+                let Outcome { shown, harms, .. } = &entry.outcome;
+                matches!(shown, Shown::Refused { .. } | Shown::Stopped { .. }) || !harms.is_empty()
+            };
+            // What waits for the end of a wait is tried then, each by itself.
+            let last =
+                self.session().filter(|_| self.ongoing.is_none()).and_then(|session| session.log.last());
+            if last.is_some_and(went_wrong) {
+                return;
+            }
         }
     }
 
@@ -244,7 +261,7 @@ impl Reducible for Work {
                 next.nothing_goes_on();
                 next.broken = None;
             }
-            Msg::Do(action) => next.act(action),
+            Msg::Do(actions) => next.act_all(actions),
             Msg::Waited(session) => next.waited(session),
             // Once another job is kept, what could not be opened is set aside.
             Msg::Kept(keeping) => {
@@ -266,7 +283,7 @@ impl Reducible for Work {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use bench::Waiting;
+    use bench::{Cover, Waiting};
 
     fn taken() -> Rc<Work> {
         let order = r#"{"seed": 7, "fault": "F01", "heater": "plain-40", "mode": "coached"}"#;
@@ -281,17 +298,18 @@ mod tests {
     #[test]
     fn a_short_wait_is_over_at_once_and_a_long_one_goes_on() {
         let (hour, four) = (Action::Wait { minutes: 60.0 }, Action::Wait { minutes: 240.0 });
-        let work = taken().reduce(Msg::Do(hour.clone()));
+        let work = taken().reduce(Msg::Do(vec![hour.clone()]));
         assert!(work.ongoing.is_none());
         assert_eq!(log(&work), std::slice::from_ref(&hour));
-        let long = work.clone().reduce(Msg::Do(four.clone()));
+        let long = work.clone().reduce(Msg::Do(vec![four.clone()]));
         let ongoing = long.ongoing.clone().unwrap();
         assert_eq!(log(&long).len(), 1);
         assert!(ongoing.go_on(|| false).is_none());
         let (clock, share) = ongoing.seen().unwrap();
         assert!((clock / 60.0 - 130.0).abs() < 0.01 && share < 0.4, "{clock} {share}");
         // Whoever does something meanwhile does it after the wait.
-        let after = long.clone().reduce(Msg::Do(Action::TellHousehold)).reduce(Msg::Do(four.clone()));
+        let after =
+            long.clone().reduce(Msg::Do(vec![Action::TellHousehold])).reduce(Msg::Do(vec![four.clone()]));
         assert!(ongoing.seen().is_some());
         assert_eq!(log(&after).len(), 1);
         let after = after.reduce(Msg::Waited(ongoing.go_on(|| true).unwrap().into()));
@@ -305,15 +323,27 @@ mod tests {
     #[test]
     fn a_wait_that_is_stopped_is_a_shorter_one() {
         let work = taken();
-        let long = work.clone().reduce(Msg::Do(Action::Wait { minutes: 240.0 }));
+        let long = work.clone().reduce(Msg::Do(vec![Action::Wait { minutes: 240.0 }]));
         let ongoing = long.ongoing.clone().unwrap();
         ongoing.stop();
         let session = ongoing.go_on(|| false).unwrap();
         let done = long.reduce(Msg::Waited(session.into()));
         assert!(done.ongoing.is_none());
         assert_eq!(log(&done), [Action::Wait { minutes: 60.0 }]);
-        let short = work.clone().reduce(Msg::Do(Action::Wait { minutes: 60.0 }));
+        let short = work.clone().reduce(Msg::Do(vec![Action::Wait { minutes: 60.0 }]));
         assert!(**done.session().unwrap() == **short.session().unwrap());
         assert!(Waiting::begin(work.session().unwrap(), &Action::TryStart).is_none());
+    }
+
+    #[test]
+    fn of_several_acts_the_rest_is_left_once_one_is_not_done() {
+        let off = |which| Action::Cover { which, off: true };
+        let [cover, insulation, shield] = [Cover::Upper, Cover::UpperInsulation, Cover::UpperShield].map(off);
+        let all = vec![cover.clone(), insulation.clone(), shield.clone()];
+        let bare = taken().reduce(Msg::Do(all.clone()));
+        assert_eq!(log(&bare), all);
+        // The insulation is behind the cover: refused, and the shield is not tried.
+        let refused = taken().reduce(Msg::Do(vec![insulation.clone(), shield]));
+        assert_eq!(log(&refused), [insulation]);
     }
 }

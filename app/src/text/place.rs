@@ -15,6 +15,8 @@ labels! {
     LISTEN = "do-listen";
     SMELL = "do-smell";
     COVERS = "do-covers";
+    COVERS_OFF = "do-covers-off";
+    COVERS_ON = "do-covers-on";
     BREAKERS = "do-breakers";
     LOCKOUT = "do-lockout";
     PORTABLE = "do-portable";

@@ -1,16 +1,20 @@
-//! The guide on the sheet: the stages of the call, what to do next, and why. It can be put away and brought back.
+//! The guide on the sheet: the stages of the call, what to do next, and why for whoever asks. It can be put away and
+//! brought back.
 
+use std::cell::Cell;
 use std::rc::Rc;
 
-use bench::{Action, Clamped, Session};
+use bench::{Action, Clamped};
+use gloo::events::EventListener;
 use gloo::timers::callback::Timeout;
 use gloo::utils::document;
+use plant::Place;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlElement};
 use words::{Fill, Voice};
 use yew::prelude::*;
 
-use super::{Next, Stage, next};
+use super::{Guided, Next, Stage, next};
 use crate::drill::known::Known;
 use crate::drill::place::go;
 use crate::glossary::Marked;
@@ -29,6 +33,8 @@ const MARK: &str = "data-next";
 /// The world and what is known of it.
 #[derive(Properties, PartialEq)]
 pub struct Props {
+    /// Which call it is.
+    pub call: Guided,
     /// The world.
     pub session: World,
     /// What was perceived.
@@ -40,15 +46,30 @@ pub struct Props {
 pub fn GuideCard(props: &Props) -> Html {
     let voice = use_voice();
     let work = use_work();
-    let Props { session, known } = props;
+    let reasons = use_state(|| false);
+    let Props { call, session, known } = props;
     // Its words come with the rest of the book.
     let silent = work.rest != Rest::Here;
     let gone = work.desk.guide_away || session.ended.is_some();
     let away = gone || silent;
-    let next = next(session, known);
+    let next = next(*call, session, known);
     {
-        let targets = if away { Vec::new() } else { targets(&next, &work.desk) };
-        use_effect(move || drop(mark(&targets)));
+        let marks = if away { Vec::new() } else { marks(&next, &work.desk) };
+        use_effect(move || {
+            let wanted = Rc::new(Cell::new(true));
+            if mark(&marks).is_none() && !marks.is_empty() {
+                when_drawn(marks.clone(), wanted.clone(), |_| {}, TRIES);
+            }
+            // What is chosen in a list shows what to press next, and the card is not drawn again for it.
+            let again = wanted.clone();
+            let chosen = EventListener::new(&document(), "change", move |_| {
+                when_drawn(marks.clone(), again.clone(), |_| {}, TRIES);
+            });
+            move || {
+                wanted.set(false);
+                drop(chosen);
+            }
+        });
     }
     if gone {
         return html! {};
@@ -66,23 +87,36 @@ pub fn GuideCard(props: &Props) -> Html {
                 work.dispatch(Msg::Turn(section(&next)));
             }
             let targets = targets(&next, &work.desk);
-            point_when_drawn(targets, TRIES);
+            when_drawn(targets, Rc::new(Cell::new(true)), point, TRIES);
         })
+    };
+    let ask = {
+        let reasons = reasons.clone();
+        Callback::from(move |_: MouseEvent| reasons.set(!*reasons))
     };
     let put_away = {
         let work = work.clone();
         Callback::from(move |_: MouseEvent| work.dispatch(Msg::Guide { away: true }))
     };
-    let said = say(&voice, &next, session);
+    let said = say(&voice, &next);
     let why = voice.text(&format!("guide-why-{}", next.say.trim_start_matches("guide-")));
     html! {
-        <section class="guide" aria-label={voice.text("guide-title")} data-stage={next.stage.name()}>
-            { stages(&voice, next.stage) }
+        <section
+            class={classes!("guide", reasons.then_some("with-why"))}
+            aria-label={voice.text("guide-title")}
+            data-stage={next.stage.name()}
+        >
+            { stages(&voice, *call, next.stage) }
             <div class="guide-next" role="status">
                 <p class="guide-do"><Marked text={said} /></p>
-                <p class="guide-why"><Marked text={why} /></p>
+                if *reasons {
+                    <p class="guide-why"><Marked text={why} /></p>
+                }
             </div>
             <div class="guide-buttons">
+                <button type="button" data-act="guide-why" aria-expanded={reasons.to_string()} onclick={ask}>
+                    { voice.text("guide-reason") }
+                </button>
                 if next.action.is_some() {
                     <button type="button" data-act="guide-show" onclick={show}>{ voice.text("guide-show") }</button>
                 }
@@ -105,7 +139,7 @@ pub fn GuideSwitch() -> Html {
 }
 
 /// The stages in a row: done, now, left.
-fn stages(voice: &Voice, now: Stage) -> Html {
+fn stages(voice: &Voice, call: Guided, now: Stage) -> Html {
     let one = |stage: Stage| {
         let (class, stands) = match () {
             () if stage < now => ("done", "guide-stage-done"),
@@ -119,16 +153,14 @@ fn stages(voice: &Voice, now: Stage) -> Html {
             </li>
         }
     };
-    html! { <ol class="guide-stages">{ for Stage::ALL.map(one) }</ol> }
+    html! { <ol class="guide-stages">{ for call.stages().map(one) }</ol> }
 }
 
 /// What to do, with the names of what it is done to.
-fn say(voice: &Voice, next: &Next, session: &Session) -> String {
-    let wiring = &session.home.plant.wiring;
+fn say(voice: &Voice, next: &Next) -> String {
     let fill = |name: &'static str, text: String| (name, Fill::from(text));
     let mut fills = Vec::new();
     match &next.action {
-        Some(Action::Cover { which, .. }) => fills.push(fill("cover", voice.cover(*which))),
         Some(Action::Breaker { slot, .. } | Action::Lock { slot, .. }) => {
             fills.push(("slot", (slot + 1).into()))
         }
@@ -138,14 +170,15 @@ fn say(voice: &Voice, next: &Next, session: &Session) -> String {
             fills.push(fill("screw", screw.name().to_owned()));
         }
         Some(Action::Meter { function, red, black }) => {
-            fills.push(fill("red", text::point(*red, wiring)));
-            fills.push(fill("black", text::point(*black, wiring)));
+            fills.push(fill("red", text::mark(*red)));
+            fills.push(fill("black", text::mark(*black)));
             fills.push(fill("dial", text::setting(Setting::Leads(*function)).to_string()));
         }
         Some(Action::Finding { fault: Some(fault), .. }) => fills.push(fill("fault", voice.fault(*fault))),
-        Some(Action::Gloves { .. }) => fills.push(fill("what", text::GLOVES.to_string())),
-        Some(Action::EyeProtection { .. }) => fills.push(fill("what", text::EYES.to_string())),
         _ => {}
+    }
+    if let Some(place) = next.at {
+        fills.push(fill("place", voice.text(&format!("place-{place}"))));
     }
     voice.filled(next.say, &fills)
 }
@@ -167,6 +200,17 @@ fn section(next: &Next) -> Tab {
 
 /// Where the hand goes next on the page: a selector, and what to choose there if it is a list.
 type Target = (String, String);
+
+/// What is marked as next: the place where that is not at hand, before the lists in which a point stands too.
+fn marks(next: &Next, desk: &Desk) -> Vec<Target> {
+    let mut all = targets(next, desk);
+    let away = next.at.filter(|place| desk.at != Some(*place) && *place != Place::Customer);
+    if let Some(place) = away {
+        let at = if matches!(next.action, Some(Action::Meter { .. })) { 0 } else { all.len() };
+        all.insert(at, (format!("[data-go='{place}']"), String::new()));
+    }
+    all
+}
 
 /// What the hand goes to next, the nearest first: for a reading the dial, then each point, then the button.
 fn targets(next: &Next, desk: &Desk) -> Vec<Target> {
@@ -210,6 +254,10 @@ fn targets(next: &Next, desk: &Desk) -> Vec<Target> {
             }
             all
         }
+        // All the covers in one go, where there is more than one.
+        Action::Cover { .. } => {
+            vec![to(format!("[data-act='all {slug}']")), to(format!("[data-act='{slug}']"))]
+        }
         Action::HandOver => vec![to("[data-act=hand-over-asked]".to_owned())],
         Action::Lift { end } | Action::Label { end } | Action::Land { end, .. } => vec![
             to(format!("[data-act='{slug}']")),
@@ -238,20 +286,23 @@ fn mark(targets: &[Target]) -> Option<Element> {
     Some(element)
 }
 
-/// Gives the focus to the first of them once it is drawn, which takes a slow device several looks.
-fn point_when_drawn(targets: Vec<Target>, tries: u32) {
+/// Marks the first of them once it is drawn, which takes a slow device several looks, and gives it a hand.
+fn when_drawn(targets: Vec<Target>, wanted: Rc<Cell<bool>>, hand: fn(&Element), tries: u32) {
     let again = move || {
-        if !point_at(&targets) && tries > 0 {
-            point_when_drawn(targets, tries - 1);
+        if !wanted.get() {
+            return;
+        }
+        match mark(&targets) {
+            Some(element) => hand(&element),
+            None if tries > 0 => when_drawn(targets, wanted, hand, tries - 1),
+            None => {}
         }
     };
     Timeout::new(DRAWN_MS, again).forget();
 }
 
-/// Gives the focus to the first of them that is on the page, which brings it into view; whether there is one.
-fn point_at(targets: &[Target]) -> bool {
-    let Some(element) = mark(targets) else { return false };
+/// Gives the focus to it, which brings it into view.
+fn point(element: &Element) {
     // A point of the drawing takes the focus as a button does; it fails only for what is not in the page.
     let _ = element.unchecked_ref::<HtmlElement>().focus();
-    true
 }

@@ -1,4 +1,4 @@
-//! Changing the element, water before power, and the proof that it holds.
+//! Changing the element, water before power, and the proof that the repair holds.
 
 use bench::{Action, Clamped, Cover, MeterFunction, NewPart, Session, Shown};
 use plant::fault::FaultId;
@@ -48,17 +48,21 @@ fn step(stage: Stage, say: &'static str, at: Place, action: Action) -> Option<Ne
 pub fn change(session: &Session, level: Level) -> Next {
     let rating = session.home.plant.plate.element;
     let part = NewPart::Element { level, rating, seat_cleaned: true };
-    emptied(session)
+    agreed(session)
+        .or_else(|| emptied(session))
         .unwrap_or_else(|| Next::at(Stage::Changed, "guide-change", Place::Van, Action::Replace { part }))
+}
+
+/// The cost, until the customer agrees to it.
+pub fn agreed(session: &Session) -> Option<Next> {
+    let ask = || Next::at(Stage::Changed, "guide-cost", Place::Customer, Action::AgreeCost);
+    (!session.me.cost_agreed).then(ask)
 }
 
 /// The way to a tank that is low enough.
 fn emptied(session: &Session) -> Option<Next> {
     let at = |say, at, act| step(Stage::Changed, say, at, act);
     let pipes = &session.home.plant.plumbing;
-    if !session.me.cost_agreed {
-        return at("guide-cost", Place::Customer, Action::AgreeCost);
-    }
     if pipes.cold_valve > 0.0 {
         return at("guide-cold-off", Place::HeaterTop, Action::ColdValve { opening: 0.0 });
     }
@@ -84,7 +88,7 @@ fn emptied(session: &Session) -> Option<Next> {
     None
 }
 
-/// From the new element to the end of the job.
+/// From the new part to the end of the job.
 pub fn finish(session: &Session, known: &Known, level: Level) -> Next {
     landed(session, level)
         .or_else(|| refilled(session, level))

@@ -1,8 +1,9 @@
-//! The guide of the first call: which stage the job is at, and the next thing to do with its reason. It is worked out
+//! The guide of the first two calls: which stage the job is at, and the next thing to do with its reason. It is worked out
 //! anew from the session after each act, so that it fits whatever the learner did; it knows nothing of what is wrong
 //! with the heater but what the readings say.
 
 mod card;
+mod limit;
 mod mend;
 mod next;
 mod past;
@@ -13,4 +14,4 @@ mod tests;
 
 pub use card::{GuideCard, GuideSwitch};
 pub use next::{Next, next};
-pub use stage::{Stage, first_call, is_first_call};
+pub use stage::{Guided, Stage};

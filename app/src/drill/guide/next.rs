@@ -6,7 +6,7 @@ use plant::{Circuit, Level, Place, Screw};
 
 use super::past::{self, Verdict, last};
 use super::stage::Stage;
-use super::{mend, prove};
+use super::{Guided, limit, mend, prove};
 use crate::drill::known::Known;
 
 /// The next thing to do.
@@ -33,6 +33,11 @@ impl Next {
         Self { stage, say, action: Some(action), at: None }
     }
 
+    /// Nothing that was read says what is wrong.
+    pub const fn unclear() -> Self {
+        Self { stage: Stage::Named, say: "guide-unclear", action: None, at: None }
+    }
+
     /// A reading with the leads.
     pub fn reading(
         stage: Stage,
@@ -46,13 +51,25 @@ impl Next {
     }
 }
 
-/// What is next.
-pub fn next(session: &Session, known: &Known) -> Next {
+/// What is next in a call.
+pub fn next(call: Guided, session: &Session, known: &Known) -> Next {
+    match call {
+        Guided::First => limit::next(session, known),
+        Guided::Second => element(session, known),
+    }
+}
+
+/// What everything begins with: the people heard, power off and locked.
+pub fn begin(session: &Session, known: &Known) -> Option<Next> {
+    hear(session, known).or_else(|| off(session, known))
+}
+
+/// What is next where an element is looked for.
+fn element(session: &Session, known: &Known) -> Next {
     let (level, evidence) = suspect(session);
     let find = || {
-        hear(session, known)
-            .or_else(|| off(session, known))
-            .or_else(|| prove::dead(session, level))
+        begin(session, known)
+            .or_else(|| prove::dead(session, level, &prove::screws(level)))
             .or_else(|| prove::element(session, level, evidence))
     };
     if mend::is_changed(session, level) {

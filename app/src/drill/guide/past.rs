@@ -9,6 +9,9 @@ use plant::{End, Level, Point, Screw};
 /// common practice).
 const PASSES: (f64, f64) = (0.9, 1.12);
 
+/// A contact that makes reads less, in ohms. Common practice, no source.
+const MAKES: f64 = 1.0;
+
 /// What an element read from end to end, its wires lifted and the circuit proved dead.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Verdict {
@@ -108,6 +111,12 @@ pub const LOWER_PATH: [Screw; 2] = [Screw::U4, Screw::H4];
 pub fn lower_path(session: &Session) -> Option<(Step, Verdict)> {
     let (step, display) = *ohms(session, LOWER_PATH, None).first()?;
     Some((step, verdict(session, display)))
+}
+
+/// When a pole of the limit was last read, and whether it makes.
+pub fn pole(session: &Session, pair: [Screw; 2]) -> Option<(Step, bool)> {
+    let (step, display) = *ohms(session, pair, None).first()?;
+    Some((step, matches!(display, Display::Ohms { ohms } if ohms.get() < MAKES)))
 }
 
 /// When a screw was last read against the shell, its wires off; 0 for never.

@@ -29,8 +29,15 @@ fn open(session: &Session, level: Level) -> Option<Next> {
     Some(Next::at(Stage::Dead, "guide-open", place(level), act))
 }
 
-/// The next step to a circuit that is proved dead, every screw of the element included; none once it is.
-pub fn dead(session: &Session, level: Level) -> Option<Next> {
+/// Every screw that a hand or a lead comes near where an element is looked for.
+pub const fn screws(level: Level) -> [Screw; 6] {
+    let [a, b] = past::screws(level);
+    let [c, d] = past::LOWER_PATH;
+    [Screw::H1, Screw::H3, a, b, c, d]
+}
+
+/// The next step to a circuit that is proved dead, every one of `screws` included; none once it is.
+pub fn dead(session: &Session, level: Level, screws: &[Screw]) -> Option<Next> {
     let me = &session.me;
     let kit = |say, act| Some(Next::kit(Stage::Dead, say, act));
     let read = |say, at, function, points| Some(Next::reading(Stage::Dead, say, at, function, points));
@@ -60,14 +67,11 @@ pub fn dead(session: &Session, level: Level) -> Option<Next> {
     if me.legs_dead[0].is_none() {
         return read("guide-legs", upper, MeterFunction::LowVolts, [Screw::H1, Screw::H3]);
     }
-    let [a, b] = past::screws(level);
-    let read_dead = |screw: Screw| me.read_dead.get(&Point::Screw(screw));
-    let [c, d] = past::LOWER_PATH;
-    let all = [Screw::H1, Screw::H3, a, b, c, d];
-    if let Some(screw) = all.into_iter().find(|screw| read_dead(*screw).is_none()) {
+    let read_dead = |screw: &Screw| me.read_dead.get(&Point::Screw(*screw));
+    if let Some(&screw) = screws.iter().find(|screw| read_dead(screw).is_none()) {
         return read("guide-to-ground", screw.place(), MeterFunction::LowVolts, [screw, Screw::Shell]);
     }
-    let after = [a, b, c, d].into_iter().filter_map(read_dead).any(|step| *step > proved);
+    let after = screws.iter().filter_map(read_dead).any(|step| *step > proved);
     if me.proved_dead.is_none() || after {
         return kit("guide-again", prove);
     }
@@ -101,7 +105,7 @@ pub fn element(session: &Session, level: Level, evidence: Option<Verdict>) -> Op
     }
     let alone = other.is_none_or(|(_, verdict)| verdict == Verdict::Sound);
     let Some(Verdict::Open) = evidence.filter(|_| alone) else {
-        return Some(Next { stage: Stage::Named, say: "guide-unclear", action: None, at: None });
+        return Some(Next::unclear());
     };
     let fault = Some(super::mend::open(level));
     if session.me.findings.last().is_none_or(|last| last.fault != fault) {

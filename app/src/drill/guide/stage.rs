@@ -1,4 +1,4 @@
-//! The stages of a service call in their order, and the drill that the first call is.
+//! The stages of a service call in their order, and the drills of the two calls that a guide goes along with.
 
 use bench::Mode;
 use drill::Order;
@@ -8,7 +8,7 @@ use plant::fault::FaultId;
 use plant::household::HouseholdKind;
 use plant::{HeaterModel, Location};
 
-/// The seed of the first call: a house without a trap.
+/// The seed of both calls: a house without a trap.
 const SEED: u32 = 20_417;
 /// A day in spring.
 const DAY: u16 = 100;
@@ -74,21 +74,52 @@ impl Stage {
     }
 }
 
-/// The drill of the first call: computed like any other.
-pub fn first_call() -> Order {
-    Order {
-        heater: Some(HeaterModel::Plain40),
-        leg_volts: Some(120.0),
-        household: Some(HouseholdKind::Family),
-        climate: Some(Climate::MillValley),
-        location: Some(Location::Basement),
-        day: Some(DAY),
-        fault: Wanted::One(FaultId::F02),
-        ..Order::chance(SEED, Mode::Coached)
-    }
+/// A call that a guide goes along with.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Guided {
+    /// The short one: a limit that no longer makes. The tank stays full.
+    First,
+    /// The long one: an open element, so that the tank is drained and filled again before power.
+    Second,
 }
 
-/// Whether a drill is the first call.
-pub fn is_first_call(order: &Order) -> bool {
-    *order == first_call()
+impl Guided {
+    /// Both, in order.
+    pub const ALL: [Self; 2] = [Self::First, Self::Second];
+
+    /// Its name in marks of the page and in the book.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::First => "first",
+            Self::Second => "second",
+        }
+    }
+
+    /// Its drill: computed like any other.
+    pub fn order(self) -> Order {
+        let fault = match self {
+            Self::First => FaultId::F09,
+            Self::Second => FaultId::F02,
+        };
+        Order {
+            heater: Some(HeaterModel::Plain40),
+            leg_volts: Some(120.0),
+            household: Some(HouseholdKind::Family),
+            climate: Some(Climate::MillValley),
+            location: Some(Location::Basement),
+            day: Some(DAY),
+            fault: Wanted::One(fault),
+            ..Order::chance(SEED, Mode::Coached)
+        }
+    }
+
+    /// Which of them a drill is.
+    pub fn of(order: &Order) -> Option<Self> {
+        Self::ALL.into_iter().find(|one| *order == one.order())
+    }
+
+    /// The stages it goes through.
+    pub fn stages(self) -> impl Iterator<Item = Stage> {
+        Stage::ALL.into_iter().filter(move |stage| self == Self::Second || *stage != Stage::Refilled)
+    }
 }

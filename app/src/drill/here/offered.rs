@@ -45,6 +45,8 @@ pub fn offered(place: Place, session: &Session, known: &Known, units: Units) -> 
                     Some(why) => cannot.push(Cannot { label, why }),
                     None => can.push(Can { key: keys.next(), label, title, action: Some(action) }),
                 },
+                // Each of them is offered by itself.
+                Offer::All { .. } => {}
                 Offer::Choose { label, .. } => can.push(Can { key: keys.next(), label, title, action: None }),
             }
         }

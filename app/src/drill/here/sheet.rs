@@ -136,7 +136,7 @@ fn done(
     Callback::from(move |_: MouseEvent| {
         onclose.emit(());
         if let Some(action) = &action {
-            work.dispatch(Msg::Do(action.clone()));
+            work.dispatch(Msg::Do(vec![action.clone()]));
             return;
         }
         let name = label.rsplit(": ").next().unwrap_or_default().to_owned();

@@ -29,7 +29,7 @@ pub fn Meter(props: &Props) -> Html {
     let missing = reading.is_none();
     let take = Callback::from(move |_| {
         if let Some(action) = work.desk.reading() {
-            work.dispatch(Msg::Do(action));
+            work.dispatch(Msg::Do(vec![action]));
         }
     });
     html! {

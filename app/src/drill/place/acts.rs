@@ -70,17 +70,28 @@ fn senses(at: Place) -> Group {
     Group::new(text::SENSES, offers)
 }
 
-/// Covers, each off or on as it is.
+/// Covers, each off or on as it is; where there are more than one, all that are left in one go.
 pub fn covers(session: &Session, which: &[Cover]) -> Group {
-    let offers = which
-        .iter()
-        .map(|&which| {
-            let off = session.access.off.contains(&which);
-            let action = Action::Cover { which, off: !off };
-            Offer::plain(action, text::cover_act(which, !off, session.home.plant.wiring.layout))
-        })
-        .collect();
-    Group::new(text::COVERS, offers)
+    let is_off = |cover: &Cover| session.access.off.contains(cover);
+    let act = |off| move |which: Cover| Action::Cover { which, off };
+    // From the outside in, and from the inside out.
+    let left = which.iter().copied().filter(|cover| !is_off(cover)).map(act(true)).collect();
+    let bare = which.iter().copied().rev().filter(is_off).map(act(false)).collect();
+    let all = [(left, text::COVERS_OFF), (bare, text::COVERS_ON)];
+    let all = all.into_iter().filter_map(|(acts, label)| all_of(acts, label));
+    let each = which.iter().map(|&which| {
+        let off = is_off(&which);
+        let action = Action::Cover { which, off: !off };
+        Offer::plain(action, text::cover_act(which, !off, session.home.plant.wiring.layout))
+    });
+    Group::new(text::COVERS, all.chain(each).collect())
+}
+
+/// Several acts on one button; one alone has its own already.
+fn all_of(acts: Vec<Action>, label: text::Label) -> Option<Offer> {
+    let mut acts = acts.into_iter();
+    let (first, then) = (acts.next()?, acts.collect::<Vec<_>>());
+    (!then.is_empty()).then(|| Offer::All { first, then, label: label.into() })
 }
 
 /// What the kind of box allows: handle and lock of a switch and its fuses, lever and clock of a timer.

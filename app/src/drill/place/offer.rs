@@ -20,6 +20,15 @@ pub enum Offer {
         /// It shows a state that holds now.
         pressed: Option<bool>,
     },
+    /// A button that does several things one after another.
+    All {
+        /// The first of them.
+        first: Action,
+        /// The others.
+        then: Vec<Action>,
+        /// What it says.
+        label: AttrValue,
+    },
     /// A list with a button.
     Choose {
         /// Its label.
@@ -45,7 +54,7 @@ impl Offer {
     /// What it says.
     pub fn label(&self) -> AttrValue {
         match self {
-            Self::Do { label, .. } | Self::Choose { label, .. } => label.clone(),
+            Self::Do { label, .. } | Self::All { label, .. } | Self::Choose { label, .. } => label.clone(),
         }
     }
 
@@ -105,6 +114,9 @@ fn one_offer((at, offer): (usize, &Offer)) -> Html {
         Offer::Do { action, label, pressed } => {
             html! { <Act key={at} action={action.clone()} {label} pressed={*pressed} /> }
         }
+        Offer::All { first, then, label } => {
+            html! { <Act key={at} action={first.clone()} then={then.clone()} {label} /> }
+        }
         Offer::Choose { label, verb, options } => {
             html! { <Chooser key={at} {label} {verb} options={options.clone()} /> }
         }
@@ -142,7 +154,7 @@ fn Chooser(props: &ChooserProps) -> Html {
     };
     let onclick = {
         let action = action.clone();
-        Callback::from(move |_| changes.dispatch(Msg::Do(action.clone())))
+        Callback::from(move |_| changes.dispatch(Msg::Do(vec![action.clone()])))
     };
     html! {
         <div class="chooser">
