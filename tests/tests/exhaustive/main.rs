@@ -55,12 +55,16 @@ fn order(seed: u32) -> Order {
 
 /// Of each thing that is wrong, as many as the order asks for, whom what was seen leaves; the likeliest first.
 fn named(visit: &Visit, two: bool) -> Vec<Vec<Suspected>> {
-    let ring = Ring { job: visit.job(), sound: visit.sound(), beside: None };
     if two {
-        pair::pair(ring, visit.evidence()).into()
+        pair::pair(ring(visit), visit.evidence()).into()
     } else {
-        vec![suspicion::left(ring, visit.evidence())]
+        vec![suspicion::left(ring(visit), visit.evidence())]
     }
+}
+
+/// Among whom he looks, with nothing known.
+fn ring(visit: &Visit) -> Ring<'_> {
+    Ring { job: visit.job(), sound: visit.sound(), beside: None }
 }
 
 fn work(drill: &Drill) -> Worked {
@@ -70,9 +74,14 @@ fn work(drill: &Drill) -> Worked {
         visit.is_wary();
     }
     visit.look_at_everything();
-    let hurt = visit.hurt();
     let two = drill.order.second.is_some();
     let mut left = named(&visit, two);
+    if two && visit.hurt().is_none() && !left.iter().all(|of_one| pair::is_sure(of_one)) {
+        let sure = left.swap_remove(pair::first(&[left[0].clone(), left[1].clone()]));
+        visit.mends_first(&sure[0].case());
+        left = pair::from(ring(&visit), visit.evidence(), &sure[0].case()).into();
+    }
+    let hurt = visit.hurt();
     let any =
         |left: &[Vec<Suspected>], is: fn(&Suspected) -> bool| left.iter().flatten().any(is) && hurt.is_none();
     if any(&left, |s| s.remedy() == Some(Remedy::ResetLimit)) {
