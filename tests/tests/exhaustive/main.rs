@@ -27,7 +27,7 @@ use plant::fault::{FaultId, Remedy};
 use plant::home::Home;
 use tankwright_tests::cores;
 
-use suspicion::{Ring, Suspected};
+use suspicion::Suspected;
 use visit::Visit;
 
 /// How one drill came out.
@@ -56,15 +56,10 @@ fn order(seed: u32) -> Order {
 /// Of each thing that is wrong, as many as the order asks for, whom what was seen leaves; the likeliest first.
 fn named(visit: &Visit, two: bool) -> Vec<Vec<Suspected>> {
     if two {
-        pair::pair(ring(visit), visit.evidence()).into()
+        pair::pair(visit.ring(), visit.evidence()).into()
     } else {
-        vec![suspicion::left(ring(visit), visit.evidence())]
+        vec![suspicion::left(visit.ring(), visit.evidence())]
     }
-}
-
-/// Among whom he looks, with nothing known.
-fn ring(visit: &Visit) -> Ring<'_> {
-    Ring { job: visit.job(), sound: visit.sound(), beside: None }
 }
 
 fn work(drill: &Drill) -> Worked {
@@ -76,10 +71,8 @@ fn work(drill: &Drill) -> Worked {
     visit.look_at_everything();
     let two = drill.order.second.is_some();
     let mut left = named(&visit, two);
-    if two && visit.hurt().is_none() && !left.iter().all(|of_one| pair::is_sure(of_one)) {
-        let sure = left.swap_remove(pair::first(&[left[0].clone(), left[1].clone()]));
-        visit.mends_first(&sure[0].case());
-        left = pair::from(ring(&visit), visit.evidence(), &sure[0].case()).into();
+    if two && visit.hurt().is_none() {
+        left = pair::looks_again(&mut visit, left);
     }
     let hurt = visit.hurt();
     let any =

@@ -15,7 +15,7 @@ use plant::home::Home;
 use plant::{Circuit, End, Handle, Level, Place, Point, Screw, Stab, Tap, Wire};
 use quantity::{Amps, Pressure, Temperature, Volume};
 
-use crate::suspicion::{Evidence, Seen};
+use crate::suspicion::{Evidence, Ring, Seen};
 use crate::technician as by_the_book;
 
 /// Wires that carry an element's current while its thermostat calls.
@@ -317,12 +317,13 @@ impl Visit {
         Evidence { seen: &self.seen, tried: &self.tried }
     }
 
-    pub fn job(&self) -> &Rc<bench::Job> {
-        &self.session.job
+    /// Among whom he looks, with nothing known.
+    pub fn ring(&self) -> Ring<'_> {
+        Ring { job: self.job(), sound: &self.sound, beside: None }
     }
 
-    pub fn sound(&self) -> &Home {
-        &self.sound
+    pub fn job(&self) -> &Rc<bench::Job> {
+        &self.session.job
     }
 
     /// How it ended, for the one who judges.
