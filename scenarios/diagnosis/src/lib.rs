@@ -14,7 +14,7 @@ pub use circle::Circle;
 pub use compare::reads_alike;
 pub use had::HadItBeen;
 pub use rounds::{COVERS, Round};
-pub use suspect::{Suspect, suspects, world, world_beside};
+pub use suspect::{Suspect, suspects, trips_breaker, trips_limit, world, world_beside};
 pub use walk::{Telling, Walk};
 
 use std::collections::BTreeSet;

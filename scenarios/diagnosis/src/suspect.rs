@@ -125,6 +125,16 @@ enum Tripped {
     Breaker,
 }
 
+/// Whether a week with this fault ends with the limit tripped now and then.
+pub fn trips_limit(fault: FaultId) -> bool {
+    trips(fault, Tripped::Limit)
+}
+
+/// The same of a breaker of the heater.
+pub fn trips_breaker(fault: FaultId) -> bool {
+    trips(fault, Tripped::Breaker)
+}
+
 /// Whether a week with this fault ends with it tripped now and then.
 fn trips(fault: FaultId, what: Tripped) -> bool {
     let name = fault.to_string();

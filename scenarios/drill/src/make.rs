@@ -292,10 +292,16 @@ fn somebody_calls(
     let lived = |household| {
         let mut home = house(order, Setting { household, ..setting });
         handiwork::lay(order, wrong, &mut home);
+        let sound = home.clone();
         for fault in wrong.into_iter().flatten() {
             (fault.id.fault().apply)(&fault.parameters, &mut home);
         }
-        live(home, life, u64::from(order.seed))
+        // Where there are two, people who put an end to one of them leave half a drill.
+        let of_two = wrong.into_iter().flatten().filter(|_| wrong.iter().all(Option::is_some));
+        let ended = |lived: &Home| {
+            lived.inspect().is_empty() || of_two.clone().any(|case| second::is_gone(&sound, case, lived))
+        };
+        live(home, life, u64::from(order.seed), ended)
     };
     let first = lived(setting.household);
     if order.household.is_some() || household::complaint(&first.1).is_some() {
@@ -308,11 +314,11 @@ fn somebody_calls(
 
 /// Lives in the house. Where the people themselves put an end to the trouble nobody would call: then they
 /// were of the kind that touches nothing.
-fn live(home: Home, life: Life, seed: u64) -> (Home, Week) {
+fn live(home: Home, life: Life, seed: u64, ended: impl Fn(&Home) -> bool) -> (Home, Week) {
     let mut lived = home.clone();
     let week = household::week(&mut lived, life, &mut Draw::new(seed, "draws"), LONGEST_DAYS);
     let meddled = week.closed_again > 0 || week.button_pushes > 0;
-    if !meddled || !lived.inspect().is_empty() {
+    if !meddled || !ended(&lived) {
         return (lived, week);
     }
     let mut lived = home;

@@ -68,7 +68,8 @@ pub fn follows(one: FaultId, other: FaultId) -> bool {
 }
 
 /// Whether two faults can be in a house together, each to be found and put right by itself: neither hides in the
-/// other's fields, both are there to an inspection, and no repair of the one is the other's as well.
+/// other's fields or behind what the other trips, both are there to an inspection, and no repair of the one is the
+/// other's as well.
 pub fn go_together(sound: &Home, first: &FaultCase, second: &FaultCase) -> bool {
     let alone = |case: &FaultCase| {
         let mut home = sound.clone();
@@ -78,6 +79,8 @@ pub fn go_together(sound: &Home, first: &FaultCase, second: &FaultCase) -> bool 
     if first.id.same_repair(second.id)
         || [first, second].iter().any(|case| case.id.is_silent() || takes_all(case))
         || !(second.id.fault().fits)(sound)
+        || is_hidden_by(first, second)
+        || is_hidden_by(second, first)
     {
         return false;
     }
@@ -96,6 +99,24 @@ pub fn go_together(sound: &Home, first: &FaultCase, second: &FaultCase) -> bool 
 
 fn put(case: &FaultCase, home: &mut Home) {
     (case.id.fault().apply)(&case.parameters, home);
+}
+
+/// Tripped once with nothing behind it, beside what trips it again and again: nobody could tell that it was there.
+fn is_hidden_by(case: &FaultCase, other: &FaultCase) -> bool {
+    match case.id {
+        FaultId::F08 => diagnosis::trips_limit(other.id),
+        FaultId::F18 => diagnosis::trips_breaker(other.id),
+        _ => false,
+    }
+}
+
+/// Whether one of two is gone from a house that was lived in: nothing that an inspection finds of it alone is found
+/// any more.
+pub fn is_gone(sound: &Home, case: &FaultCase, lived: &Home) -> bool {
+    let mut alone = sound.clone();
+    put(case, &mut alone);
+    let found = lived.inspect();
+    !alone.inspect().iter().any(|defect| found.contains(defect))
 }
 
 /// A whole new heater would take the other fault away with the old one.

@@ -56,6 +56,12 @@ fn some_with_traps_are_solved() {
     all_solved(with_traps(&(0..10)));
 }
 
+/// As many as fit forty seconds of one core.
+#[test]
+fn some_with_a_second_fault_are_solved() {
+    all_solved(two(&(0..20)));
+}
+
 /// The recorded runs, in `docs/figures.md`: `TANKWRIGHT_ASKED=names`, `second` or `traps`, with
 /// `TANKWRIGHT_SEEDS=0..200` so many of them, `cargo test --release -p tankwright-tests --test exhaustive -- --ignored
 /// --nocapture asked`.

@@ -27,7 +27,7 @@ use plant::fault::{FaultId, Remedy};
 use plant::home::Home;
 use tankwright_tests::cores;
 
-use suspicion::{Ring, Suspected};
+use suspicion::Suspected;
 use visit::Visit;
 
 /// How one drill came out.
@@ -55,11 +55,10 @@ fn order(seed: u32) -> Order {
 
 /// Of each thing that is wrong, as many as the order asks for, whom what was seen leaves; the likeliest first.
 fn named(visit: &Visit, two: bool) -> Vec<Vec<Suspected>> {
-    let ring = Ring { job: visit.job(), sound: visit.sound(), beside: None };
     if two {
-        pair::pair(ring, visit.evidence()).into()
+        pair::pair(visit.ring(), visit.evidence()).into()
     } else {
-        vec![suspicion::left(ring, visit.evidence())]
+        vec![suspicion::left(visit.ring(), visit.evidence())]
     }
 }
 
@@ -70,9 +69,12 @@ fn work(drill: &Drill) -> Worked {
         visit.is_wary();
     }
     visit.look_at_everything();
-    let hurt = visit.hurt();
     let two = drill.order.second.is_some();
     let mut left = named(&visit, two);
+    if two && visit.hurt().is_none() {
+        left = pair::looks_again(&mut visit, left);
+    }
+    let hurt = visit.hurt();
     let any =
         |left: &[Vec<Suspected>], is: fn(&Suspected) -> bool| left.iter().flatten().any(is) && hurt.is_none();
     if any(&left, |s| s.remedy() == Some(Remedy::ResetLimit)) {

@@ -28,6 +28,9 @@ const WORST: f64 = 16.0;
 /// How bad it may have become by now, as shares of that on a logarithmic scale; at last it burns off.
 const BY_NOW: [f64; 5] = [0.0, 0.3, 0.6, 0.9, 1.0];
 
+/// What was seen that no sound house shows, before anybody guesses what may be behind it.
+const ENOUGH: usize = 12;
+
 /// So many of those that come close are tried finer.
 const MOST_TRIED: usize = 8;
 
@@ -297,10 +300,58 @@ pub fn left(ring: Ring, by: Evidence) -> Vec<Suspected> {
             break;
         }
     }
-    // Of what nothing tells apart the commonest is meant; what nobody calls for comes last.
-    let rank = |s: &Suspected| (s.fault.is_silent(), -s.fault.fault().weight.get());
     left.sort_by(|a, b| rank(a).partial_cmp(&rank(b)).unwrap());
     left
+}
+
+/// The one whose house comes closest, and where it shows all that was seen, everybody else whose house does so too.
+pub fn closest(ring: Ring, by: Evidence) -> Vec<Suspected> {
+    let mut race = Race::of(ladder(ring, false));
+    let Some(first) = race.next(by, usize::MAX) else { return Vec::new() };
+    let first = first.finer(ring, by);
+    let is_exact = first.differs == 0;
+    let mut close = vec![first];
+    while let Some(one) = race.next(by, 0).filter(|_| is_exact) {
+        close.push(one);
+    }
+    close.sort_by(|a, b| rank(a).partial_cmp(&rank(b)).unwrap());
+    close
+}
+
+/// Where two things are wrong, one of them by what was seen first: so much of it as one suspect explains better than
+/// all others.
+pub fn guess(ring: Ring, by: Evidence) -> Option<Suspected> {
+    let mut enough = ENOUGH;
+    loop {
+        let seen = &by.seen[..strange(ring, by, enough)];
+        let begun = Evidence { seen, ..by };
+        let mut race = Race::of(ladder(ring, false));
+        let first = race.next(begun, usize::MAX)?;
+        if seen.len() == by.seen.len() || race.next(begun, first.differs).is_none() {
+            return Some(first.finer(ring, begun));
+        }
+        enough *= 2;
+    }
+}
+
+/// How long it takes until so much was seen that a sound house would not have shown.
+fn strange(ring: Ring, by: Evidence, enough: usize) -> usize {
+    let mut job = ring.job.clone();
+    job.home.make_sound();
+    let mut house = Session::begin(job);
+    let mut differs = 0;
+    for (i, (act, shown)) in by.seen.iter().enumerate() {
+        differs += differences(shown, &house.step(act).shown);
+        if differs >= enough {
+            return i + 1;
+        }
+    }
+    by.seen.len()
+}
+
+/// Of what nothing tells apart the commonest is meant; what nobody calls for comes last.
+fn rank(s: &Suspected) -> (bool, f64) {
+    (s.fault.is_silent(), -s.fault.fault().weight.get())
 }
 
 /// How much may differ in a house whose numbers, tried finer, may turn out better than one with so many.

@@ -15,7 +15,7 @@ use plant::home::Home;
 use plant::{Circuit, End, Handle, Level, Place, Point, Screw, Stab, Tap, Wire};
 use quantity::{Amps, Pressure, Temperature, Volume};
 
-use crate::suspicion::{Evidence, Seen};
+use crate::suspicion::{Evidence, Ring, Seen};
 use crate::technician as by_the_book;
 
 /// Wires that carry an element's current while its thermostat calls.
@@ -67,17 +67,21 @@ pub struct Visit {
     wary: bool,
     /// Breakers that feed the heater and stand on no diagram.
     others: Vec<u32>,
+    /// What was put right before all was looked at again.
+    mended: Vec<FaultCase>,
 }
 
 impl Visit {
     pub fn begin(session: Session, sound: Home, licence: Licence) -> Self {
         let (seen, tried, others) = (Vec::new(), Vec::new(), Vec::new());
-        Self { session, sound, licence, seen, tried, wary: false, others }
+        Self { session, sound, licence, seen, tried, wary: false, others, mended: Vec::new() }
     }
 
     /// Does one act; gives what it showed.
     fn act(&mut self, action: Action) -> Shown {
-        self.session.step(&action).shown
+        let at = self.seen.len();
+        self.sees(action);
+        self.seen[at].1.clone()
     }
 
     fn acts(&mut self, actions: impl IntoIterator<Item = Action>) {
@@ -313,12 +317,13 @@ impl Visit {
         Evidence { seen: &self.seen, tried: &self.tried }
     }
 
-    pub fn job(&self) -> &Rc<bench::Job> {
-        &self.session.job
+    /// Among whom he looks, with nothing known.
+    pub fn ring(&self) -> Ring<'_> {
+        Ring { job: self.job(), sound: &self.sound, beside: None }
     }
 
-    pub fn sound(&self) -> &Home {
-        &self.sound
+    pub fn job(&self) -> &Rc<bench::Job> {
+        &self.session.job
     }
 
     /// How it ended, for the one who judges.
@@ -354,13 +359,35 @@ impl Visit {
             self.acts([Action::TellResult, Action::StopAndCall { whom }]);
             return;
         }
-        self.acts(self.as_found());
-        self.let_cool();
+        self.makes_ready();
         self.seen_amiss();
-        self.tests_fuses();
-        for one in found {
+        let mended = self.mended.clone();
+        let is_done =
+            |one: &FaultCase| mended.iter().any(|done| done.id == one.id && remedy(done) == remedy(one));
+        for one in found.iter().filter(|one| !is_done(one)) {
             self.remedies(one);
         }
+    }
+
+    /// All as it was found, cool, no current on it.
+    fn makes_ready(&mut self) {
+        self.acts(self.as_found());
+        self.let_cool();
+        self.tests_fuses();
+        self.acts(self.switches_off());
+    }
+
+    /// Puts one of two right, and looks at everything once more: what it hid shows only then.
+    pub fn mends_first(&mut self, first: &FaultCase) {
+        if !licence::covers(self.licence, first.id.fault().scope) {
+            return;
+        }
+        self.makes_ready();
+        self.remedies(first);
+        self.mended.push(first.clone());
+        self.acts(self.switched_on());
+        self.act(Action::PressReset);
+        self.look_at_everything();
     }
 
     /// Does what one finding asks for.
@@ -711,6 +738,10 @@ fn longer(mut acts: Vec<Action>, nominal: Volume) -> Vec<Action> {
         }
     }
     acts
+}
+
+fn remedy(case: &FaultCase) -> Option<Remedy> {
+    case.id.remedy(&case.parameters)
 }
 
 const fn puts_current_on(act: &Action) -> bool {

@@ -3,7 +3,7 @@
 use bench::{Mode, Probe};
 use drill::{Cure, Order, OrderError, RuleId, Second, Wanted};
 use plant::Screw::*;
-use plant::fault::{FaultId, PartKind};
+use plant::fault::{Defect, FaultId, PartKind};
 use plant::{Level, Wire};
 
 use crate::technician::*;
@@ -143,11 +143,32 @@ fn what_chance_deals_goes_together() {
 
 #[test]
 fn what_cannot_be_beside_the_first_is_refused() {
-    for (first, second) in
-        [(FaultId::F01, FaultId::F67), (FaultId::F01, FaultId::F56), (FaultId::F22, FaultId::F01)]
-    {
+    for (first, second) in [
+        (FaultId::F01, FaultId::F67),
+        (FaultId::F01, FaultId::F56),
+        (FaultId::F22, FaultId::F01),
+        (FaultId::F05, FaultId::F08),
+        (FaultId::F18, FaultId::F20),
+    ] {
         let order =
             Order { second: Some(Second::One(second)), fault: Wanted::One(first), ..order(first, &[]) };
         assert!(matches!(drill::settle(&order), Err(OrderError::NoSecond)), "{first} {second}");
     }
+}
+
+/// People who close a tripped breaker and still call for the other fault would leave half a drill: they touch nothing.
+#[test]
+fn what_people_can_put_an_end_to_is_still_there() {
+    let mut dealt = 0;
+    for seed in 0..24 {
+        let order = Order {
+            second: Some(Second::One(FaultId::F01)),
+            fault: Wanted::One(FaultId::F18),
+            ..Order::chance(seed, Mode::Solo)
+        };
+        let Ok(made) = drill::make(&order) else { continue };
+        dealt += 1;
+        assert!(made.job.home.inspect().contains(&Defect::PowerOff), "seed {seed}");
+    }
+    assert!(dealt > 12, "{dealt}");
 }
