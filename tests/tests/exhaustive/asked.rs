@@ -56,10 +56,10 @@ fn some_with_traps_are_solved() {
     all_solved(with_traps(&(0..10)));
 }
 
-/// As many as fit forty seconds of one core.
+/// As many as fit a minute or so of one core.
 #[test]
 fn some_with_a_second_fault_are_solved() {
-    all_solved(two(&(0..20)));
+    all_solved(two(&(0..12)));
 }
 
 /// The recorded runs, in `docs/figures.md`: `TANKWRIGHT_ASKED=names`, `second` or `traps`, with
