@@ -20,10 +20,13 @@ pub fn First() -> Html {
     let begin = |call: Guided| {
         let taking = taking.clone();
         let onclick = Callback::from(move |_: MouseEvent| taking.take(&call.order(), ""));
-        let class = (call == Guided::First).then_some("go");
+        let (class, name) = match call {
+            Guided::First => (Some("go"), "page-first"),
+            Guided::Second => (None, "page-second"),
+        };
         html! {
             <button type="button" {class} data-act={call.name()} {onclick}>
-                { voice.text(&format!("page-{}", call.name())) }
+                { voice.text(name) }
             </button>
         }
     };

@@ -97,7 +97,8 @@ fn put_right(case: &Case<'_>, what: Observation) -> bool {
         Observation::PlasticDischarge | Observation::UphillDischarge => {
             home.installation.discharge == Discharge::Metal
         }
-        Observation::NoDielectric => home.installation.dielectric,
+        // Copper that the technician put on bare steel himself is charged as his own doing.
+        Observation::NoDielectric => home.installation.dielectric || case.job.home.installation.dielectric,
         Observation::BlockedRelief => !home.plant.plumbing.relief.blocked,
         Observation::BridgedLimit => !home.installation.bridged,
         Observation::OtherElement => home.installation.other_element.is_none(),
