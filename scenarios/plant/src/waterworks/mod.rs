@@ -67,9 +67,6 @@ pub struct Plumbing {
     pub hot_leak: f64,
     /// Relief valve.
     pub relief: ReliefValve,
-    /// How far the heater is in its place.
-    #[serde(default, skip_serializing_if = "Stand::is_piped")]
-    pub stand: Stand,
     /// Expansion tank, where there is one.
     pub expansion: Option<ExpansionTank>,
     /// Pressure at the tank now.
@@ -91,6 +88,9 @@ pub struct Plumbing {
     pub cold_side: Store,
     /// Sums since this plant was made.
     pub ledger: Ledger,
+    /// How far the heater is in its place.
+    #[serde(default)]
+    pub stand: Stand,
 }
 
 impl Plumbing {
