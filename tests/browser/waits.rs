@@ -66,7 +66,7 @@ fn a_long_wait_shows_how_far_it_is_and_can_be_stopped() {
 fn people_who_are_let_use_water_say_how_it_was() {
     let Some(browser) = Browser::open_page(Screen::DESK) else { return };
     keep(&browser, COLD, "", &[]);
-    browser.go("#/drill");
+    browser.go("?living#/drill");
     browser.wait_until("document.querySelector('.drill .time')");
     let list = browser.reach(Hand::Keys, "select:has(option[value='let-them-use minutes=1440.0'])");
     browser.choose(Hand::Keys, &list, "let-them-use minutes=1440.0");
