@@ -1257,6 +1257,7 @@ sheet-lever-up-runs = lever up, runs
 sheet-lever-up = lever up
 sheet-relief-runs = water runs out
 sheet-pipe-dry = pipe dry
+sheet-no-relief = none, port open
 sheet-drain-runs = runs
 sheet-drain-stands = open, stands
 sheet-drain-shut = shut

@@ -1257,6 +1257,7 @@ sheet-lever-up-runs = alzada, corre
 sheet-lever-up = palanca arriba
 sheet-relief-runs = sale agua
 sheet-pipe-dry = tubo seco
+sheet-no-relief = falta, boca abierta
 sheet-drain-runs = corre
 sheet-drain-stands = abierto, no corre
 sheet-drain-shut = cerrado

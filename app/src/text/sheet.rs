@@ -82,6 +82,9 @@ pub fn compartment(session: &Session, level: Level) -> String {
 
 /// The line at the relief valve.
 pub const fn relief(view: &View) -> Label {
+    if !view.relief_there {
+        return Label("sheet-no-relief");
+    }
     Label(match (view.lever, view.relief_runs) {
         (true, true) => "sheet-lever-up-runs",
         (true, false) => "sheet-lever-up",

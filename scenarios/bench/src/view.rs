@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use plant::{BoxKind, Circuit, End, Handle, Level, Place, Point, Screw, Tap};
+use plant::{BoxKind, Circuit, End, Handle, Level, Place, Point, Screw, Stand, Tap};
 use quantity::{Amps, Constant, Flow, Seconds, Tag, Temperature, Volume, Watts};
 
 use crate::action::{Action, Clamped, Cover, Jack, MeterFunction};
@@ -127,6 +127,10 @@ pub struct View {
     pub lever: bool,
     /// Water runs from the relief valve's pipe.
     pub relief_runs: bool,
+    /// How far the heater is in its place.
+    pub stand: Stand,
+    /// A relief valve is in its port.
+    pub relief_there: bool,
     /// Water stands on the floor, about.
     pub on_floor: Option<Volume>,
     /// The gauge is on.
@@ -195,6 +199,8 @@ impl Session {
             hose: plumbing.hose,
             lever: plumbing.relief.lever,
             relief_runs: senses::relief_runs(plant),
+            stand: plumbing.stand,
+            relief_there: !plumbing.relief.missing,
             on_floor: wet.then_some(plumbing.on_floor),
             gauge: self.me.gauge,
             gloves: self.me.gloves,

@@ -3,6 +3,7 @@
 use std::rc::Rc;
 
 use bench::person::Harm;
+use plant::Stand;
 use yew::prelude::*;
 
 use super::frame::Frame;
@@ -64,7 +65,9 @@ pub fn Sheet(props: &Props) -> Html {
                 { in_line(&seen) }
             }
             <LoadCenter session={session.clone()} known={known.clone()} />
-            <Heater session={session.clone()} known={known.clone()} />
+            if view.stand != Stand::Gone {
+                <Heater session={session.clone()} known={known.clone()} />
+            }
             <Taps taps={view.taps} />
             if steams(session) {
                 <path class="steam" role="img" aria-label={steam} d={STEAM} transform={format!("translate({} {})", frame.right() + 22.0, frame.relief())} />

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use bench::Fitting;
 use bench::view::View;
-use plant::{Place, Recirculation};
+use plant::{Place, Recirculation, Stand};
 use yew::prelude::*;
 
 use super::Spot;
@@ -36,16 +36,22 @@ pub fn Pipes(props: &Props) -> Html {
     let Props { view, frame, known, second_circuit, recirculation } = props;
     let found = &known.found;
     let (lid, shoulder) = (frame.top - 24.0, frame.top + 4.0);
+    let (piped, stands) = (view.stand == Stand::Piped, view.stand != Stand::Gone);
+    // Undone, the pipes end above the nipples.
+    let end = if piped { shoulder } else { shoulder - PARTED };
     html! {
         <>
             <path class="conduit" d={format!("M106 196V88H248V{lid}")} />
             if *second_circuit {
                 <path class="conduit" d={format!("M97 196V79H257V{lid}")} />
             }
-            <path class="cold" d={format!("M216 {shoulder}V56H150V10")} />
-            <path class="hot" d={format!("M280 {shoulder}V56H346V10")} />
+            <path class="cold" d={format!("M216 {end}V56H150V10")} />
+            <path class="hot" d={format!("M280 {end}V56H346V10")} />
             <path class="hot branch" d="M346 56H461V484H444" />
-            if let Some(dielectric) = found.dielectric {
+            if stands && !piped {
+                <path class="ink" d={format!("M216 {shoulder}v-14M280 {shoulder}v-14")} />
+            }
+            if let Some(dielectric) = found.dielectric.filter(|_| piped) {
                 { unions(dielectric, shoulder) }
             }
             if let Some((runs, is)) = found.pump.zip(recirculation.as_ref()) {
@@ -63,12 +69,16 @@ pub fn Pipes(props: &Props) -> Html {
                 }
             </Spot>
             { for [216.0, 280.0].map(|x| drop(known, Fitting::Nipples, x, shoulder - 6.0)) }
-            { relief(view, frame, known) }
-            { drain(view, frame.right(), known) }
+            if stands {
+                { relief(view, frame, known) }
+                { drain(view, frame.right(), known) }
+            }
         </>
     }
 }
 
+/// From the nipples up to the ends of pipes that are undone.
+const PARTED: f64 = 34.0;
 /// The highest place for the relief valve's words: the taps lie below.
 const RELIEF_WORDS: f64 = 372.0;
 /// From the relief valve's body to the middle of its pipe.
@@ -84,19 +94,32 @@ fn relief(view: &View, frame: &Frame, known: &Known) -> Html {
     let top = words - 26.0;
     html! {
         <Spot place={Place::Relief} area={(x - 6.0, top, 457.0 - x, y + 26.0 - top)}>
-            { discharge(&known.found, x + 26.0, y + 12.0) }
-            if view.relief_runs {
-                <path class="running" d={format!("M{} 590V612", x + 36.0)} />
+            if view.relief_there {
+                { valve_body(view, (x, y), &lever, known) }
+            } else {
+                <circle cx={(x + 8.0).to_string()} cy={(y + 11.0).to_string()} r="7" class="card" />
             }
             if words < y {
                 <path class="ink thin" d={format!("M{} {}L{} {}", x + DISCHARGE + 3.0, words + 2.0, x + 28.0, y - 18.0)} />
             }
-            <rect x={x.to_string()} y={y.to_string()} width="26" height="22" class="card" />
-            <path class="ink" d={lever} />
-            { drop(known, Fitting::ReliefValve, x + 8.0, y + 20.0) }
             <text x={beside.clone()} y={(words - 4.0).to_string()} class="lab">{ text::RELIEF_SHORT }</text>
             <text x={beside} y={(words + 12.0).to_string()} class="sub">{ text::relief(view) }</text>
         </Spot>
+    }
+}
+
+/// The valve in its port, with its pipe.
+fn valve_body(view: &View, (x, y): (f64, f64), lever: &str, known: &Known) -> Html {
+    html! {
+        <>
+            { discharge(&known.found, x + 26.0, y + 12.0) }
+            if view.relief_runs {
+                <path class="running" d={format!("M{} 590V612", x + 36.0)} />
+            }
+            <rect x={x.to_string()} y={y.to_string()} width="26" height="22" class="card" />
+            <path class="ink" d={lever.to_owned()} />
+            { drop(known, Fitting::ReliefValve, x + 8.0, y + 20.0) }
+        </>
     }
 }
 
