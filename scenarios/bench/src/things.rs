@@ -89,6 +89,16 @@ pub enum Cover {
     LowerShield,
 }
 
+impl Cover {
+    /// What lies over the screws of a compartment, the outermost first.
+    pub const fn over(level: Level) -> &'static [Self] {
+        match level {
+            Level::Upper => &[Self::Upper, Self::UpperInsulation, Self::UpperShield],
+            Level::Lower => &[Self::Lower, Self::LowerInsulation, Self::LowerShield],
+        }
+    }
+}
+
 /// What the meter is set to.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]

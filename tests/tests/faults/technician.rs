@@ -45,20 +45,12 @@ pub fn arrive() -> Vec<Action> {
 
 /// Cover, insulation and shield of a compartment.
 pub fn open(level: Level) -> Vec<Action> {
-    let covers = match level {
-        Level::Upper => [Cover::Upper, Cover::UpperInsulation, Cover::UpperShield],
-        Level::Lower => [Cover::Lower, Cover::LowerInsulation, Cover::LowerShield],
-    };
-    covers.map(|which| cover(which, true)).to_vec()
+    Cover::over(level).iter().map(|&which| cover(which, true)).collect()
 }
 
 /// The same put back, what lies inside first.
 pub fn close(level: Level) -> Vec<Action> {
-    let covers = match level {
-        Level::Upper => [Cover::UpperShield, Cover::UpperInsulation, Cover::Upper],
-        Level::Lower => [Cover::LowerShield, Cover::LowerInsulation, Cover::Lower],
-    };
-    covers.map(|which| cover(which, false)).to_vec()
+    Cover::over(level).iter().rev().map(|&which| cover(which, false)).collect()
 }
 
 pub fn open_panel() -> Action {

@@ -1,7 +1,7 @@
 //! Covers that are still on hide what is behind them.
 
 use bench::{Cover, Session};
-use plant::Place;
+use plant::{Level, Place};
 use yew::prelude::*;
 
 use crate::text;
@@ -12,8 +12,8 @@ pub const fn in_front(place: Place) -> &'static [Cover] {
         Place::LoadCenter => &[Cover::PanelFront],
         Place::JunctionBox => &[Cover::JunctionBox],
         Place::InLineBox => &[Cover::BoxDoor],
-        Place::UpperCompartment => &[Cover::Upper, Cover::UpperInsulation, Cover::UpperShield],
-        Place::LowerCompartment => &[Cover::Lower, Cover::LowerInsulation, Cover::LowerShield],
+        Place::UpperCompartment => Cover::over(Level::Upper),
+        Place::LowerCompartment => Cover::over(Level::Lower),
         _ => &[],
     }
 }

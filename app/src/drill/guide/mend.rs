@@ -7,7 +7,7 @@ use quantity::Volume;
 
 use super::next::{Next, is_locked, is_off, slot};
 use super::past::{self, Verdict, last};
-use super::prove::{covers, place};
+use super::prove::place;
 use super::stage::Stage;
 use crate::drill::known::Known;
 
@@ -144,22 +144,22 @@ fn refilled(session: &Session, level: Level) -> Option<Next> {
         return at("guide-tap-shut", Place::Taps, Action::Tap { tap, opening: 0.0 });
     }
     let looked = |act: &Action| matches!(act, Action::Look { at } if *at == place(level));
-    let [outer, ..] = covers(level);
-    if last(session, looked) < drained && session.access.off.contains(&outer) {
+    let outer_off = Cover::over(level).first().is_some_and(|outer| session.access.off.contains(outer));
+    if last(session, looked) < drained && outer_off {
         return at("guide-leak", place(level), Action::Look { at: place(level) });
     }
     None
 }
 
 /// The innermost cover that is off, of those given from the outside in.
-fn to_close(session: &Session, covers: [Cover; 3]) -> Option<Cover> {
-    covers.into_iter().rev().find(|cover| session.access.off.contains(cover))
+fn to_close(session: &Session, covers: &[Cover]) -> Option<Cover> {
+    covers.iter().copied().rev().find(|cover| session.access.off.contains(cover))
 }
 
 fn powered(session: &Session, known: &Known, level: Level) -> Option<Next> {
     let at = |say, at, act| step(Stage::On, say, at, act);
     for one in [level, Level::Upper, Level::Lower] {
-        if let Some(which) = to_close(session, covers(one)) {
+        if let Some(which) = to_close(session, Cover::over(one)) {
             return at("guide-close", place(one), Action::Cover { which, off: false });
         }
     }

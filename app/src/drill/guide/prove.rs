@@ -15,16 +15,8 @@ pub const fn place(level: Level) -> Place {
     }
 }
 
-/// The covers of a compartment, the outermost first.
-pub const fn covers(level: Level) -> [Cover; 3] {
-    match level {
-        Level::Upper => [Cover::Upper, Cover::UpperInsulation, Cover::UpperShield],
-        Level::Lower => [Cover::Lower, Cover::LowerInsulation, Cover::LowerShield],
-    }
-}
-
 fn open(session: &Session, level: Level) -> Option<Next> {
-    let which = covers(level).into_iter().find(|cover| !session.access.off.contains(cover))?;
+    let which = Cover::over(level).iter().copied().find(|cover| !session.access.off.contains(cover))?;
     let act = Action::Cover { which, off: true };
     Some(Next::at(Stage::Dead, "guide-open", place(level), act))
 }

@@ -16,11 +16,7 @@ const DIAL_MARKS: std::ops::RangeInclusive<u16> = 18..=30;
 pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
     let upper = place == Place::UpperCompartment;
     let level = if upper { Level::Upper } else { Level::Lower };
-    let cover = if upper {
-        [Cover::Upper, Cover::UpperInsulation, Cover::UpperShield]
-    } else {
-        [Cover::Lower, Cover::LowerInsulation, Cover::LowerShield]
-    };
+    let cover = Cover::over(level);
     let fitting = if upper { Fitting::UpperElement } else { Fitting::LowerElement };
     let stamp = if upper { Writing::StampUpper } else { Writing::StampLower };
     let layout = session.home.plant.wiring.layout;
@@ -66,7 +62,7 @@ pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
         Offer::plain(Action::Thermometer { at: Probe::Shell { level } }, text::THERMOMETER_SHELL),
     ];
     vec![
-        covers(session, &cover),
+        covers(session, cover),
         Group::new(text::WRITINGS, reading),
         Group::new(text::CONTROLS, control),
         Group::new(text::FLANGE, flange),

@@ -3,7 +3,6 @@
 use std::rc::Rc;
 
 use bench::person::Harm;
-use plant::Stand;
 use yew::prelude::*;
 
 use super::frame::Frame;
@@ -65,7 +64,7 @@ pub fn Sheet(props: &Props) -> Html {
                 { in_line(&seen) }
             }
             <LoadCenter session={session.clone()} known={known.clone()} />
-            if view.stand != Stand::Gone {
+            if view.stand.is_there() {
                 <Heater session={session.clone()} known={known.clone()} />
             }
             <Taps taps={view.taps} />

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use bench::Fitting;
 use bench::view::View;
-use plant::{Place, Recirculation, Stand};
+use plant::{Place, Recirculation};
 use yew::prelude::*;
 
 use super::Spot;
@@ -36,7 +36,7 @@ pub fn Pipes(props: &Props) -> Html {
     let Props { view, frame, known, second_circuit, recirculation } = props;
     let found = &known.found;
     let (lid, shoulder) = (frame.top - 24.0, frame.top + 4.0);
-    let (piped, stands) = (view.stand == Stand::Piped, view.stand != Stand::Gone);
+    let (piped, stands) = (view.stand.is_piped(), view.stand.is_there());
     // Undone, the pipes end above the nipples.
     let end = if piped { shoulder } else { shoulder - PARTED };
     html! {

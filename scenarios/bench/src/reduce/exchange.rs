@@ -6,7 +6,7 @@ use plant::heater::Rating;
 use plant::{End, Place, Plant, Stand};
 use quantity::{Constant, Kilograms, Seconds, Tag, Volume};
 
-use super::replace::{OPEN, is_made, splashed};
+use super::replace::{OPEN, changed, is_made, splashed};
 use super::turn::Turn;
 use super::{Answered, fit, judge, senses};
 use crate::action::{Action, Cover, NewPart, Writing};
@@ -26,7 +26,10 @@ quantity::constants! {
 
 /// The act is on something that was carried out with the heater.
 pub(super) fn went_with_it(plant: &Plant, action: &Action) -> bool {
-    let of_the_heater = match action {
+    if plant.plumbing.stand.is_there() {
+        return false;
+    }
+    match action {
         Action::Drain { .. } | Action::Hose { .. } | Action::Gauge { .. } | Action::ReliefLever { .. } => {
             true
         }
@@ -48,8 +51,7 @@ pub(super) fn went_with_it(plant: &Plant, action: &Action) -> bool {
                 | NewPart::PumpTimer
         ),
         _ => false,
-    };
-    of_the_heater && plant.plumbing.stand == Stand::Gone
+    }
 }
 
 /// The unions on top undone: with the cold valve open its pipe runs out on the floor until somebody shuts it.
@@ -117,7 +119,7 @@ pub(super) fn set_heater(turn: &mut Turn, nominal: Volume, rating: Rating, time:
         return Err(Refusal::OutOfRange);
     }
     let plant = &turn.s.home.plant;
-    if plant.plumbing.stand != Stand::Gone {
+    if plant.plumbing.stand.is_there() {
         return Err(Refusal::HeaterStands);
     }
     let part = PartKind::Heater;
@@ -125,12 +127,7 @@ pub(super) fn set_heater(turn: &mut Turn, nominal: Volume, rating: Rating, time:
     turn.pass(time);
     fit::new_heater(turn, nominal, rating);
     turn.s.home.renewed(part);
-    let cost = crate::prices::heater();
-    turn.s.me.cost += cost;
-    turn.facts.push(Fact::Changed { part, matches, needed, cost });
-    if turn.s.me.findings.is_empty() {
-        turn.facts.push(Fact::RepairedWithoutFinding);
-    }
+    changed(turn, part, matches, needed, crate::prices::heater());
     Ok(Shown::Done)
 }
 

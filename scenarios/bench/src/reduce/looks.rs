@@ -1,6 +1,6 @@
 //! Reading, looking, listening, smelling, and the thermometer.
 
-use plant::{End, Level, Place, Plant, Stand, Tap};
+use plant::{End, Level, Place, Plant, Tap};
 use quantity::{Constant, Seconds, Tag, Temperature, Volume};
 
 use super::turn::Turn;
@@ -64,7 +64,7 @@ pub(super) fn read(turn: &mut Turn, what: Writing, time: Seconds) -> Answered {
 pub(super) fn look(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
     reach::sight(&turn.s, at)?;
     turn.pass(time);
-    let gone = turn.s.home.plant.plumbing.stand == Stand::Gone;
+    let gone = !turn.s.home.plant.plumbing.stand.is_there();
     let mut sights = match at {
         Place::HeaterTop | Place::Relief | Place::Drain if gone => vec![Sight::NoHeater],
         Place::LoadCenter => load_center(&turn.s),

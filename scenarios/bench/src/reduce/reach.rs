@@ -38,8 +38,8 @@ const fn before_metal(place: Place) -> &'static [Cover] {
         Place::LoadCenter => &[Cover::PanelFront],
         Place::JunctionBox => &[Cover::JunctionBox],
         Place::InLineBox => &[Cover::BoxDoor],
-        Place::UpperCompartment => &[Cover::Upper, Cover::UpperInsulation, Cover::UpperShield],
-        Place::LowerCompartment => &[Cover::Lower, Cover::LowerInsulation, Cover::LowerShield],
+        Place::UpperCompartment => Cover::over(Level::Upper),
+        Place::LowerCompartment => Cover::over(Level::Lower),
         _ => &[],
     }
 }

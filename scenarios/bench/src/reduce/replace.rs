@@ -1,6 +1,7 @@
 //! Changing parts. The tank, the power and the covers are as the learner left them: water comes out of what
 //! is opened under water, and live screws are live.
 
+use plant::fault::PartKind;
 use plant::{BoxKind, Level, Place, Point, Screw};
 use quantity::{Constant, Pressure, Seconds, Tag, Temperature, Volume};
 
@@ -63,16 +64,20 @@ pub(super) fn replace(turn: &mut Turn, part: &NewPart, time: Seconds) -> Answere
     open_up(turn, part);
     fit::fit(turn, part);
     turn.pass(rest);
-    let cost = crate::prices::of(part);
-    turn.s.me.cost += cost;
-    turn.facts.push(Fact::Changed { part: part.kind(), matches, needed, cost });
-    if turn.s.me.findings.is_empty() {
-        turn.facts.push(Fact::RepairedWithoutFinding);
-    }
+    changed(turn, part.kind(), matches, needed, crate::prices::of(part));
     Ok(match scorched {
         Some(level) => Shown::DoneWith { sights: vec![Sight::ScorchedElement { level }] },
         None => Shown::Done,
     })
+}
+
+/// A part was changed for so many dollars.
+pub(super) fn changed(turn: &mut Turn, part: PartKind, matches: bool, needed: bool, cost: f64) {
+    turn.s.me.cost += cost;
+    turn.facts.push(Fact::Changed { part, matches, needed, cost });
+    if turn.s.me.findings.is_empty() {
+        turn.facts.push(Fact::RepairedWithoutFinding);
+    }
 }
 
 /// Elements of such a rating are made.

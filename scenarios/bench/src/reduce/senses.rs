@@ -71,7 +71,7 @@ pub(crate) fn there(plant: &Plant, point: Point) -> bool {
 
 /// The place is there in this house.
 pub(crate) fn place_there(plant: &Plant, place: Place) -> bool {
-    let stands = plant.plumbing.stand != plant::Stand::Gone;
+    let stands = plant.plumbing.stand.is_there();
     match place {
         Place::JunctionBox | Place::UpperCompartment => stands,
         Place::LowerCompartment => stands && plant.plate.has(Level::Lower),

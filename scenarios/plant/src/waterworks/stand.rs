@@ -21,4 +21,9 @@ impl Stand {
     pub const fn is_piped(&self) -> bool {
         matches!(self, Self::Piped)
     }
+
+    /// A heater stands there, piped or not.
+    pub const fn is_there(&self) -> bool {
+        !matches!(self, Self::Gone)
+    }
 }

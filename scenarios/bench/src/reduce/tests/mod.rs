@@ -114,11 +114,7 @@ fn doing(session: &mut Session, actions: &[Action]) -> Outcome {
 }
 
 fn uncover(level: Level) -> Vec<Action> {
-    let covers = match level {
-        Level::Upper => [Cover::Upper, Cover::UpperInsulation, Cover::UpperShield],
-        Level::Lower => [Cover::Lower, Cover::LowerInsulation, Cover::LowerShield],
-    };
-    covers.map(|which| Action::Cover { which, off: true }).to_vec()
+    Cover::over(level).iter().map(|&which| Action::Cover { which, off: true }).collect()
 }
 
 fn meter(function: MeterFunction, red: Screw, black: Screw) -> Action {
