@@ -52,7 +52,7 @@ fn here() -> Html {
         call(home(), acts).map(|session| {
             let desk = Desk { at, ..Desk::default() };
             let sheet = html! { <HereSheet session={session.clone()} onclose={Callback::noop()} /> };
-            let inside = html! { <Opened><dialog class="dialog here-sheet">{ sheet }</dialog></Opened> };
+            let inside = html! { <Opened><dialog class="dialog here-sheet"><div class="dialog-sheet">{ sheet }</div></dialog></Opened> };
             frame(format!("here, {caption}"), html! { <Stand {session} {desk}>{ inside }</Stand> })
         })
     };

@@ -1,12 +1,13 @@
 //! The button in the sheet's head, and the dialog that it and the key open.
 
 use wasm_bindgen::JsCast;
-use web_sys::{HtmlDialogElement, HtmlElement};
+use web_sys::{Element, HtmlElement};
 use yew::prelude::*;
 
 use super::key::use_key;
 use super::sheet::HereSheet;
 use crate::said::use_voice;
+use crate::shell::{Dialog, use_dialog};
 use crate::store::World;
 
 /// The world.
@@ -20,49 +21,23 @@ pub struct Props {
 #[component]
 pub fn HereButton(props: &Props) -> Html {
     let voice = use_voice();
-    let node = use_node_ref();
+    let sheet = use_dialog();
     let open = use_state(|| false);
     let show = {
-        let (node, open) = (node.clone(), open.setter());
+        let (sheet, open) = (sheet.clone(), open.setter());
         Callback::from(move |()| {
-            let Some(dialog) = node.cast::<HtmlDialogElement>() else { return };
-            if dialog.open() {
-                dialog.close();
+            if sheet.is_open() {
+                sheet.close();
             } else {
                 open.set(true);
-                // Fails only when it is open already.
-                let _ = dialog.show_modal();
+                sheet.open();
             }
         })
     };
     use_key(show.clone());
     let close = {
-        let node = node.clone();
-        Callback::from(move |()| {
-            if let Some(dialog) = node.cast::<HtmlDialogElement>() {
-                dialog.close();
-            }
-        })
-    };
-    // Wherever the focus is in the sheet: it may be on the way out of it.
-    let onkeydown = {
-        let node = node.clone();
-        Callback::from(move |event: KeyboardEvent| {
-            let key = event.key();
-            let plain = !(event.ctrl_key() || event.alt_key() || event.meta_key());
-            let mut letters = key.chars();
-            let one = letters
-                .next()
-                .filter(|letter| plain && letter.is_ascii_alphanumeric() && letters.next().is_none());
-            let Some(one) = one else { return };
-            let sheet = node.cast::<HtmlDialogElement>();
-            let found =
-                sheet.and_then(|sheet| sheet.query_selector(&format!("[data-key='{one}']")).ok().flatten());
-            if let Some(button) = found.and_then(|found| found.dyn_into::<HtmlElement>().ok()) {
-                event.prevent_default();
-                button.click();
-            }
-        })
+        let sheet = sheet.clone();
+        Callback::from(move |()| sheet.close())
     };
     let onclose = {
         let open = open.setter();
@@ -74,15 +49,28 @@ pub fn HereButton(props: &Props) -> Html {
             <button type="button" class="here" data-act="here" aria-label={title.clone()} title={title.clone()} aria-haspopup="dialog" onclick={show.reform(|_: MouseEvent| ())}>
                 { "?" }
             </button>
-            <dialog ref={node} class="dialog here-sheet" aria-label={title.clone()} {onclose} {onkeydown}>
-                <div class="dialog-head">
-                    <h2>{ title }</h2>
-                    <button type="button" class="quiet" onclick={close.reform(|_: MouseEvent| ())}>{ crate::text::CLOSE }</button>
-                </div>
+            <Dialog handle={sheet} title={title} class="here-sheet" {onclose} onkey={Callback::from(|event| press(&event))}>
                 if *open {
                     <HereSheet session={props.session.clone()} onclose={close} />
                 }
-            </dialog>
+            </Dialog>
         </>
+    }
+}
+
+/// Presses the button that has the key's letter or digit, wherever in the sheet the focus is.
+fn press(event: &KeyboardEvent) {
+    let key = event.key();
+    let plain = !(event.ctrl_key() || event.alt_key() || event.meta_key());
+    let mut letters = key.chars();
+    let one =
+        letters.next().filter(|letter| plain && letter.is_ascii_alphanumeric() && letters.next().is_none());
+    let Some(one) = one else { return };
+    let inside = event.target().and_then(|target| target.dyn_into::<Element>().ok());
+    let sheet = inside.and_then(|inside| inside.closest("dialog").ok().flatten());
+    let found = sheet.and_then(|sheet| sheet.query_selector(&format!("[data-key='{one}']")).ok().flatten());
+    if let Some(button) = found.and_then(|found| found.dyn_into::<HtmlElement>().ok()) {
+        event.prevent_default();
+        button.click();
     }
 }
