@@ -136,5 +136,20 @@ fn a_full_storage_loses_nothing_of_what_cannot_be_read() {
     assert_eq!(ends, ["act.1", "act.2", "act.3", "job"]);
     assert_eq!(kept["job"], "{\"attempt\":\"1\",\"drill\":");
     browser.picture("unread-full");
+    // It goes on saying so, and keeps all of the job once there is room.
+    const NOTICE: &str = "return document.querySelector('.notices .keeping')?.textContent ?? '';";
+    let full = browser.run(NOTICE, &[]);
+    let ask = |what: &str, lines: usize| {
+        browser.press_at(Hand::Keys, &format!("[data-act='ask question={what}']"));
+        browser.wait_until(&format!("document.querySelectorAll('ol.log > li').length === {lines}"));
+    };
+    ask("last-good", 1);
+    browser.run_until_answered("setTimeout(arguments[arguments.length - 1], 200);", &[]);
+    assert_eq!(browser.run(NOTICE, &[]), full);
+    browser.run("localStorage.removeItem('filler');", &[]);
+    ask("too-hot", 2);
+    browser.wait_until("!document.querySelector('.notices .keeping')");
+    let begun = "return ['job', 'act.1', 'act.2'].map(key => localStorage.getItem(`tankwright.${key}`)?.slice(0, 12));";
+    assert_eq!(browser.run(begun, &[]), json!(["{\"attempt\":\"", "{\"do\":\"ask\",", "{\"do\":\"ask\","]));
     browser.assert_quiet();
 }

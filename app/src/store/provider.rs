@@ -209,12 +209,17 @@ fn write(
 ) -> Option<super::Keeping> {
     let mut keeping = None;
     if attempt.as_ref() != Some(&running.head) {
-        *attempt = Some(running.head.clone());
         // What was found on the device stays as it is; all else is written anew.
         *written = if running.found { running.restored } else { 0 };
         if !running.found {
-            keeping = Some(journal::begin(&running.head, unopened));
+            let answer = journal::begin(&running.head, unopened);
+            keeping = Some(answer);
+            if answer != super::Keeping::Kept {
+                // Tried again after the next act.
+                return keeping;
+            }
         }
+        *attempt = Some(running.head.clone());
     }
     for (at, entry) in running.session.log.iter().enumerate().skip(*written) {
         let answer = journal::append(&running.head, at + 1, &entry.action);
