@@ -1,9 +1,13 @@
-//! Cuts the English book in two: what a drill needs is compiled into the page, the rest is fetched beside it.
+//! Reads the books with the notation's own library, refuses what the page does not fill, and writes them as the page
+//! reads them. The English one is cut in two: what a drill needs is compiled into the page, the rest is fetched beside it.
 
-#![allow(clippy::panic, reason = "a build that cannot cut the book has to end, saying why")]
+#![allow(clippy::panic, reason = "a build that cannot read a book has to end, saying why")]
 
 use std::path::Path;
 use std::{env, fs};
+
+use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, PatternElement, Resource};
+use fluent_syntax::{parser, serializer};
 
 /// Beginnings of the names of messages that no drill needs before its first act.
 const LATER: [&str; 14] = [
@@ -24,27 +28,59 @@ const LATER: [&str; 14] = [
 ];
 
 fn main() {
-    let book = Path::new("../../assets/words/en.ftl");
-    println!("cargo:rerun-if-changed={}", book.display());
     println!("cargo:rerun-if-changed=build.rs");
-    let Ok(text) = fs::read_to_string(book) else { panic!("{} cannot be read", book.display()) };
-    let (mut core, mut later) = (String::new(), String::new());
-    let mut into = &mut core;
-    for line in text.lines() {
-        // Comments and blank lines are for those who write the book.
-        if line.trim().is_empty() || line.starts_with('#') {
-            continue;
+    let (later, core) = book("en").into_iter().partition(|message| {
+        let name = message.id.name.as_str();
+        LATER.iter().any(|begins| name.starts_with(begins))
+    });
+    write("core", core);
+    write("later", later);
+    write("es", book("es"));
+}
+
+/// The messages of a book.
+fn book(language: &str) -> Vec<Message<String>> {
+    let path = format!("../../assets/words/{language}.ftl");
+    println!("cargo:rerun-if-changed={path}");
+    let text = fs::read_to_string(&path).unwrap_or_else(|why| panic!("{path}: {why}"));
+    let read = parser::parse(text).unwrap_or_else(|(_, slips)| panic!("{path}: {slips:?}"));
+    read.body.into_iter().filter_map(|entry| message(&path, entry)).collect()
+}
+
+/// A message; remarks are for those who write the book.
+fn message(path: &str, entry: Entry<String>) -> Option<Message<String>> {
+    match entry {
+        Entry::Message(message) => {
+            let name = &message.id.name;
+            let filled = message.value.as_ref().is_some_and(is_filled);
+            assert!(
+                filled && message.attributes.is_empty(),
+                "{path}: {name} has what the page does not fill"
+            );
+            Some(Message { comment: None, ..message })
         }
-        if line.starts_with(char::is_alphabetic) {
-            into = if LATER.iter().any(|name| line.starts_with(name)) { &mut later } else { &mut core };
-        }
-        into.push_str(line);
-        into.push('\n');
+        Entry::Term(term) => panic!("{path}: -{} is a term, which the page does not fill", term.id.name),
+        _ => None,
     }
+}
+
+/// Whether the page fills all of it: texts, places and choices by what is given (`src/pattern.rs`).
+fn is_filled(pattern: &Pattern<String>) -> bool {
+    let given = |one: &InlineExpression<String>| matches!(one, InlineExpression::VariableReference { .. });
+    let quoted = |one: &InlineExpression<String>| matches!(one, InlineExpression::StringLiteral { .. });
+    pattern.elements.iter().all(|element| match element {
+        PatternElement::TextElement { .. } => true,
+        PatternElement::Placeable { expression: Expression::Inline(one) } => given(one) || quoted(one),
+        PatternElement::Placeable { expression: Expression::Select { selector, variants } } => {
+            given(selector) && variants.iter().all(|variant| is_filled(&variant.value))
+        }
+    })
+}
+
+fn write(name: &str, messages: Vec<Message<String>>) {
+    let body = messages.into_iter().map(Entry::Message).collect();
+    let text = serializer::serialize(&Resource { body });
     let Ok(out) = env::var("OUT_DIR") else { panic!("OUT_DIR is not set") };
-    for (name, text) in [("core.ftl", core), ("later.ftl", later)] {
-        if let Err(why) = fs::write(Path::new(&out).join(name), text) {
-            panic!("{name}: {why}");
-        }
-    }
+    fs::write(Path::new(&out).join(format!("{name}.ftl")), text)
+        .unwrap_or_else(|why| panic!("{name}: {why}"));
 }

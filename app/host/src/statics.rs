@@ -13,15 +13,12 @@ const POLICY_MARK: &str = "<!-- content-security-policy -->";
 /// The folder of the styles: all of them become one file, in the order of their names.
 const STYLES: &str = "styles";
 
-/// The folder of the books of words: the English one is compiled into the module, the others are delivered
-/// beside it and fetched when a reader chooses them.
+/// The folder of the books of words: what a drill needs of the English one is compiled into the module.
 pub const WORDS: &str = "words";
 
-/// The book that is compiled in.
-const COMPILED_IN: &str = "en.ftl";
-
-/// What of that book no drill needs: fetched after the start.
-const REST: &str = "en-later.ftl";
+/// What is delivered beside the module: the rest of the English book, fetched after the start, and what is fetched
+/// when a reader chooses it.
+const BOOKS: [(&str, &str); 2] = [("en-later.ftl", words::LATER), ("es.ftl", words::SPANISH)];
 
 /// Every tagged constant of the simulated world, fetched by the page that lists them.
 const SOURCES: &str = "sources.txt";
@@ -44,7 +41,9 @@ pub fn write_all(house: &House, effort: Effort, out: &Path) -> Result<(), Failur
     write(&licences.join("packages.txt"), notices::of_page(house)?.as_bytes())?;
     let assets = out.join("assets");
     copy_assets(&house.assets(), &assets)?;
-    write(&assets.join(WORDS).join(REST), words::LATER.as_bytes())?;
+    for (name, book) in BOOKS {
+        write(&assets.join(WORDS).join(name), book.as_bytes())?;
+    }
     write(&assets.join(ASKED).join(SOURCES), words::sources::list().as_bytes())
 }
 
@@ -77,7 +76,7 @@ fn copy_assets(from: &Path, to: &Path) -> Result<(), Failure> {
     for path in children(from)? {
         let Some(name) = path.file_name() else { continue };
         let target = to.join(name);
-        if name == COMPILED_IN {
+        if path.extension().is_some_and(|end| end == "ftl") {
             continue;
         }
         if path.is_file() {

@@ -10,6 +10,9 @@ const CORE: &str = include_str!(concat!(env!("OUT_DIR"), "/core.ftl"));
 /// The rest of it. The page fetches it from beside itself.
 #[cfg(not(target_family = "wasm"))]
 pub const LATER: &str = include_str!(concat!(env!("OUT_DIR"), "/later.ftl"));
+/// The Spanish book. The page fetches it when somebody chooses it.
+#[cfg(not(target_family = "wasm"))]
+pub const SPANISH: &str = include_str!(concat!(env!("OUT_DIR"), "/es.ftl"));
 
 /// What fills a place in a sentence.
 #[derive(Clone, PartialEq, Debug)]

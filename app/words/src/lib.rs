@@ -25,9 +25,9 @@ mod trace;
 mod units;
 mod wrong;
 
-#[cfg(not(target_family = "wasm"))]
-pub use book::LATER;
 pub use book::{Book, Fill};
+#[cfg(not(target_family = "wasm"))]
+pub use book::{LATER, SPANISH};
 pub use language::Language;
 pub use units::Units;
 

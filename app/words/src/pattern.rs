@@ -1,5 +1,6 @@
-//! Fills a sentence. Of Fluent's notation this reads what the books use: places to fill, quoted text, and choices by
-//! a count or a text, each on one line. `tests/books.rs` compares it with a full reader of that notation.
+//! Fills a sentence. The notation's own library has read the books when the page was built (`build.rs`) and let through
+//! what is filled here: places, quoted text, and choices by a count or a text, each on one line. `tests/books.rs`
+//! compares every sentence with what the library says. Whole in the page it would be 39 kB of the 900 of the page.
 
 use crate::Fill;
 
