@@ -2249,7 +2249,7 @@ guide-why-hand-over = The debrief then goes through what you did, step by step.
 page-door-first = Your first call
 page-door-first-about = A family has no hot water. A quiet line tells you what comes next, and why if you ask, from the first question to the last proof. About five minutes, no manual; nothing here can hurt you.
 page-first = Begin your first call
-page-second = The second: drain, change, refill
+page-second = Second call: drain, change, refill
 
 ## What can I do here?
 

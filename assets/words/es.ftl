@@ -2249,7 +2249,7 @@ guide-why-hand-over = El repaso recorre luego lo que hizo, paso a paso.
 page-door-first = Su primer servicio
 page-door-first-about = Una familia no tiene agua caliente. Una línea tranquila le dice qué sigue, y por qué si lo pregunta, de la primera pregunta a la última prueba. Unos cinco minutos, sin manual; aquí nada puede lastimarlo.
 page-first = Empezar su primer servicio
-page-second = El segundo: vaciar, cambiar, llenar
+page-second = Segundo servicio: vaciar, cambiar, llenar
 
 ## What can I do here?
 

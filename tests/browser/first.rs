@@ -82,6 +82,11 @@ fn worked_by_keyboard(call: &str, expected: &[&str]) {
         let text = browser.run("return arguments[0].textContent;", &[shown.reference()]);
         assert_eq!(text, format!("{points} of {points}"), "{account}");
     }
+    if call == "first" {
+        // What comes next is the call in which the tank is drained: its guide goes through one stage more.
+        browser.press_at(Hand::Keys, "[data-act=next]");
+        browser.wait_until("document.querySelectorAll('.guide-stages > *').length === 11");
+    }
     browser.assert_quiet();
 }
 

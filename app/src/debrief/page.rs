@@ -12,6 +12,7 @@ use super::read::use_sheet;
 use super::view::SheetView;
 use crate::begin;
 use crate::compose::{fresh_seed, read_drill};
+use crate::drill::guide::Guided;
 use crate::exam::Locked;
 use crate::route::Route;
 use crate::said::use_voice;
@@ -126,13 +127,18 @@ fn Buttons() -> Html {
     let work = use_work();
     let taking = use_taking(Callback::from(|()| Route::Drill.open()));
     let again = restart(&work, &taking, |order| order);
-    let next = restart(&work, &taking, |order| drill::Order { seed: fresh_seed(), ..order });
+    let next = restart(&work, &taking, |order| match Guided::of(&order) {
+        Some(Guided::First) => Guided::Second.order(),
+        _ => drill::Order { seed: fresh_seed(), ..order },
+    });
+    let worked = work.running.as_ref().and_then(|running| Guided::of(&running.drill.order));
+    let go_on = if worked == Some(Guided::First) { "page-second" } else { "debrief-next" };
     let print = Callback::from(|_: MouseEvent| drop(window().print()));
     taking.or(html! {
         <div class="top-buttons">
             <button type="button" onclick={again} data-act="again">{ voice.text("debrief-again") }</button>
             <button type="button" onclick={print} data-act="print">{ voice.text("debrief-print") }</button>
-            <button type="button" class="go" onclick={next} data-act="next">{ voice.text("debrief-next") }</button>
+            <button type="button" class="go" onclick={next} data-act="next">{ voice.text(go_on) }</button>
         </div>
     })
 }
