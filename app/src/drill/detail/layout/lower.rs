@@ -5,7 +5,7 @@ use plant::{Layout, Screw, Wire};
 use super::{Fixed, Strand, fixed, leaving, within};
 
 const ELEMENT: [Fixed; 2] =
-    [fixed(Screw::LEa, (116.0, 250.0), (-18.0, 32.0)), fixed(Screw::LEb, (222.0, 250.0), (-14.0, 32.0))];
+    [fixed(Screw::LEa, (116.0, 250.0), (-10.0, 32.0)), fixed(Screw::LEb, (222.0, 250.0), (-14.0, 32.0))];
 const SHELL: Fixed = fixed(Screw::Shell, (34.0, 214.0), (-29.0, -16.0));
 
 const TWO: &[Fixed] = &[
