@@ -242,3 +242,33 @@ fn the_debrief_in_spanish() {
         }
     }
 }
+
+/// The words on the screen, line by line.
+fn lines(browser: &Browser) -> serde_json::Value {
+    browser.run("return document.body.innerText.split('\\n').filter(line => line.trim());", &[])
+}
+
+/// What is open when another language or other units are chosen says the same as when it is opened in them.
+#[test]
+fn what_is_open_follows_the_language_and_the_units() {
+    let call = super::calls::careless();
+    let code = drill::code::encode(&call.attempt.order).expect("the call has a code");
+    let Some(browser) = Browser::open_page(Screen::DESK) else { return };
+    keep(&browser, &code, &call.attempt.learner, &call.attempt.actions);
+    for (below, there) in [
+        ("#/debrief", ".debrief:not(.filling) .verdict-part > *"),
+        ("#/atlas/F13", ".atlas-rows"),
+        ("#/drill", ".over a"),
+    ] {
+        for choice in ["language", "units", "language", "units"] {
+            go(&browser, below, there);
+            browser.press_at(Hand::Mouse, &format!("[data-act={choice}]"));
+            browser.run_until_answered("setTimeout(arguments[arguments.length - 1], 1000);", &[]);
+            let followed = lines(&browser);
+            go(&browser, below, there);
+            browser.run_until_answered("setTimeout(arguments[arguments.length - 1], 1000);", &[]);
+            assert_eq!(followed, lines(&browser), "{below} after {choice}");
+        }
+    }
+    browser.assert_quiet();
+}

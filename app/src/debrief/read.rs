@@ -14,8 +14,9 @@ use super::judged::accounts;
 use super::phase::stretches;
 use super::sheet::{self, Saying, Sheet, Verdict};
 use crate::away::{self, Answer, Task};
+use crate::said::{Speech, use_speech};
 use crate::shell::Busy;
-use crate::store::{World, use_work};
+use crate::store::World;
 use crate::text::voice;
 use crate::turns::Turns;
 
@@ -64,11 +65,11 @@ impl PartialEq for Judged {
     }
 }
 
-/// The debrief of an attempt, whose end may be at hand, in the units chosen on the page. It is computed once, and put into words for each units.
+/// The debrief of an attempt, whose end may be at hand, in the units chosen on the page. It is computed once, and put into words
+/// for each language and units.
 #[hook]
 pub fn use_sheet(attempt: Rc<Attempt>, ended: Option<World>) -> Reading {
-    let work = use_work();
-    let (units, language) = (work.desk.units, work.language);
+    let speech = use_speech();
     let judged = use_state(|| None::<Result<Judged, String>>);
     let stopped = use_state(|| false);
     {
@@ -87,9 +88,9 @@ pub fn use_sheet(attempt: Rc<Attempt>, ended: Option<World>) -> Reading {
             move || drop((asking, asked.take(), folding.take()))
         });
     }
-    let sheet = use_memo(((*judged).clone(), units, language, attempt), |(judged, units, _, attempt)| {
+    let sheet = use_memo(((*judged).clone(), speech, attempt), |(judged, speech, attempt)| {
         let judged = judged.as_ref()?;
-        Some(judged.clone().map(|judged| Rc::new(sheet_of(&voice(*units), &judged, attempt.clone()))))
+        Some(judged.clone().map(|judged| Rc::new(sheet_of(*speech, &judged, attempt.clone()))))
     });
     let set = |to: bool| {
         let stopped = stopped.setter();
@@ -149,7 +150,8 @@ fn judge(
 }
 
 /// Puts what was computed into words.
-fn sheet_of(voice: &Voice, judged: &Judged, attempt: Rc<Attempt>) -> Sheet {
+fn sheet_of(speech: Speech, judged: &Judged, attempt: Rc<Attempt>) -> Sheet {
+    let voice = &*voice(speech.units);
     let (made, computed) = (&judged.drill, &judged.debrief);
     let session = judged.session.clone();
     Sheet {
@@ -164,6 +166,7 @@ fn sheet_of(voice: &Voice, judged: &Judged, attempt: Rc<Attempt>) -> Sheet {
         picture: computed.picture.clone(),
         session,
         attempt,
+        speech,
     }
 }
 

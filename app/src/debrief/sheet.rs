@@ -11,6 +11,7 @@ use quantity::Seconds;
 use words::Voice;
 
 use super::phase::Stretch;
+use crate::said::Speech;
 use crate::store::World;
 
 /// A line of an account.
@@ -132,12 +133,16 @@ pub struct Sheet {
     pub fault: FaultId,
     /// What was wrong besides.
     pub second: Option<FaultCase>,
+    /// The language and units of its words.
+    pub speech: Speech,
 }
 
-/// A sheet is made once for an attempt and never changes.
+/// A sheet is made once for an attempt and a way to speak, and never changes.
 impl PartialEq for Sheet {
     fn eq(&self, other: &Self) -> bool {
-        Rc::ptr_eq(&self.attempt, &other.attempt) && self.session == other.session
+        Rc::ptr_eq(&self.attempt, &other.attempt)
+            && self.session == other.session
+            && self.speech == other.speech
     }
 }
 

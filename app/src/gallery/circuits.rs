@@ -14,7 +14,7 @@ use super::stand::{calls, frame, house};
 use crate::debrief::ladder::LadderView;
 use crate::debrief::phase::stretches;
 use crate::debrief::sheet::{Sheet, Verdict, steps};
-use crate::said::use_voice;
+use crate::said::{Speech, use_voice};
 
 /// A debrief's sheet of a house and acts, without accounts.
 pub fn sheet(voice: &Voice, home: Home, acts: &str) -> Option<Rc<Sheet>> {
@@ -47,6 +47,7 @@ pub fn sheet(voice: &Voice, home: Home, acts: &str) -> Option<Rc<Sheet>> {
         fault: plant::FaultId::F01,
         second: None,
         session: session.into(),
+        speech: Speech::default(),
     }))
 }
 

@@ -11,7 +11,7 @@ use crate::debrief::figures::{heads, values};
 use crate::debrief::ladder::LadderView;
 use crate::debrief::section::Section;
 use crate::debrief::sheet::Sheet;
-use crate::said::use_voice;
+use crate::said::{Speech, use_speech, use_voice};
 use crate::store::{Running, World};
 
 /// The job.
@@ -29,7 +29,7 @@ pub fn Inside(props: &Props) -> Html {
     let (session, picture) = use_film(&running.session);
     let attempt = use_memo(running.drill.order.clone(), |order| Attempt::new("", order.clone()));
     let at = picture.samples.len().saturating_sub(1);
-    let sheet = Rc::new(sheet(running, &session, &attempt, &picture));
+    let sheet = Rc::new(sheet(running, &session, (&attempt, &picture), use_speech()));
     let Some(now) = picture.samples.last() else { return html! {} };
     let live = if now.live { "show-live" } else { "show-dead" };
     let cells = heads(&voice, &sheet).into_iter().zip(values(&voice, &sheet, now));
@@ -56,8 +56,8 @@ pub fn Inside(props: &Props) -> Html {
 fn sheet(
     running: &Running,
     session: &World,
-    attempt: &Rc<Attempt>,
-    picture: &Rc<drill::debrief::Picture>,
+    (attempt, picture): (&Rc<Attempt>, &Rc<drill::debrief::Picture>),
+    speech: Speech,
 ) -> Sheet {
     Sheet {
         attempt: attempt.clone(),
@@ -71,5 +71,6 @@ fn sheet(
         verdict: Default::default(),
         fault: running.drill.fault.id,
         second: None,
+        speech,
     }
 }
