@@ -149,12 +149,19 @@ impl Ear<'_> {
 
     #[track_caller]
     fn replace(&mut self, part: &NewPart) {
-        let NewPart::Element { level, rating, seat_cleaned } = part else { panic!("no shelf for {part:?}") };
+        let NewPart::Element { level, rating, length, mount, seat_cleaned } = part else {
+            panic!("no shelf for {part:?}")
+        };
         assert_eq!((*level, *seat_cleaned), (Level::Lower, true));
         self.go(Place::Van);
         let shelf = words::letters::capital(&self.voice.part_kind(part.kind()));
-        let fills =
-            [("rating", self.voice.rating(*rating).into()), ("seat", self.text("kit-seat-cleaned").into())];
+        self.choose(&self.text("kit-length"), &self.text(&format!("kit-length-{length}")));
+        self.choose(&self.text("kit-mount"), &self.voice.mount(*mount));
+        let fills = [
+            ("rating", self.voice.rating(*rating).into()),
+            ("length", self.voice.units().length(length.reach(rating.watts)).into()),
+            ("seat", self.text("kit-seat-cleaned").into()),
+        ];
         self.choose(&shelf, &self.voice.filled("kit-option-element", &fills));
         self.press(&self.verb_of("kit-fit", &shelf));
     }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use bench::{Action, Clamped, Cover, MeterFunction};
+use bench::{Action, Clamped, Cover, MeterFunction, NewPart};
 use plant::{Place, Point, Screw};
 use serde_json::{Value, json};
 use tankwright_tests::browser::{Browser, Hand};
@@ -74,6 +74,12 @@ impl<'a> Work<'a> {
         }
         if let Some(point) = has_in_hand(action) {
             self.pick(point);
+        }
+        if let Action::Replace { part: NewPart::Element { length, mount, .. } } = action {
+            for (name, value) in [("length", length.name()), ("mount", mount.name())] {
+                let list = self.browser.reach(self.hand, &format!("[data-choice=element-{name}]"));
+                self.browser.choose(self.hand, &list, value);
+            }
         }
         let slug = slug(action);
         let listed = format!("select:has(option[value='{slug}'])");

@@ -64,7 +64,7 @@ const ALPHABET: [&str; 61] = [
     r#"{"do":"wait","minutes":<minutes>}"#,
     r#"{"do":"wait-for-cut-out"}"#,
     r#"{"do":"gauge","on":<flag>}"#,
-    r#"{"do":"replace","part":{"kind":"element","level":"<level>","rating":{"watts":4500,"volts":240},"seat_cleaned":<flag>}}"#,
+    r#"{"do":"replace","part":{"kind":"element","level":"<level>","rating":{"watts":4500,"volts":240},"length":"middle","mount":"screw-in","seat_cleaned":<flag>}}"#,
     r#"{"do":"replace","part":{"kind":"thermostat","level":"<level>"}}"#,
     r#"{"do":"part-pipes"}"#,
     r#"{"do":"carry-out","helped":true}"#,

@@ -90,7 +90,7 @@ impl Known {
             Shown::Refused { .. } | Shown::Stopped { .. } => return,
             Shown::Plate { plate } => self.plate = Some(*plate),
             Shown::Diagram => self.diagram = true,
-            Shown::Stamp { level, rating } => self.stamps[level.index()] = Some(*rating),
+            Shown::Stamp { level, rating, .. } => self.stamps[level.index()] = Some(*rating),
             Shown::Directory { labels } => self.labels.clone_from(labels),
             Shown::Dials { upper, lower } => self.dials = [Some(*upper), Some(*lower)],
             Shown::Sights { at, sights } => {

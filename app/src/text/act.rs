@@ -11,9 +11,10 @@ use crate::units::{self, Units};
 /// A part's numbers, for a shelf that already names the part.
 pub fn part_option(part: &NewPart, units: Units) -> String {
     match part {
-        NewPart::Element { rating, seat_cleaned, .. } => {
+        NewPart::Element { rating, length, seat_cleaned, .. } => {
             let fills = [
                 ("rating", say(units, |voice| voice.rating(*rating)).into()),
+                ("length", units.words().length(length.reach(rating.watts)).into()),
                 ("seat", seat(*seat_cleaned).to_string().into()),
             ];
             filled_in(units, "kit-option-element", &fills)

@@ -39,6 +39,8 @@ labels! {
     USE_WATER = "kit-use-water";
     USE_WATER_VERB = "kit-use-water-verb";
     FIT = "kit-fit";
+    LENGTH = "kit-length";
+    MOUNT = "kit-mount";
     THE_ONE = "kit-the-one";
     ADD_SUSPECT = "kit-add-suspect";
     CHOOSE = "kit-choose";

@@ -66,6 +66,7 @@ labels! {
     PLATE_VOLTS = "job-plate-volts";
     PLATE_ELEMENT = "job-plate-element";
     PLATE_ELEMENTS = "job-plate-elements";
+    PLATE_MOUNT = "job-plate-mount";
     PLATE_BOTH = "job-plate-both";
     PLATE_CIRCUITS = "job-plate-circuits";
     PLATE_CONTROL = "job-plate-control";

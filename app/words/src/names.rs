@@ -8,7 +8,9 @@ use plant::climate::Climate;
 use plant::fault::{Advice, FaultId, PartKind};
 use plant::heater::Rating;
 use plant::household::{HouseholdKind, Question, Symptom};
-use plant::{Circuit, End, Handle, HeaterModel, Level, Location, Place, Point, Screw, Tap, Wire};
+use plant::{
+    Circuit, ElementLength, End, Handle, HeaterModel, Level, Location, Mount, Place, Point, Screw, Tap, Wire,
+};
 use serde::Serialize;
 
 use crate::Voice;
@@ -69,6 +71,8 @@ named! {
     handle(Handle) = "handle";
     /// Upper or lower.
     level(Level) = "level";
+    /// What holds an element.
+    mount(Mount) = "mount";
     /// A tap.
     tap(Tap) = "tap";
     /// A cover.
@@ -125,12 +129,23 @@ impl Voice {
         format!("{} W, {} V", of.watts.get().round(), of.volts.get().round())
     }
 
+    /// What of an element has to suit the tank.
+    pub fn element_fit(&self, rating: Rating, length: ElementLength, mount: Mount) -> String {
+        let reach = self.units().length(length.reach(rating.watts));
+        self.filled("element-fit", &[("length", reach.into()), ("mount", self.mount(mount).into())])
+    }
+
+    /// An element's rating and what of it has to suit the tank.
+    pub fn element(&self, rating: Rating, length: ElementLength, mount: Mount) -> String {
+        format!("{}, {}", self.rating(rating), self.element_fit(rating, length, mount))
+    }
+
     /// A part from the van with what was chosen.
     pub fn new_part(&self, of: &NewPart) -> String {
         let kind = self.part_kind(of.kind());
         let u = self.units();
         let detail = match of {
-            NewPart::Element { rating, .. } => self.rating(*rating),
+            NewPart::Element { rating, length, mount, .. } => self.element(*rating, *length, *mount),
             NewPart::Breaker { rating } | NewPart::Fuse { rating } => format!("{} A", rating.get().round()),
             NewPart::ReliefValve { opens_at } => u.pressure(*opens_at),
             NewPart::Regulator { set } => u.pressure(*set),

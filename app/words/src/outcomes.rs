@@ -50,14 +50,17 @@ impl Voice {
                 "shown-plate",
                 &[
                     ("nominal", u.volume(plate.nominal).into()),
-                    ("rating", self.rating(plate.element).into()),
+                    ("rating", self.element(plate.element, plate.length, plate.mount).into()),
                     ("working", u.pressure(plate.working_pressure).into()),
                 ],
             ),
             Shown::Diagram => self.text("shown-diagram"),
-            Shown::Stamp { level, rating } => say(
+            Shown::Stamp { level, rating, length, mount } => say(
                 "shown-stamp",
-                &[("level", self.level(*level).into()), ("rating", self.rating(*rating).into())],
+                &[
+                    ("level", self.level(*level).into()),
+                    ("rating", self.element(*rating, *length, *mount).into()),
+                ],
             ),
             Shown::Directory { labels } => {
                 let label = |(slot, (circuit, amps)): (u32, &(plant::Circuit, quantity::Amps))| {
@@ -133,6 +136,8 @@ impl Voice {
             Refusal::TankNotDrained { below } => {
                 say("refused-tank-not-drained", "percent", Fill::Count((below * 100.0).round()))
             }
+            Refusal::OtherMount => self.text("refused-other-mount"),
+            Refusal::TooLong => self.text("refused-too-long"),
             Refusal::UnderPressure => self.text("refused-under-pressure"),
             Refusal::PipesOn => self.text("refused-pipes-on"),
             Refusal::HeaterStands => self.text("refused-heater-stands"),

@@ -1,9 +1,13 @@
 //! Quantities as people read them.
 
-use quantity::{Amps, Flow, Kelvins, Kilograms, Ohms, Pressure, Seconds, Temperature, Volts, Volume, Watts};
+use quantity::{
+    Amps, Flow, Kelvins, Kilograms, Metres, Ohms, Pressure, Seconds, Temperature, Volts, Volume, Watts,
+};
 
 /// A pound in kilograms, by definition.
 const POUND: f64 = 0.453_592_37;
+/// An inch in metres, by definition.
+const INCH: f64 = 0.0254;
 
 /// Which units are shown. Computation never sees this.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
@@ -54,6 +58,13 @@ impl Units {
         match self {
             Self::Customary => format!("{} gal", whole(v.to_gallons())),
             Self::Si => format!("{} L", whole(v.to_litres())),
+        }
+    }
+    /// A length of a part.
+    pub fn length(self, l: Metres) -> String {
+        match self {
+            Self::Customary => format!("{} in", whole(l.get() / INCH)),
+            Self::Si => format!("{} mm", whole(l.get() * 1e3)),
         }
     }
     /// A mass.

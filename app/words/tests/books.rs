@@ -252,7 +252,7 @@ const AREAS: [&str; 12] = [
 ];
 
 /// Families of names whose prefix alone stands in the code.
-const NAMED: [&str; 28] = [
+const NAMED: [&str; 29] = [
     "place",
     "household",
     "location",
@@ -270,6 +270,7 @@ const NAMED: [&str; 28] = [
     "circuit",
     "handle",
     "level",
+    "mount",
     "tap",
     "cover",
     "fitting",

@@ -1,7 +1,7 @@
 //! What an act showed: a reading, a sight, an answer, a change, a reason why not. Meaning, not wording.
 
 use plant::heater::{Plate, Rating};
-use plant::{Circuit, End, Level, Place, Screw, Tap};
+use plant::{Circuit, ElementLength, End, Level, Mount, Place, Screw, Tap};
 use quantity::{Amps, Flow, Ohms, Pressure, Seconds, Temperature, Volts, Volume};
 use serde::{Deserialize, Serialize};
 
@@ -92,6 +92,10 @@ pub enum Shown {
         level: Level,
         /// As stamped.
         rating: Rating,
+        /// Which of the lengths of its watts, by the figure stamped beside them.
+        length: ElementLength,
+        /// What holds it.
+        mount: Mount,
     },
     /// The directory: label of each slot, in order.
     Directory {
@@ -244,6 +248,10 @@ pub enum Refusal {
         /// Height it has to fall below, as a fraction of full.
         below: f64,
     },
+    /// An element for a thread where there are bolts, or the other way round.
+    OtherMount,
+    /// An element that touches the far wall before it seats.
+    TooLong,
     /// Pressure still on the tank.
     UnderPressure,
     /// The pipes are on the heater.

@@ -1,8 +1,8 @@
 //! What acts are done with and to: writings, covers, instruments' settings, parts from the van.
 
 use plant::fault::PartKind;
-use plant::heater::Rating;
-use plant::{AnodeMetal, Level, Point, Tap, Wire};
+use plant::heater::{Plate, Rating};
+use plant::{AnodeMetal, ElementLength, Level, Mount, Point, Tap, Wire};
 use quantity::{Amps, Pressure, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
@@ -198,6 +198,10 @@ pub enum NewPart {
         level: Level,
         /// Its stamp.
         rating: Rating,
+        /// Which of the lengths of its watts.
+        length: ElementLength,
+        /// What holds it in its opening.
+        mount: Mount,
         /// The seat is scraped and brushed first.
         seat_cleaned: bool,
     },
@@ -287,6 +291,12 @@ pub enum NewPart {
 }
 
 impl NewPart {
+    /// The element that a plate asks for, on a clean seat.
+    pub const fn asked_by(plate: &Plate, level: Level) -> Self {
+        let &Plate { element: rating, length, mount, .. } = plate;
+        Self::Element { level, rating, length, mount, seat_cleaned: true }
+    }
+
     /// Its kind.
     pub const fn kind(&self) -> PartKind {
         match self {

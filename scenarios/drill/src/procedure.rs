@@ -90,6 +90,22 @@ pub struct Step {
     /// What follows where it is done after the step that comes next.
     #[serde(default)]
     pub after_next: Vec<Follows>,
+    /// Other acts in its place that come to mind.
+    #[serde(default)]
+    pub amiss: Vec<Amiss>,
+}
+
+/// A step done otherwise.
+#[derive(Clone, PartialEq, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Amiss {
+    /// How.
+    pub how: String,
+    /// The acts.
+    #[serde(rename = "do")]
+    pub acts: Vec<Doing>,
+    /// What follows.
+    pub follows: Vec<Follows>,
 }
 
 /// An act, or the finding with its evidence named by step.

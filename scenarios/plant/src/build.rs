@@ -6,7 +6,7 @@ use crate::controls::board::Board;
 use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
 use crate::home::{Home, Setting};
 use crate::in_line::InLineBox;
-use crate::parts::{Element, Limit, Thermostat, Wiring};
+use crate::parts::{Limit, Thermostat, Wiring};
 use crate::supply::{Breaker, Circuit, Panel, Service};
 use crate::waterworks::{Fixture, HeatTraps, Ledger, Plumbing, ReliefValve, Store, Tap, Vessel};
 use crate::{Layout, Plant, branch, thermal};
@@ -89,7 +89,7 @@ impl Plant {
             panel: Panel { breakers },
             in_line: None,
             wiring: Wiring::factory(plate.layout, kind.hot_neutral()),
-            elements: [Element::sound(plate.element); 2],
+            elements: [plate.new_element(); 2],
             thermostats: [UPPER_DIFFERENTIAL, LOWER_DIFFERENTIAL].map(|d| Thermostat::sound(DIAL, d)),
             limit: Limit::sound(room),
             lower_limit: off_peak.then(|| Limit::sound(room)),

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::layout::Layout;
 use crate::named::named;
-use crate::parts::Level;
+use crate::parts::{Element, ElementLength, Level, Mount};
 use crate::supply::ServiceKind;
 
 named! {
@@ -67,6 +67,10 @@ pub struct Plate {
     pub nominal: Volume,
     /// Both elements carry this rating.
     pub element: Rating,
+    /// Both are of this length.
+    pub length: ElementLength,
+    /// Both are mounted so.
+    pub mount: Mount,
     /// Working pressure.
     pub working_pressure: Pressure,
     /// Height of the water space.
@@ -144,6 +148,14 @@ impl HeaterModel {
             | Self::Tall50At277
             | Self::Large120 => Layout::NonSimultaneous,
         };
+        let length = match self {
+            Self::Small20 | Self::OffPeak80 => ElementLength::Long,
+            _ => ElementLength::Middle,
+        };
+        let mount = match self {
+            Self::Tall50At277 | Self::Large120 => Mount::FourBolt,
+            _ => Mount::ScrewIn,
+        };
         let [upper, lower] = match layout {
             Layout::SingleElement => [SINGLE_AT.get(); 2],
             _ => ELEMENTS_AT.get(),
@@ -154,6 +166,8 @@ impl HeaterModel {
             layout,
             nominal: Volume::gallons(gallons),
             element: Rating { watts: Watts(watts), volts: Volts(volts) },
+            length,
+            mount,
             working_pressure: WORKING_PRESSURE.get(),
             height: Metres(height),
             upper_element: Metres(height * upper),
@@ -172,6 +186,11 @@ impl Plate {
     /// Whether there is an element, a control and a compartment at a level.
     pub const fn has(&self, level: Level) -> bool {
         self.layout.has(level)
+    }
+
+    /// An element as the factory fits it.
+    pub fn new_element(&self) -> Element {
+        Element { length: self.length, ..Element::sound(self.element) }
     }
 
     /// The supply it is made for.

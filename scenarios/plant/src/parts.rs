@@ -4,6 +4,7 @@ mod contacts;
 mod element;
 mod fickle;
 mod film;
+mod mount;
 
 use quantity::{Constant, Kelvins, Metres, Ohms, Tag};
 use serde::{Deserialize, Serialize};
@@ -14,13 +15,20 @@ use crate::named::named;
 use crate::points::{End, Screw};
 
 /// The tagged constants of the parts.
-pub(crate) const SOURCES: &[&[quantity::Listed]] =
-    &[CONSTANTS, contacts::CONSTANTS, element::CONSTANTS, fickle::CONSTANTS, film::CONSTANTS];
+pub(crate) const SOURCES: &[&[quantity::Listed]] = &[
+    CONSTANTS,
+    contacts::CONSTANTS,
+    element::CONSTANTS,
+    fickle::CONSTANTS,
+    film::CONSTANTS,
+    mount::CONSTANTS,
+];
 
 pub use contacts::{Contact, ContactAt, Limit, Spot, Thermostat};
 pub use element::{Density, Element, Gasket, Scale, SheathFault};
 pub use fickle::{Fickle, Parting};
 pub use film::Film;
+pub use mount::{ElementLength, Mount};
 
 quantity::constants! {
     /// Resistance of a sound joint.

@@ -54,9 +54,10 @@ fn elements_made_for_the_supply_cure_too() {
     work.make_dead(&[UEa, UEb, LEa, LEb]);
     work.finds(&[volts, stamped]);
     work.acts(drain());
-    let rating = Rating { watts: Watts(4500.0), volts: Volts(208.0) };
+    let mut plate = work.session.home.plant.plate;
+    plate.element = Rating { watts: Watts(4500.0), volts: Volts(208.0) };
     for level in [Level::Upper, Level::Lower] {
-        work.act(Action::Replace { part: NewPart::Element { level, rating, seat_cleaned: true } });
+        work.act(Action::Replace { part: NewPart::asked_by(&plate, level) });
     }
     work.acts(refill());
     work.proves(21.6);

@@ -242,8 +242,8 @@ pub fn change(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> V
 
 /// A part that belongs on a plate, from the van.
 fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> NewPart {
-    let (rating, seat_cleaned) = (plate.element, true);
-    let element = |level| NewPart::Element { level, rating, seat_cleaned };
+    let seat_cleaned = true;
+    let element = |level| NewPart::asked_by(plate, level);
     match kind {
         PartKind::UpperElement => element(Level::Upper),
         PartKind::LowerElement => element(Level::Lower),

@@ -8,10 +8,11 @@ use drill::procedure::{self, Follows, Procedure};
 
 const HEAD: &str = "# Procedures
 
-Each step in its order, why it is there, and what follows where it is left out or done after the step below it. What
-follows is found by folding the whole job both ways, so this page cannot drift from the simulation. \"Nothing\" means
-that in this job nothing shows; another heater, or bad luck, may be less kind. The lists are `scenarios/drill/procedures`;
-this page is written by `TANKWRIGHT_BLESS=1 cargo test -p tankwright-tests --test procedures`.
+Each step in its order, why it is there, and what follows where it is left out, done after the step below it, or, in the
+lines below a table, done otherwise. What follows is found by folding the whole job both ways, so this page cannot drift
+from the simulation. \"Nothing\" means that in this job nothing shows; another heater, or bad luck, may be less kind. The
+lists are `scenarios/drill/procedures`; this page is written by
+`TANKWRIGHT_BLESS=1 cargo test -p tankwright-tests --test procedures`.
 
 A practice aid. On a live heater the maker's instructions, local code and the limits of a licence come first.
 ";
@@ -32,6 +33,11 @@ fn section(page: &mut String, procedure: &Procedure) {
         let late = if last { String::new() } else { told(&step.after_next) };
         let _ =
             writeln!(page, "| {} | {} | {} | {late} |", plain(&step.step), step.why, told(&step.left_out));
+    }
+    let amiss = procedure.steps.iter().flat_map(|step| step.amiss.iter().map(move |amiss| (step, amiss)));
+    for (at, (step, amiss)) in amiss.enumerate() {
+        let gap = if at == 0 { "\n" } else { "" };
+        let _ = writeln!(page, "{gap}- {} {}: {}", plain(&step.step), amiss.how, told(&amiss.follows));
     }
 }
 

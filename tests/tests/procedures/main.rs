@@ -19,7 +19,7 @@ struct Slip {
     written: BTreeSet<Follows>,
 }
 
-/// Every step left out and every step done after the next.
+/// Every step left out, done after the next, and done otherwise.
 fn slips(procedure: &Procedure, all: &[Procedure]) -> Vec<Slip> {
     let (job, own) = procedure.job(all).unwrap();
     let mut slips = Vec::new();
@@ -37,6 +37,12 @@ fn slips(procedure: &Procedure, all: &[Procedure]) -> Vec<Slip> {
                 steps: late,
                 written: set(&step.after_next),
             });
+        }
+        for amiss in &step.amiss {
+            let mut other = job.clone();
+            other[at].acts = amiss.acts.clone();
+            let name = format!("{name} {}", amiss.how);
+            slips.push(Slip { name, steps: other, written: set(&amiss.follows) });
         }
     }
     slips

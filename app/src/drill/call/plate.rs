@@ -41,6 +41,7 @@ pub fn PlateCard(props: &Props) -> Html {
         (text::PLATE_STORAGE, units::size(plate.nominal, shown)),
         (text::PLATE_VOLTS, text::supply(&plate)),
         (elements, text::elements(&plate)),
+        (text::PLATE_MOUNT, voice.element_fit(plate.element, plate.length, plate.mount)),
     ];
     if plate.has(Level::Lower) {
         rows.push((text::PLATE_BOTH, both.to_string()));

@@ -46,8 +46,7 @@ fn step(stage: Stage, say: &'static str, at: Place, action: Action) -> Option<Ne
 
 /// The way to a new element.
 pub fn change(session: &Session, level: Level) -> Next {
-    let rating = session.home.plant.plate.element;
-    let part = NewPart::Element { level, rating, seat_cleaned: true };
+    let part = NewPart::asked_by(&session.home.plant.plate, level);
     agreed(session)
         .or_else(|| emptied(session))
         .unwrap_or_else(|| Next::at(Stage::Changed, "guide-change", Place::Van, Action::Replace { part }))
@@ -75,14 +74,9 @@ fn emptied(session: &Session) -> Option<Next> {
     if pipes.drain_valve <= 0.0 {
         return at("guide-drain", Place::Drain, Action::Drain { opening: 1.0 });
     }
-    // How far down the water is shows when the element is tried: too early, and the world says so.
     let waited = last(session, |act| matches!(act, Action::Wait { .. }));
     let opened = last(session, |act| matches!(act, Action::Drain { .. }));
-    let refused = session.log.iter().rposition(|entry| {
-        matches!((&entry.action, &entry.outcome.shown), (Action::Replace { .. }, Shown::Refused { .. }))
-    });
-    let refused = refused.map_or(0, |at| at as u32 + 1);
-    if waited < opened.max(refused) {
+    if waited < opened {
         return Some(Next::kit(Stage::Changed, "guide-drain-wait", Action::Wait { minutes: WHILE }));
     }
     None

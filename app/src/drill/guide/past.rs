@@ -139,10 +139,10 @@ pub fn power_on(session: &Session) -> (Step, Step) {
 
 /// When an element was last changed, and whether for what the plate asks for; step 0 for never.
 pub fn changed(session: &Session, of: Level) -> (Step, bool) {
-    let asked = session.home.plant.plate.element;
+    let plate = &session.home.plant.plate;
     let fitted = done(session).rev().find_map(|(step, entry)| match &entry.action {
-        Action::Replace { part: NewPart::Element { level, rating, .. } } if *level == of => {
-            Some((step, *rating == asked))
+        Action::Replace { part: NewPart::Element { level, rating, length, .. } } if *level == of => {
+            Some((step, *rating == plate.element && *length == plate.length))
         }
         _ => None,
     });

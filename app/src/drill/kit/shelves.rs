@@ -3,13 +3,14 @@
 use bench::{Action, NewPart};
 use plant::fault::PartKind;
 use plant::heater::Rating;
-use plant::{AnodeMetal, Layout, Level, Tap};
+use plant::{AnodeMetal, ElementLength, Layout, Level, Mount, Tap};
 use quantity::{Amps, Pressure, Temperature, Volts, Volume, Watts};
 use yew::prelude::*;
 
 use crate::drill::place::{Offer, Offers};
 use crate::glossary::WordsHere;
 use crate::said::use_units;
+use crate::shell::{Choice, Choices};
 use crate::store::World;
 use crate::text;
 use crate::units::Units;
@@ -51,7 +52,8 @@ pub struct Props {
 pub fn VanShelves(props: &Props) -> Html {
     let units = use_units();
     let layout = props.session.home.plant.wiring.layout;
-    let offers: Vec<Offer> = shelves(layout)
+    let built = use_state(|| (ElementLength::Middle, Mount::ScrewIn));
+    let offers: Vec<Offer> = shelves(layout, *built)
         .into_iter()
         .filter_map(|shelf| {
             let kind = shelf.first()?.kind();
@@ -68,8 +70,33 @@ pub fn VanShelves(props: &Props) -> Html {
         <div class="shelves">
             <p>{ text::cost(props.session.me.cost) }</p>
             <WordsHere texts={offers.iter().map(Offer::label).collect::<Vec<_>>()} />
+            { elements(&built, units) }
             <Offers {offers} caution={caution.clone()} />
             <Offers title={text::CHANGE_HEATER} offers={exchange} {caution} />
+        </div>
+    }
+}
+
+/// Length and mount, chosen once for every element on the shelves.
+fn elements(built: &UseStateHandle<(ElementLength, Mount)>, units: Units) -> Html {
+    let (length, mount) = **built;
+    let lengths = ElementLength::ALL.iter().map(|one| (one.name(), text::text(&format!("kit-length-{one}"))));
+    let mounts = Mount::ALL.iter().map(|one| (one.name(), text::say(units, |voice| voice.mount(*one))));
+    let choices = |all: Vec<(&'static str, String)>| -> Vec<Choice> {
+        all.into_iter().map(|(value, label)| Choice::new(value, label)).collect()
+    };
+    let onlength = {
+        let built = built.clone();
+        Callback::from(move |value: String| built.set((value.parse().unwrap_or(length), mount)))
+    };
+    let onmount = {
+        let built = built.clone();
+        Callback::from(move |value: String| built.set((length, value.parse().unwrap_or(mount))))
+    };
+    html! {
+        <div class="chooser">
+            <Choices label={text::LENGTH} choices={choices(lengths.collect())} chosen={length.name()} onchange={onlength} hook="element-length" />
+            <Choices label={text::MOUNT} choices={choices(mounts.collect())} chosen={mount.name()} onchange={onmount} hook="element-mount" />
         </div>
     }
 }
@@ -82,8 +109,8 @@ fn rating((watts, volts): (f64, f64)) -> Rating {
     Rating { watts: Watts(watts), volts: Volts(volts) }
 }
 
-/// Every part there is for a heater wired so, by shelf.
-fn shelves(layout: Layout) -> Vec<Vec<NewPart>> {
+/// Every part there is for a heater wired so, by shelf; elements of one length and mount.
+fn shelves(layout: Layout, (length, mount): (ElementLength, Mount)) -> Vec<Vec<NewPart>> {
     let mut all = Vec::new();
     let levels = || Level::ALL.iter().copied().filter(|level| layout.has(*level));
     for level in levels() {
@@ -94,6 +121,8 @@ fn shelves(layout: Layout) -> Vec<Vec<NewPart>> {
                     [true, false].map(|seat_cleaned| NewPart::Element {
                         level,
                         rating: rating(one),
+                        length,
+                        mount,
                         seat_cleaned,
                     })
                 })
@@ -168,8 +197,23 @@ mod tests {
     #[test]
     fn every_kind_of_part_is_on_a_shelf() {
         for kind in PartKind::ALL.iter().filter(|kind| **kind != PartKind::Heater) {
-            let all = shelves(Layout::NonSimultaneous);
+            let all = shelves(Layout::NonSimultaneous, (ElementLength::Middle, Mount::ScrewIn));
             assert!(all.iter().flatten().any(|part| part.kind() == *kind), "{kind}");
+        }
+    }
+
+    /// What each plate asks for can be taken, and one of another length and mount too.
+    #[test]
+    fn the_element_of_every_plate_is_on_a_shelf() {
+        for &model in plant::HeaterModel::ALL {
+            let plate = model.plate();
+            let asked = NewPart::asked_by(&plate, Level::Upper);
+            let on = |length, mount| shelves(plate.layout, (length, mount)).concat().contains(&asked);
+            for (length, mount) in
+                ElementLength::ALL.iter().flat_map(|l| Mount::ALL.iter().map(move |m| (*l, *m)))
+            {
+                assert_eq!(on(length, mount), (length, mount) == (plate.length, plate.mount), "{model}");
+            }
         }
     }
 }

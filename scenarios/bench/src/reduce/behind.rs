@@ -1,10 +1,11 @@
-//! What heat and springs have left behind a cover: browned controls, light between a control and the shell.
+//! What is found behind a cover: an element's stamp, browned controls, light between a control and the shell.
 
-use plant::{ContactAt, Level, Place};
+use plant::{ContactAt, Level, Place, Plant};
 use quantity::{Constant, Tag};
 
 use super::reach;
 use crate::session::Session;
+use crate::shown::Shown;
 use crate::sight::Sight;
 
 quantity::constants! {
@@ -20,6 +21,13 @@ pub(super) const fn contact_place(at: ContactAt) -> Place {
             Place::UpperCompartment
         }
     }
+}
+
+/// The stamp on an element's head, and how that is held.
+pub(super) fn stamp(plant: &Plant, level: Level) -> Shown {
+    let [upper, lower] = plant.elements;
+    let of = if level == Level::Upper { upper } else { lower };
+    Shown::Stamp { level, rating: of.stamp, length: of.length, mount: plant.plate.mount }
 }
 
 /// What is seen of the controls of one compartment.

@@ -21,11 +21,11 @@ quantity::constants! {
 /// The new part goes in.
 pub(super) fn fit(turn: &mut Turn, part: &NewPart) {
     match *part {
-        NewPart::Element { level, rating, seat_cleaned } => {
+        NewPart::Element { level, rating, length, seat_cleaned, .. } => {
             new_gasket(turn, level, seat_cleaned);
             let wall = turn.s.home.plant.wall(level);
             if let Some(old) = turn.s.home.plant.elements.get_mut(level.index()) {
-                *old = Element { gasket: old.gasket, sheath: wall, ..Element::sound(rating) };
+                *old = Element { gasket: old.gasket, length, sheath: wall, ..Element::sound(rating) };
             }
         }
         NewPart::Gasket { level, seat_cleaned } => new_gasket(turn, level, seat_cleaned),
@@ -210,7 +210,7 @@ pub(super) fn new_heater(turn: &mut Turn, nominal: Volume, rating: plant::heater
     let mut plate = nearest.map_or(plant.plate, |model| model.plate());
     plate.element = rating;
     plant.plate = plate;
-    plant.elements = [Element::sound(rating); 2];
+    plant.elements = [plate.new_element(); 2];
     plant.thermostats =
         [Level::Upper, Level::Lower].map(|level| Thermostat::sound(NEW_DIAL.get(), differential(level)));
     plant.limit = Limit::sound(plant.room);

@@ -3,7 +3,7 @@
 
 use plant::fault::PartKind;
 use plant::heater::Rating;
-use plant::{AnodeMetal, Circuit, Contact, DipTube, ExpansionTank, Fixture, Level, Plant, Tap};
+use plant::{AnodeMetal, Circuit, Contact, DipTube, Element, ExpansionTank, Fixture, Level, Plant, Tap};
 use quantity::{Amps, Constant, Pressure, Tag, Volts, Volume};
 
 use super::senses;
@@ -64,7 +64,8 @@ fn fits(plant: &Plant, rating: Rating) -> bool {
 fn element_faulty(plant: &Plant, level: Level) -> bool {
     let Some(element) = plant.elements.get(level.index()) else { return false };
     let made_for = element.stamp.volts.near(senses::nominal(plant), OTHER_VOLTAGE.get());
-    element_worn(plant, level) || !fits(plant, element.stamp) || !made_for
+    let asked = fits(plant, element.stamp) && element.length == plant.plate.length;
+    element_worn(plant, level) || !asked || !made_for
 }
 
 /// Faulty in itself, whatever its stamp.
@@ -186,15 +187,17 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
 }
 
 /// The part in place differs from a sound one, and this one puts that right: an element that is only of the
-/// wrong rating is not helped by another like it.
+/// wrong rating or length is not helped by another like it.
 pub(super) fn helps(plant: &Plant, part: &NewPart) -> bool {
     let other = match *part {
-        NewPart::Element { level, rating, .. } => {
-            let stamp = plant.elements.get(level.index()).map(|e| e.stamp);
-            let like = |s: Rating| {
-                near(s.watts.get(), rating.watts.get()) && near(s.volts.get(), rating.volts.get())
+        NewPart::Element { level, rating, length, .. } => {
+            let like = |old: &Element| {
+                let stamp = old.stamp;
+                near(stamp.watts.get(), rating.watts.get())
+                    && near(stamp.volts.get(), rating.volts.get())
+                    && old.length == length
             };
-            element_worn(plant, level) || !stamp.is_some_and(like)
+            element_worn(plant, level) || !plant.elements.get(level.index()).is_some_and(like)
         }
         NewPart::Cartridge { tap } => cartridge_faulty(plant, tap),
         _ => true,
@@ -215,10 +218,13 @@ pub(super) fn heater_suits(plant: &Plant, nominal: Volume, rating: Rating) -> bo
     stores && fits(plant, rating) && (no_more || (breaker && wires))
 }
 
-/// The new part belongs there: rating, voltage, size.
+/// The new part belongs there: rating, voltage, size, mount.
 pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
     match *part {
-        NewPart::Element { rating, .. } => fits(plant, rating),
+        NewPart::Element { rating, length, mount, .. } => {
+            let plate = &plant.plate;
+            fits(plant, rating) && length == plate.length && mount == plate.mount
+        }
         NewPart::Breaker { rating } | NewPart::Fuse { rating } => breaker_right(plant, rating),
         NewPart::Regulator { set } => within(set.to_psi(), HOUSE_PRESSURE.get()),
         NewPart::MixingValve { set } => within(set.to_fahrenheit(), MIXED.get()),

@@ -44,12 +44,11 @@ pub(super) fn read(turn: &mut Turn, what: Writing, time: Seconds) -> Answered {
     }
     turn.pass(time);
     let plant = &turn.s.home.plant;
-    let [upper, lower] = &plant.elements;
     Ok(match what {
         Writing::Plate => Shown::Plate { plate: plant.plate },
         Writing::Diagram => Shown::Diagram,
-        Writing::StampUpper => Shown::Stamp { level: Level::Upper, rating: upper.stamp },
-        Writing::StampLower => Shown::Stamp { level: Level::Lower, rating: lower.stamp },
+        Writing::StampUpper => behind::stamp(plant, Level::Upper),
+        Writing::StampLower => behind::stamp(plant, Level::Lower),
         Writing::Directory => {
             Shown::Directory { labels: plant.panel.breakers.iter().map(|b| (b.label, b.rating)).collect() }
         }

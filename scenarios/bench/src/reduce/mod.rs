@@ -143,7 +143,10 @@ pub fn refusal(session: &Session, action: &Action) -> Option<Refusal> {
     }
     let mut turn = Turn::new(session);
     turn.asking = true;
-    perform(&mut turn, action).err()
+    match perform(&mut turn, action) {
+        Err(why) | Ok(Shown::Refused { why }) => Some(why),
+        Ok(_) => None,
+    }
 }
 
 fn attempt(session: &Session, action: &Action) -> (Session, Outcome) {

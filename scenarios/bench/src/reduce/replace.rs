@@ -2,7 +2,7 @@
 //! is opened under water, and live screws are live.
 
 use plant::fault::PartKind;
-use plant::{BoxKind, Level, Place, Point, Screw};
+use plant::{BoxKind, Level, Mount, Place, Point, Screw};
 use quantity::{Constant, Pressure, Seconds, Tag, Temperature, Volume};
 
 use super::turn::Turn;
@@ -17,6 +17,10 @@ quantity::constants! {
     pub(super) const OPEN: Constant<Seconds> = Constant::of("how long an opening stays open while a part goes in", Seconds(30.0), Tag::CommonPractice);
     /// The hole of a screw-in element, 1 in thread.
     const ELEMENT_HOLE: Constant = Constant::new("hole of a screw-in element", 0.027, "m", Tag::Published("a tool list of service literature: 1 in thread"));
+    /// The hole behind a flange with four bolts.
+    const FLANGE_HOLE: Constant = Constant::new("hole of an element with four bolts", 0.04, "m", Tag::Model("a hairpin passes, and its bolts stand around it"));
+    /// Until it shows that an element does not go in: held up to the old one and to the jacket, and carried back.
+    const HELD_UP: Constant<Seconds> = Constant::of("until it shows that an element does not go in", Seconds::minutes(5.0), Tag::Model("to the van and back, and a look at the old one"));
     /// Below this the relief valve's port, in the top 6 in, is clear of water.
     const RELIEF_PORT: Constant = Constant::new("share below which the relief valve's port is clear of water", 0.85, "1", Tag::Published("ANSI Z21.22, as a city's code prints it: within the top 6 in"));
     /// More pressure than this squirts when a joint is opened. Model: a weak garden hose.
@@ -45,6 +49,10 @@ quantity::constants! {
 pub(super) fn replace(turn: &mut Turn, part: &NewPart, time: Seconds) -> Answered {
     makes_sense(part)?;
     possible(turn, part)?;
+    if let Some(why) = misfit(&turn.s, part) {
+        turn.pass(HELD_UP.get());
+        return Ok(Shown::Refused { why });
+    }
     let (needed, matches) =
         (judge::helps(&turn.s.home.plant, part), judge::matches(&turn.s.home.plant, part));
     for screw in handled(part) {
@@ -118,6 +126,16 @@ fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
         | NewPart::Gasket { .. } => true,
     };
     if sensible { Ok(()) } else { Err(Refusal::OutOfRange) }
+}
+
+/// Why an element does not go into this tank, as it shows beside the old one.
+fn misfit(session: &Session, part: &NewPart) -> Option<Refusal> {
+    let NewPart::Element { rating, length, mount, .. } = part else { return None };
+    let plate = &session.home.plant.plate;
+    if *mount != plate.mount {
+        return Some(Refusal::OtherMount);
+    }
+    (!plate.has_room_for(length.reach(rating.watts))).then_some(Refusal::TooLong)
 }
 
 /// What hands can do at all. Wet, live or costly is possible; a full tank cannot be carried off.
@@ -261,7 +279,11 @@ fn flange_open(turn: &mut Turn, level: Level) {
         }
     };
     let was = turn.s.home.plant.elements.get(level.index()).map_or(0.0, |e| e.gasket.leak_diameter);
-    hole(turn, ELEMENT_HOLE.get());
+    let open = match turn.s.home.plant.plate.mount {
+        Mount::ScrewIn => ELEMENT_HOLE.get(),
+        Mount::FourBolt => FLANGE_HOLE.get(),
+    };
+    hole(turn, open);
     // Only an opening that stands clear of the water lets air in at the top.
     let clear = turn.s.home.plant.fill() > water::flange_fill(turn, level);
     turn.s.home.plant.plumbing.relief.lever = lever || clear;

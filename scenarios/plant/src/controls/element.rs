@@ -102,7 +102,7 @@ impl Element {
 
     /// Area of its sheath, m².
     pub(super) fn area(&self) -> f64 {
-        self.stamp.watts.get() / self.density.surface_load()
+        self.stamp.watts.get() / self.density.surface_load() * self.length.sheath()
     }
 
     /// Heat a sheath gives to the air for each kelvin it lies above it.

@@ -149,7 +149,7 @@ impl Plant {
 mod tests {
     use super::*;
     use crate::heater::Rating;
-    use crate::{Density, Scale};
+    use crate::{Density, ElementLength, Scale};
     use quantity::Volts;
 
     fn element(density: Density, millimetres: f64) -> Element {
@@ -207,6 +207,24 @@ mod tests {
         assert!((10.0..30.0).contains(&clean), "{clean}");
         assert!(thin < clean / 5.0 && thick < thin / 5.0, "{clean} {thin} {thick}");
         assert!(years(Density::Low, 1.0) > 3.0 * thin);
+    }
+
+    /// Computed here: the same watts on three quarters of the sheath are a third more on each area. Boiling hides it
+    /// while the sheath is clean; under 1 mm of scale 69 K more lie across the scale and 23 K in the film, and it ages
+    /// nearly three times as fast.
+    #[test]
+    fn a_shorter_sheath_is_hotter_under_scale_and_wears_out_sooner() {
+        let after = |length, millimetres| {
+            let mut e = Element { length, ..element(Density::High, millimetres) };
+            e.advance(Seconds::hours(3.0), Watts(4500.0), beside(49.0));
+            e
+        };
+        let [short, middle] = [ElementLength::Short, ElementLength::Middle].map(|length| after(length, 1.0));
+        let kelvins = short.sheath.above(middle.sheath).get();
+        assert!((85.0..100.0).contains(&kelvins), "{kelvins}");
+        assert!(short.life > 2.0 * middle.life, "{} {}", short.life, middle.life);
+        let [short, middle] = [ElementLength::Short, ElementLength::Middle].map(|length| after(length, 0.0));
+        assert!(short.sheath > middle.sheath && short.life < 1.2 * middle.life);
     }
 
     #[test]

@@ -46,6 +46,7 @@ impl Home {
             element.open = false;
             element.parting = None;
             element.stamp = plant.plate.element;
+            element.length = plant.plate.length;
             if element.is_shorted() {
                 element.tolerance = 1.0;
             }

@@ -3,7 +3,7 @@
 use quantity::{Constant, Metres, Ohms, Seconds, Tag, Temperature};
 use serde::{Deserialize, Serialize};
 
-use super::Parting;
+use super::{ElementLength, Parting};
 use crate::heater::Rating;
 use crate::named::named;
 
@@ -78,13 +78,15 @@ pub struct SheathFault {
     pub resistance: Ohms,
 }
 
-/// A screw-in sheathed element.
+/// A sheathed element.
 #[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Element {
     /// What its stamp says.
     pub stamp: Rating,
-    /// How densely its sheath is loaded.
+    /// How densely its sheath is loaded where it is of middle length.
     pub density: Density,
+    /// Which of the lengths of its watts.
+    pub length: ElementLength,
     /// Its true working resistance over the nominal one: 0.95 to 1.10.
     pub tolerance: f64,
     /// The coil is broken.
@@ -117,11 +119,12 @@ pub struct Element {
 }
 
 impl Element {
-    /// A sound element of a rating, at room temperature.
+    /// A sound element of a rating and of middle length, at room temperature.
     pub fn sound(stamp: Rating) -> Self {
         Self {
             stamp,
             density: Density::High,
+            length: ElementLength::Middle,
             tolerance: 1.0,
             open: false,
             parting: None,

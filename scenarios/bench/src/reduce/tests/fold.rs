@@ -3,7 +3,7 @@
 use plant::fault::{Advice, FaultId};
 use plant::heater::Rating;
 use plant::household::Question;
-use plant::{Place, Tap};
+use plant::{ElementLength, Mount, Place, Tap};
 use quantity::{Amps, Draw, Pressure, Watts};
 
 use super::*;
@@ -27,6 +27,7 @@ fn any_part(draw: &mut Draw) -> NewPart {
         watts: Watts(pick(draw, &[3500.0, 4500.0, -1.0])),
         volts: Volts(pick(draw, &[208.0, 240.0])),
     };
+    let (length, mount) = (pick(draw, ElementLength::ALL), pick(draw, Mount::ALL));
     let seat_cleaned = draw.chance(0.5);
     match draw.index(24) {
         23 => NewPart::ReturnCheck,
@@ -43,7 +44,7 @@ fn any_part(draw: &mut Draw) -> NewPart {
         17 => NewPart::Connections,
         18 => NewPart::HotLine,
         9 => NewPart::TimeSwitch,
-        0 => NewPart::Element { level, rating, seat_cleaned },
+        0 => NewPart::Element { level, rating, length, mount, seat_cleaned },
         1 => NewPart::Thermostat { level },
         2 => NewPart::Limit,
         3 => NewPart::Breaker { rating: Amps(30.0) },
@@ -253,7 +254,12 @@ fn every_act_is_answered_in_a_fresh_job() {
             *next.log[0],
             Entry { at: Seconds(0.0), action: action.clone(), outcome: outcome.clone() }
         );
-        if matches!(outcome.shown, Shown::Refused { .. }) {
+        if let Shown::Refused { why: Refusal::OtherMount | Refusal::TooLong } = outcome.shown {
+            // It was tried, and carried back.
+            assert_eq!(next.clock, Seconds::minutes(5.0), "{action:?}");
+            assert_eq!(next.home.plant.wiring, fresh.home.plant.wiring, "{action:?}");
+            assert_eq!(next.me.cost, 0.0, "{action:?}");
+        } else if matches!(outcome.shown, Shown::Refused { .. }) {
             assert_eq!(next.clock, Seconds(0.0), "{action:?}");
             assert_eq!(next.home, fresh.home, "{action:?}");
         }

@@ -57,14 +57,22 @@ fn the_right_part_is_needed_and_the_tempting_one_is_not() {
 fn ratings_match_the_plate() {
     let plant = house(HeaterModel::Plain40).plant;
     let rating = plant.plate.element;
-    let element = |watts, volts| NewPart::Element {
+    let (length, mount) = (plant.plate.length, plant.plate.mount);
+    let of = |watts, volts, length, mount| NewPart::Element {
         level: Level::Upper,
         rating: plant::heater::Rating { watts: quantity::Watts(watts), volts: Volts(volts) },
+        length,
+        mount,
         seat_cleaned: true,
     };
+    let element = |watts, volts| of(watts, volts, length, mount);
     assert!(judge::matches(&plant, &element(rating.watts.get(), rating.volts.get())));
     assert!(!judge::matches(&plant, &element(5500.0, 240.0)));
     assert!(!judge::matches(&plant, &element(4500.0, 208.0)));
+    for other in plant::ElementLength::ALL.iter().filter(|one| **one != length) {
+        assert!(!judge::matches(&plant, &of(4500.0, 240.0, *other, mount)), "{other}");
+    }
+    assert!(!judge::matches(&plant, &of(4500.0, 240.0, length, plant::Mount::FourBolt)));
     // Trade sheet 6.3 (computed): 4500 W takes 25 or 30 A.
     for (amps, right) in [(20.0, false), (25.0, true), (30.0, true), (35.0, false), (27.0, false)] {
         let part = NewPart::Breaker { rating: quantity::Amps(amps) };

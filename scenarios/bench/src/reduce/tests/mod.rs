@@ -5,6 +5,7 @@ mod exchange;
 mod fold;
 mod instruments;
 mod judging;
+mod mounts;
 mod proving;
 mod readings;
 mod safety;

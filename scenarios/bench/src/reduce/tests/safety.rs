@@ -119,8 +119,7 @@ fn draining_without_a_hose_floods() {
 fn an_element_out_of_a_full_tank_floods() {
     let mut session = solo(home());
     make_dead(&mut session, &[Screw::LEa, Screw::LEb]);
-    let rating = session.home.plant.plate.element;
-    let part = NewPart::Element { level: Level::Lower, rating, seat_cleaned: true };
+    let part = NewPart::asked_by(&session.home.plant.plate, Level::Lower);
     let outcome = doing(&mut session, &[Action::Replace { part }]);
     let spilt = outcome.harms.iter().find_map(|h| match h {
         Harm::Flood { volume } => Some(volume.to_litres()),

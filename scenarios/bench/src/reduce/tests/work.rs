@@ -19,8 +19,7 @@ fn an_element_changed_by_the_book() {
     doing(&mut session, &[Action::Finding { fault: Some(plant::FaultId::F01), evidence: vec![1, 2] }]);
     drained_to_empty(&mut session);
     assert!(!session.me.purged);
-    let rating = session.home.plant.plate.element;
-    let part = NewPart::Element { level: Level::Lower, rating, seat_cleaned: true };
+    let part = NewPart::asked_by(&session.home.plant.plate, Level::Lower);
     let outcome = doing(&mut session, &[Action::Replace { part }]);
     assert!(has(&outcome, |f| matches!(f, Fact::Changed { matches: true, needed: true, .. })));
     assert!(!has(&outcome, |f| matches!(f, Fact::RepairedWithoutFinding)));
