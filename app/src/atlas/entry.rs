@@ -3,12 +3,13 @@
 use std::rc::Rc;
 
 use diagnosis::atlas::Page;
+use diagnosis::course::Sign;
 use gloo::timers::callback::Timeout;
 use plant::fault::FaultId;
 use words::Voice;
 use yew::prelude::*;
 
-use super::rows::{differences, twins};
+use super::rows::{course, differences, twins};
 use super::walked::Walked;
 use crate::glossary::Marked;
 use crate::route::Route;
@@ -29,6 +30,10 @@ pub struct Props {
 struct Progress {
     page: Option<Rc<Page>>,
     house: String,
+    /// Stages walked so far.
+    stages: usize,
+    /// What tells the stages apart, once all are walked.
+    signs: Option<Rc<Vec<Sign>>>,
     /// Others walked so far, once asked for.
     others: Option<usize>,
 }
@@ -42,10 +47,9 @@ pub fn Entry(props: &Props) -> Html {
     let progress = use_state(Progress::default);
     {
         let (walked, progress, voice) = (walked.clone(), progress.clone(), voice.clone());
-        let next = (progress.page.is_some(), progress.others);
-        use_effect_with(next, move |(begun, others)| {
-            let (begun, others) = (*begun, *others);
-            let more = !begun || others.is_some_and(|count| count < FaultId::ALL.len());
+        let next = (progress.page.is_some(), progress.stages, progress.signs.is_some(), progress.others);
+        use_effect_with(next, move |(begun, _, told, others)| {
+            let more = !begun || !told || others.is_some_and(|count| count < FaultId::ALL.len());
             let timer = more.then(|| {
                 Timeout::new(BREATH_MS, move || {
                     progress.set(step(&mut walked.borrow_mut(), fault, &progress, &voice));
@@ -75,6 +79,9 @@ pub fn Entry(props: &Props) -> Html {
             if let Some(page) = &progress.page {
                 <p class="note">{ &progress.house }</p>
                 { differences(&voice, page) }
+                if let Some(signs) = &progress.signs {
+                    { course(&voice, signs) }
+                }
                 <h2>{ voice.text("atlas-alike") }</h2>
                 if let Some(done) = progress.others {
                     if done < total {
@@ -111,9 +118,14 @@ fn step(walked: &mut Option<Walked>, fault: FaultId, before: &Progress, voice: &
         return Progress {
             page: Some(Rc::new(page)),
             house: house.unwrap_or_default(),
-            others: before.others,
+            signs: walked.is_none().then(Rc::default),
+            ..before.clone()
         };
     };
+    if before.signs.is_none() {
+        let signs = begun.further().map(Rc::new);
+        return Progress { stages: before.stages + 1, signs, ..before.clone() };
+    }
     let Some(done) = before.others else { return before.clone() };
     if let Some(other) = FaultId::ALL.get(done) {
         begun.add(*other);

@@ -2,6 +2,7 @@
 
 use bench::Action;
 use diagnosis::atlas::{Page, Twin};
+use diagnosis::course::Sign;
 use words::Voice;
 use yew::prelude::*;
 
@@ -9,6 +10,8 @@ use crate::route::Route;
 
 /// Differences shown.
 const ROWS: usize = 14;
+/// Acts shown that tell the stages.
+const SIGNS: usize = 3;
 
 /// A cell that names its column where a narrow screen stands the row on end.
 fn cell(voice: &Voice, column: &str, text: String) -> Html {
@@ -17,6 +20,11 @@ fn cell(voice: &Voice, column: &str, text: String) -> Html {
 
 fn head(voice: &Voice, columns: &[&str]) -> Html {
     html! { <thead><tr>{ for columns.iter().map(|id| html! { <th scope="col">{ voice.text(id) }</th> }) }</tr></thead> }
+}
+
+/// How the heater stood.
+fn before(voice: &Voice, after: Option<&Action>) -> String {
+    after.map_or_else(|| voice.text("atlas-as-found"), |act| voice.action(act))
 }
 
 /// Healthy beside faulty.
@@ -30,7 +38,7 @@ pub fn differences(voice: &Voice, page: &Page) -> Html {
             continue;
         }
         told.push(&row.act);
-        let before = row.after.as_ref().map_or_else(|| voice.text("atlas-as-found"), |act| voice.action(act));
+        let before = before(voice, row.after.as_ref());
         rows.push(html! {
             <tr>
                 <th scope="row">{ voice.action(&row.act) }</th>
@@ -48,6 +56,35 @@ pub fn differences(voice: &Voice, page: &Page) -> Html {
             { head(voice, &["atlas-act", "atlas-before", "atlas-sound", "atlas-faulty"]) }
             <tbody>{ for rows }</tbody>
         </table>
+    }
+}
+
+/// Sound, and each stage of the fault; nothing where no act tells them.
+pub fn course(voice: &Voice, signs: &[Sign]) -> Html {
+    let Some(first) = signs.first() else { return Html::default() };
+    let stages = first.shown.iter().map(|(stage, _)| format!("atlas-stage-{stage}"));
+    let columns: Vec<String> =
+        ["atlas-act", "atlas-before", "atlas-sound"].map(str::to_owned).into_iter().chain(stages).collect();
+    let columns: Vec<&str> = columns.iter().map(String::as_str).collect();
+    let row = |sign: &Sign| {
+        let shown = std::iter::once(&sign.sound).chain(sign.shown.iter().map(|(_, shown)| shown));
+        let texts =
+            std::iter::once(before(voice, sign.after.as_ref())).chain(shown.map(|one| voice.shown(one)));
+        html! {
+            <tr>
+                <th scope="row">{ voice.action(&sign.act) }</th>
+                { for columns.iter().skip(1).zip(texts).map(|(column, text)| cell(voice, column, text)) }
+            </tr>
+        }
+    };
+    html! {
+        <>
+            <h2>{ voice.text("atlas-course") }</h2>
+            <table class="atlas-rows">
+                { head(voice, &columns) }
+                <tbody>{ for signs.iter().take(SIGNS).map(row) }</tbody>
+            </table>
+        </>
     }
 }
 

@@ -6,6 +6,7 @@ use std::rc::Rc;
 use bench::{Action, Session};
 use drill::{Attempt, Debrief, Drill};
 use gloo::timers::callback::Timeout;
+use plant::fault::FaultCase;
 use words::Voice;
 use yew::prelude::*;
 
@@ -188,7 +189,7 @@ fn verdict(voice: &Voice, computed: &drill::Debrief, session: &Session, attempt:
         &[
             ("call", title.call.into()),
             ("street", format!("{} {}", title.house, title.street_name()).into()),
-            ("fault", fault.clone().into()),
+            ("fault", fault.into()),
             ("ending", words::letters::small(&ending).into()),
         ],
     );
@@ -202,9 +203,21 @@ fn verdict(voice: &Voice, computed: &drill::Debrief, session: &Session, attempt:
         remedy,
         finding: written(voice, &attempt.actions),
         customer: customer_words(voice, session, computed),
-        fault,
-        second: computed.second.as_ref().map(|case| voice.fault(case.id)),
+        fault: at_stage(voice, &computed.fault),
+        second: computed.second.as_ref().map(|case| at_stage(voice, case)),
         ending,
+    }
+}
+
+/// A fault, and how far it had gone where it knows stages.
+fn at_stage(voice: &Voice, case: &FaultCase) -> String {
+    let fault = voice.fault(case.id);
+    match case.id.fault().stage(&case.parameters) {
+        Some(stage) => {
+            let stage = words::letters::small(&voice.stage(stage));
+            voice.filled("debrief-fault-at", &[("fault", fault.into()), ("stage", stage.into())])
+        }
+        None => fault,
     }
 }
 

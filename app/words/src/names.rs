@@ -5,7 +5,7 @@ use bench::{
     Writing,
 };
 use plant::climate::Climate;
-use plant::fault::{Advice, FaultId, PartKind};
+use plant::fault::{Advice, FaultId, PartKind, Stage};
 use plant::heater::Rating;
 use plant::household::{HouseholdKind, Question, Symptom};
 use plant::{
@@ -43,6 +43,8 @@ named! {
     climate(Climate) = "climate";
     /// A fault, as a verdict: what is wrong.
     fault(FaultId) = "fault";
+    /// How far a fault has gone.
+    stage(Stage) = "atlas-stage";
     /// What puts a fault right.
     fault_remedy(FaultId) = "remedy";
     /// A part.

@@ -67,6 +67,20 @@ fn lived(mut job: Job, life: Life, seed: u64) -> Job {
     job
 }
 
+/// The stream of a fault's numbers.
+pub(crate) fn numbers(fault: FaultId, seed: u64) -> Draw {
+    Draw::new(seed, &format!("atlas {fault}"))
+}
+
+/// The house with this fault in it, its day lived and walked.
+pub(crate) fn walked_with(job: &Job, mut suspect: Suspect, life: Life, seed: u64) -> (Suspect, Walk) {
+    let mut sound = job.home.clone();
+    sound.make_sound();
+    plant::fault::place_in(&mut suspect.parameters, &sound);
+    let walk = Walk::through(&lived(world(job, &suspect), life, seed));
+    (suspect, walk)
+}
+
 impl Atlas {
     /// Begins with the sound house of a job.
     pub fn begin(job: &Job, life: Life, seed: u64) -> Self {
@@ -82,12 +96,8 @@ impl Atlas {
         if !(fault.fault().fits)(&sound) || self.faults.iter().any(|(one, _)| one.fault == fault) {
             return;
         }
-        let mut numbers = Draw::new(seed, &format!("atlas {fault}"));
-        if let Ok(mut parameters) = fault.fault().complete(&Parameters::new(), &mut numbers) {
-            plant::fault::place_in(&mut parameters, &sound);
-            let suspect = Suspect { fault, parameters };
-            let there = lived(world(job, &suspect), life, seed);
-            self.faults.push((suspect, Walk::through(&there)));
+        if let Ok(parameters) = fault.fault().complete(&Parameters::new(), &mut numbers(fault, seed)) {
+            self.faults.push(walked_with(job, Suspect { fault, parameters }, life, seed));
         }
     }
 

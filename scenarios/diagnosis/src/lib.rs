@@ -4,6 +4,7 @@
 pub mod atlas;
 mod circle;
 mod compare;
+pub mod course;
 mod had;
 mod recovery;
 mod rounds;

@@ -39,6 +39,12 @@ impl Walk {
         self.rounds.get(round as usize)?.get(step).map(|(_, shown)| shown)
     }
 
+    /// The same, where it is this act that stands there.
+    pub(crate) fn shown_by(&self, act: &Action, round: Round, step: usize) -> Option<&Shown> {
+        let (there, shown) = self.rounds.get(round as usize)?.get(step)?;
+        (there == act).then_some(shown)
+    }
+
     /// The acts that show something else in the other house, by more than instruments and eyes leave open.
     /// Acts that only one of the two houses has are passed over.
     pub fn told_from<'a>(&'a self, other: &'a Self) -> impl Iterator<Item = Telling<'a>> {

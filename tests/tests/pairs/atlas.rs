@@ -6,24 +6,29 @@ use std::fs;
 
 use bench::{Action, Shown};
 use diagnosis::atlas::{Atlas, Page, Row};
+use diagnosis::course::Sign;
+use drill::Drill;
 use plant::HeaterModel;
 use plant::fault::FaultId;
 use tankwright_tests::tree;
 use words::{Units, Voice};
 
+use crate::stages::signs;
 use crate::{drawn, house};
 
 /// The drawing that the page shows.
 const SEED: u32 = 5000;
 /// Differences shown of each fault.
 const ROWS: usize = 8;
+/// Acts shown that tell the stages.
+const SIGNS: usize = 3;
 
 const HEAD: &str = "# Fault atlas
 
-Each fault in one house of the simulation, beside the same house sound: what differs, the most telling first, which
-faults look most like it, and the act that tells them apart. Every line was walked in the simulated house; the figures
-belong to this drawing, another house reads otherwise. Whether any two can be told apart at all is in `pairs.csv`.
-Written by `TANKWRIGHT_BLESS=1 cargo test -p tankwright-tests --test pairs atlas`.
+Each fault in one house of the simulation, beside the same house sound: what differs, the most telling first; how it reads
+early, well on and far gone, where a fault has such stages; which faults look most like it, and the act that tells them
+apart. Every line was walked in the simulated house; the figures belong to this drawing, another house reads otherwise.
+Whether any two can be told apart at all is in `pairs.csv`. Written by `TANKWRIGHT_BLESS=1 cargo test -p tankwright-tests --test pairs atlas`.
 
 A practice aid. On a live heater the maker's instructions, local code and the limits of a licence come first.
 ";
@@ -76,6 +81,7 @@ fn section(
     id: FaultId,
     heater: HeaterModel,
     (atlas, page): (&Atlas, &Page),
+    signs: &[Sign],
 ) {
     let _ = writeln!(text, "\n## {id} {}\n\nHeater: {}.\n", voice.fault(id), voice.heater(heater));
     let differs = page.rows.iter().any(|row| shown(voice, &row.sound) != shown(voice, &row.faulty));
@@ -104,6 +110,7 @@ fn section(
                 writeln!(text, "| {} | {after} | {sound} | {faulty} | {} |", act(voice, &row.act), row.tells);
         }
     }
+    course(text, voice, signs);
     text.push_str("\n| looks like | told apart by | here | there |\n|---|---|---|---|\n");
     for twin in &page.twins {
         let name = format!("{} {}", twin.fault, voice.fault(twin.fault));
@@ -123,6 +130,21 @@ fn section(
     }
 }
 
+/// Sound, and each stage of the fault.
+fn course(text: &mut String, voice: &Voice, signs: &[Sign]) {
+    let Some(first) = signs.first() else { return };
+    let stages: Vec<String> =
+        first.shown.iter().map(|(stage, _)| beginning_small(&voice.stage(*stage))).collect();
+    let _ = writeln!(text, "\nAs it gets worse:\n\n| act | before it | sound | {} |", stages.join(" | "));
+    let _ = writeln!(text, "|---|---|---|{}", "---|".repeat(stages.len()));
+    for sign in signs.iter().take(SIGNS) {
+        let after = sign.after.as_ref().map_or("as found".to_owned(), |a| beginning_small(&act(voice, a)));
+        let shown: Vec<String> = sign.shown.iter().map(|(_, one)| shown(voice, one)).collect();
+        let sound = self::shown(voice, &sign.sound);
+        let _ = writeln!(text, "| {} | {after} | {sound} | {} |", act(voice, &sign.act), shown.join(" | "));
+    }
+}
+
 fn beginning_small(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map(|first| first.to_lowercase().chain(letters).collect()).unwrap_or_default()
@@ -131,7 +153,7 @@ fn beginning_small(text: &str) -> String {
 #[test]
 fn the_page_is_fresh() {
     let voice = Voice::english(Units::Customary);
-    let mut atlases: Vec<(HeaterModel, FaultId, Atlas)> = Vec::new();
+    let mut atlases: Vec<(HeaterModel, FaultId, Drill, Atlas)> = Vec::new();
     let mut text = HEAD.to_owned();
     for id in FaultId::ALL {
         // The plain heater with nothing in its line where that serves, else the first house that it fits.
@@ -139,11 +161,13 @@ fn the_page_is_fresh() {
         let others = HeaterModel::ALL.iter().map(|heater| (*heater, *id));
         let found = std::iter::once(plain).chain([(HeaterModel::Plain40, *id)]).chain(others).find_map(
             |(heater, base)| {
-                if !atlases.iter().any(|(h, b, _)| (*h, *b) == (heater, base)) {
-                    atlases.push((heater, base, drawn(&house(heater, base, SEED)?, SEED)));
+                if !atlases.iter().any(|(h, b, ..)| (*h, *b) == (heater, base)) {
+                    let drill = house(heater, base, SEED)?;
+                    let atlas = drawn(&drill, SEED);
+                    atlases.push((heater, base, drill, atlas));
                 }
-                let (_, _, atlas) = atlases.iter().find(|(h, b, _)| (*h, *b) == (heater, base))?;
-                Some((heater, atlas.clone(), atlas.page(*id)?))
+                let (_, _, drill, atlas) = atlases.iter().find(|(h, b, ..)| (*h, *b) == (heater, base))?;
+                Some((drill.clone(), atlas.clone(), atlas.page(*id)?))
             },
         );
         // What wants a winter, a town or a board has a house of its own.
@@ -151,13 +175,14 @@ fn the_page_is_fresh() {
             let drill = drill::showcase(*id)?;
             let atlas = drawn(&drill, SEED);
             let page = atlas.page(*id)?;
-            Some((drill.setting.heater, atlas, page))
+            Some((drill, atlas, page))
         };
-        let (heater, atlas, page) = found.or_else(own).unwrap_or_else(|| panic!("{id} fits no heater"));
+        let (drill, atlas, page) = found.or_else(own).unwrap_or_else(|| panic!("{id} fits no heater"));
         // People who ask too much of a sound heater leave no trace on it.
         let people = *id == FaultId::F04;
         assert!(people || !page.rows.is_empty(), "{id} differs from a sound house in nothing");
-        section(&mut text, &voice, *id, heater, (&atlas, &page));
+        let signs = signs(&drill, &atlas, *id, SEED);
+        section(&mut text, &voice, *id, drill.setting.heater, (&atlas, &page), &signs);
     }
     let path = tree::root().join("docs/atlas/README.md");
     if std::env::var_os("TANKWRIGHT_BLESS").is_some() {

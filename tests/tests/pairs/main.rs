@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test")]
 
 mod atlas;
+mod stages;
 mod table;
 
 use std::collections::BTreeMap;

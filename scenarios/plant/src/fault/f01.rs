@@ -2,7 +2,7 @@
 //! is ever heated, so hot water runs out fast. Rated volts stand across the element and no current flows;
 //! with its wires off it reads over range.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
@@ -12,6 +12,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(150.0),
     parameters: &[],
+    // A coil is whole or broken: it gives no warning that a meter reads.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::LowerElement)],

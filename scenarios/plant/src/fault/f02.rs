@@ -1,7 +1,7 @@
 //! Upper element open. The top never gets warm, so the upper thermostat never hands over and the lower
 //! element never runs either. Rated volts across the element, no current.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(70.0),
     parameters: &[],
+    // A coil is whole or broken: it gives no warning that a meter reads.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperElement)],

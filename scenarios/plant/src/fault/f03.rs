@@ -3,7 +3,7 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -17,6 +17,7 @@ pub const FAULT: Fault = Fault {
         "m",
         Tag::Model("a seep of some litres a day at house pressure, not a jet"),
     )],
+    stages: Stages::Along(Way::Grows("diameter")),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Heater)],

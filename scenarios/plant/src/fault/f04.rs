@@ -3,7 +3,9 @@
 
 use quantity::Tag;
 
-use super::{Advice, Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{
+    Advice, Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight,
+};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -17,6 +19,8 @@ pub const FAULT: Fault = Fault {
         "times",
         Tag::Invented("guests, a bigger tub, another shower head"),
     )],
+    // People, not wear.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Advise(Advice::DemandExceedsCapacity)],

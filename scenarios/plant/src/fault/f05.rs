@@ -1,7 +1,7 @@
 //! Upper thermostat welded between U1 and U2. The upper element heats the top without end until the limit
 //! opens; after somebody resets it, again.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(25.0),
     parameters: &[],
+    // A weld comes with one closing.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperThermostat)],

@@ -1,7 +1,7 @@
 //! Lower thermostat welded between D1 and D2. Once the top is satisfied the lower element heats the whole
 //! tank without end; the limit opens late.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(20.0),
     parameters: &[],
+    // A weld comes with one closing.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::LowerThermostat)],

@@ -2,7 +2,7 @@
 
 use quantity::{Tag, Temperature};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -16,6 +16,8 @@ pub const FAULT: Fault = Fault {
         "°F",
         Tag::Model("at the dial or just below it: it trips before the thermostat is satisfied"),
     )],
+    // Drawn within 5 °F, at its dial or just below: each trips at the same heating-up.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Limit)],

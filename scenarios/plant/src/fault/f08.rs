@@ -2,7 +2,7 @@
 //! at H1 to H3, none at H2 to H4. It latches once the tank is cool, and the heater then cuts out at its
 //! dial.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(20.0),
     parameters: &[],
+    // Tripped or not.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::ResetLimit],

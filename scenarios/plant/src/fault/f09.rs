@@ -1,7 +1,7 @@
 //! One pole of the limit burnt open. The button does nothing. While an element calls, the whole supply
 //! stands across that pole.
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, weight};
 use crate::home::Home;
 use crate::parts::Contact;
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(8.0),
     parameters: &[Parameter::either("pole", "0 for H1-H2, 1 for H3-H4")],
+    // Drawn burnt through only; a pole that still conducts is no field of a limit's.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Limit)],

@@ -1,7 +1,7 @@
 //! Upper thermostat fails to transfer: the contact to U4 is burnt away. The top third is heated and the
 //! lower element never runs.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::parts::{Contact, Level};
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(25.0),
     parameters: &[],
+    // Drawn burnt away only; a contact that misses at times is F77.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperThermostat)],

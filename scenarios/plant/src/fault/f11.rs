@@ -1,7 +1,7 @@
 //! Upper thermostat never feeds the upper element. Either the contact to U2 is burnt away, and with a cold
 //! top nothing runs at all, or the blade is stuck on U4, and only the lower element heats.
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, weight};
 use crate::home::Home;
 use crate::parts::{Contact, Level};
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(12.0),
     parameters: &[Parameter::either("blade", "0 open both ways, 1 stuck transferred")],
+    // Drawn burnt away or stuck only; a contact that misses at times is F77.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperThermostat)],

@@ -1,7 +1,7 @@
 //! Lower thermostat open: D1 to D2 never makes. Supply volts stand across it while the bottom is cold, none
 //! at the lower element. Only the top third is heated.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::parts::{Contact, Level};
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(25.0),
     parameters: &[],
+    // Drawn burnt away only; a contact that misses at times is F77.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::LowerThermostat)],

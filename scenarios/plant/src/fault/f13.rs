@@ -4,7 +4,7 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 use crate::parts::{Level, SheathFault};
 
@@ -22,6 +22,8 @@ pub const FAULT: Fault = Fault {
         ),
         Parameter::spread("ohms", [0.05, 0.5], "ohm", Tag::Model("a coil that touches its sheath")),
     ],
+    // Drawn grounded hard only; its beginning, a soft leak, is F75.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::LowerElement)],

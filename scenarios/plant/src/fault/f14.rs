@@ -4,7 +4,8 @@
 use quantity::{Ohms, Tag};
 
 use super::{
-    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, level_in, parameter, weight,
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, level_in, parameter,
+    weight,
 };
 use crate::home::Home;
 use crate::parts::SheathFault;
@@ -25,6 +26,8 @@ pub const FAULT: Fault = Fault {
         ),
         Parameter::spread("ohms", [0.02, 0.2], "ohm", Tag::Model("a coil welded to its sheath")),
     ],
+    // Drawn grounded hard only; its beginning, a soft leak, is F75.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperElement), Remedy::Replace(PartKind::LowerElement)],

@@ -3,7 +3,9 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, level_in, parameter, weight,
+};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -20,6 +22,7 @@ pub const FAULT: Fault = Fault {
             Tag::Model("31 to 38 A of a 4500 W element: a 30 A breaker carries it for minutes to hours"),
         ),
     ],
+    stages: Stages::Along(Way::Shrinks("share")),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperElement), Remedy::Replace(PartKind::LowerElement)],

@@ -1,7 +1,7 @@
 //! The upper element fired dry: somebody put power on before the tank was full. Its coil is open, its plating burnt
 //! off. There has been no hot water since that day.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(12.0),
     parameters: &[],
+    // Seconds in air do it.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperElement)],

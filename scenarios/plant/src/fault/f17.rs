@@ -3,7 +3,7 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 use crate::parts::{Level, SheathFault};
 
@@ -26,6 +26,8 @@ pub const FAULT: Fault = Fault {
             Tag::Model("tap water in a hairline crack: milliamperes, too little to heat or trip anything"),
         ),
     ],
+    // The coil is broken; how wet its crack is moves with the water.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperElement)],

@@ -1,7 +1,7 @@
 //! The breaker is off, or tripped once with nothing behind it. No volts at H1 to H3 nor from either to
 //! ground. The elements are clear of the shell; it is closed once, then clamped and watched.
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, weight};
 use crate::home::Home;
 use crate::supply::{Circuit, Handle};
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(35.0),
     parameters: &[Parameter::either("tripped", "0 off, 1 tripped")],
+    // A handle is on, off or tripped.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::CloseBreaker],

@@ -1,7 +1,7 @@
 //! One pole of the heater's breaker does not make though the handle is on. Line side 240 V, load side none
 //! leg to leg; the dead load screw reads 120 V to ground by back-feed through an element that calls.
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, weight};
 use crate::home::Home;
 use crate::parts::Contact;
 use crate::supply::Circuit;
@@ -12,6 +12,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(15.0),
     parameters: &[Parameter::either("pole", "0 first, 1 second")],
+    // Drawn not making at all; a pole that wears is F20.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Breaker)],

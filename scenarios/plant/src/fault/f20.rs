@@ -4,7 +4,9 @@
 
 use quantity::{Amps, Constant, Ohms, Tag, det};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, parameter, weight,
+};
 use crate::controls::breaker;
 use crate::home::Home;
 use crate::parts::Contact;
@@ -38,6 +40,8 @@ pub const FAULT: Fault = Fault {
             Tag::Model("hot enough to trip, not to burn off"),
         ),
     ],
+    // A tired breaker or a loose lug, either drawn where it trips within minutes.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[

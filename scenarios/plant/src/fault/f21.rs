@@ -1,7 +1,7 @@
 //! One fuse of the switch in the line has melted. The handle is on and the breaker too: leg to leg nothing, each leg
 //! 120 V to ground, and the whole voltage across the melted fuse while an element calls.
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, weight};
 use crate::home::Home;
 use crate::in_line::BoxKind;
 use crate::parts::Contact;
@@ -12,6 +12,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(8.0),
     parameters: &[Parameter::either("leg-of-fuse", "0 first, 1 second")],
+    // A fuse is whole or melted.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Fuse)],

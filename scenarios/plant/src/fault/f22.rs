@@ -1,7 +1,7 @@
 //! One leg of the service is lost. Half the house is dark or dim, and what is left of the voltage there comes back
 //! through whatever is on from leg to leg. Nothing at the heater is broken.
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, weight};
 use crate::home::Home;
 use crate::parts::BURNT_OFF;
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(6.0),
     parameters: &[Parameter::either("lost", "0 leg 1, 1 leg 2")],
+    // Drawn lost only, as the utility is called.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::CallUtility],

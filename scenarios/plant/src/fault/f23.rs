@@ -4,7 +4,9 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, chosen, parameter, weight,
+};
 use crate::home::Home;
 use crate::parts::BURNT_OFF;
 use crate::points::End;
@@ -25,6 +27,7 @@ pub const FAULT: Fault = Fault {
             Tag::Computed("1.3 to 2.1 V and 25 to 39 W at 18.75 A: hot, and not yet burnt off"),
         ),
     ],
+    stages: Stages::Until(Way::Grows("ohms"), "open"),
     fits,
     apply,
     remedies: &[

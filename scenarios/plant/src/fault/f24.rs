@@ -3,7 +3,9 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, chosen, parameter, weight,
+};
 use crate::home::Home;
 use crate::layout::Layout;
 use crate::parts::BURNT_OFF;
@@ -28,6 +30,7 @@ pub const FAULT: Fault = Fault {
             Tag::Computed("1.1 to 2.1 V and 21 to 39 W at 18.75 A: hot, and not yet burnt off"),
         ),
     ],
+    stages: Stages::Until(Way::Grows("ohms"), "open"),
     fits,
     apply,
     remedies: &[Remedy::Remake(&[ENDS[0]]), Remedy::Remake(&[ENDS[1]])],

@@ -3,7 +3,9 @@
 
 use quantity::{Amps, Constant, Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, parameter, weight,
+};
 use crate::conductor::Metal;
 use crate::home::Home;
 use crate::points::End;
@@ -28,6 +30,8 @@ pub const FAULT: Fault = Fault {
             Tag::Model("a quarter to half a volt at 18.75 A; it creeps to over half a volt within days"),
         ),
     ],
+    // Its joint creeps on by itself within days: where it began is soon past.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Connectors)],

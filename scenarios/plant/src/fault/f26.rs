@@ -3,7 +3,9 @@
 
 use quantity::{Seconds, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, parameter, weight,
+};
 use crate::home::Home;
 use crate::in_line::BoxKind;
 use crate::parts::Contact;
@@ -22,6 +24,8 @@ pub const FAULT: Fault = Fault {
             Tag::Model("its hours of rest fall between morning and evening"),
         ),
     ],
+    // Burnt open, or set wrong by a power failure.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::TimeSwitch), Remedy::SetClock],

@@ -1,7 +1,7 @@
 //! A 240 V heater on a 208 V supply. Nothing is broken: it makes three quarters of its power and takes a
 //! third longer.
 
-use super::{Advice, Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Advice, Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::supply::ServiceKind;
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(8.0),
     parameters: &[],
+    // Another supply, not wear.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Advise(Advice::LowSupplyVoltage)],

@@ -1,7 +1,7 @@
 //! Both poles of the heater's breaker sit on the same leg of the bus. Each shows 120 V to ground and nothing to the
 //! other, and goes on doing so with the heater's wires off: no back-feed.
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, weight};
 use crate::home::Home;
 use crate::supply::{Circuit, Stab};
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(4.0),
     parameters: &[Parameter::either("stab", "0 leg 1, 1 leg 2")],
+    // Somebody put it there.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::MoveBreaker],

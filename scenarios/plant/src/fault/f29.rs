@@ -3,7 +3,9 @@
 
 use quantity::{Constant, Tag, Watts};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, level_in, parameter, weight,
+};
 use crate::home::Home;
 
 quantity::constants! {
@@ -25,6 +27,8 @@ pub const FAULT: Fault = Fault {
             Tag::Model("1500 to 2000 W where the plate says 4500: elements of a small heater"),
         ),
     ],
+    // Somebody fitted it.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperElement), Remedy::Replace(PartKind::LowerElement)],

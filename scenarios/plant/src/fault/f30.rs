@@ -1,7 +1,7 @@
 //! Miswired by a hand that was not a technician's: the lower control is fed from U2 instead of U4. Both elements
 //! run together while the top is cold, more than the branch is made for; once it is hot neither runs.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::layout::Layout;
 use crate::points::{End, Screw};
@@ -16,6 +16,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(12.0),
     parameters: &[],
+    // Somebody landed it there.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Land(&[END])],

@@ -3,7 +3,9 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, level_in, parameter, weight,
+};
 use crate::home::Home;
 use crate::parts::{BURNT_OFF, SheathFault};
 use crate::points::End;
@@ -24,6 +26,7 @@ pub const FAULT: Fault = Fault {
         ),
         Parameter::spread("ohms", [4e3, 3e4], "ohm", Tag::Model("1 to 5 mA through a hand and a tap")),
     ],
+    stages: Stages::Along(Way::Shrinks("ohms")),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperElement), Remedy::Replace(PartKind::LowerElement)],

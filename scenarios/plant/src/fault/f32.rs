@@ -3,7 +3,9 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_of, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, level_of, parameter, weight,
+};
 use crate::home::Home;
 use crate::parts::Film;
 
@@ -27,6 +29,8 @@ pub const FAULT: Fault = Fault {
             Tag::Model("a wet track of char that draws more than the breaker bears, with an element at work"),
         ),
     ],
+    // Water bridges the track, or it has dried.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::DryAndReplace(PartKind::UpperGasket), Remedy::DryAndReplace(PartKind::LowerGasket)],

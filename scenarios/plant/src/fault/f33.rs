@@ -3,7 +3,9 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, level_in, parameter, weight,
+};
 use crate::home::Home;
 use crate::parts::Level;
 
@@ -21,6 +23,7 @@ pub const FAULT: Fault = Fault {
             Tag::Model("off its clip, or nearly so"),
         ),
     ],
+    stages: Stages::Along(Way::Shrinks("grip")),
     fits,
     apply,
     remedies: &[Remedy::Seat(Level::Upper), Remedy::Seat(Level::Lower)],

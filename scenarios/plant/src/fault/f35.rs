@@ -2,7 +2,7 @@
 
 use quantity::{Tag, Temperature};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -16,6 +16,8 @@ pub const FAULT: Fault = Fault {
         "°F",
         Tag::Model("the upper marks of a dial of 90 to 150 °F"),
     )],
+    // Somebody turned them.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::SetDials],

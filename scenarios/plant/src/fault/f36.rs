@@ -3,7 +3,9 @@
 
 use quantity::{Tag, Temperature};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_of, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, level_of, parameter, weight,
+};
 use crate::home::Home;
 use crate::parts::Level;
 
@@ -22,6 +24,8 @@ pub const FAULT: Fault = Fault {
         ),
         Parameter::between("high", [120.0, 130.0], "°F", Tag::Model("about the factory setting")),
     ],
+    // Somebody turned them.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::SetDials],

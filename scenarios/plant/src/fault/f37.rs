@@ -1,7 +1,7 @@
 //! Dip tube broken off or gone. Cold water enters at the top and mixes with what leaves, so it is hot for a
 //! moment only while the bottom of the tank is still hot.
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, weight};
 use crate::home::Home;
 use crate::waterworks::DipTube;
 
@@ -11,6 +11,7 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(20.0),
     parameters: &[Parameter::either("missing", "0 broken, 1 missing")],
+    stages: Stages::Late("missing"),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::DipTube)],

@@ -3,7 +3,7 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, parameter, weight};
 use crate::home::Home;
 use crate::waterworks::TAPS;
 
@@ -24,6 +24,7 @@ pub const FAULT: Fault = Fault {
         },
         Parameter::spread("diameter", [0.003, 0.006], "m", Tag::Model("a washer gone from a single lever")),
     ],
+    stages: Stages::Along(Way::Grows("diameter")),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Cartridge)],

@@ -2,7 +2,7 @@
 
 use quantity::{Constant, Tag, Temperature};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, parameter, weight};
 use crate::home::Home;
 use crate::waterworks::MixingValve;
 
@@ -23,6 +23,7 @@ pub const FAULT: Fault = Fault {
         "of the mix from the tank",
         Tag::Model("85 to 97 °F from 120 °F and a cold main"),
     )],
+    stages: Stages::Along(Way::Shrinks("hot")),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::MixingValve)],

@@ -3,7 +3,7 @@
 
 use quantity::{Constant, Metres, Tag, Volume};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 use crate::parts::{Level, Scale};
 
@@ -26,6 +26,8 @@ pub const FAULT: Fault = Fault {
             Tag::Model("an element that has seen hard water for years"),
         ),
     ],
+    // Grit and popping are there at every thickness drawn, and nothing measures more of them.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::FlushAndReplace(PartKind::LowerElement)],

@@ -3,7 +3,9 @@
 
 use quantity::{Constant, Kelvins, Tag, Temperature};
 
-use super::{Advice, Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{
+    Advice, Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight,
+};
 use crate::home::Home;
 
 quantity::constants! {
@@ -36,6 +38,8 @@ pub const FAULT: Fault = Fault {
         Parameter::between("inlet", [38.0, 45.0], "°F", Tag::CommonPractice),
         Parameter::between("demand", [1.1, 1.2], "times", Tag::Invented("longer showers in winter")),
     ],
+    // Weather, not wear.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Advise(Advice::ColdMain)],

@@ -1,7 +1,7 @@
 //! The recirculation pump runs day and night, or its check valve no longer shuts and warm water rises round the loop by
 //! itself. There is hot water at once and always; the heater never rests, and the bill tells.
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, weight};
 use crate::home::Home;
 use crate::waterworks::Recirculation;
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(8.0),
     parameters: &[Parameter::either("check", "0 timer stuck on, 1 check valve open")],
+    // A timer that sticks, a check valve that no longer shuts: drawn so from the first day.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::PumpTimer), Remedy::Replace(PartKind::ReturnCheck)],

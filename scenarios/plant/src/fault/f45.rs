@@ -3,7 +3,7 @@
 
 use quantity::{Pressure, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -17,6 +17,8 @@ pub const FAULT: Fault = Fault {
         "psi",
         Tag::Model("ordinary static pressure, below the 80 psi that asks for a regulator"),
     )],
+    // A tank that was never fitted.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::ExpansionTank)],

@@ -3,7 +3,7 @@
 
 use quantity::{Constant, Pressure, Tag, Volume};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 use crate::waterworks::{ExpansionTank, Regulator};
 
@@ -26,6 +26,8 @@ pub const FAULT: Fault = Fault {
         "psi",
         Tag::Model("a street at the foot of a hill"),
     )],
+    // Drawn holding nothing back; its number is the street's pressure.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Regulator)],

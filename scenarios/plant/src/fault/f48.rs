@@ -1,7 +1,7 @@
 //! The upper thermostat welded and the limit's contacts welded behind it. Its button pops, nothing opens: the relief
 //! valve is the last thing that works, and does its work.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(5.0),
     parameters: &[],
+    // A weld comes with one closing.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::ReplaceAll(&[PartKind::UpperThermostat, PartKind::Limit])],

@@ -3,7 +3,7 @@
 
 use quantity::{Constant, Pressure, Tag, Volume};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 use crate::waterworks::ExpansionTank;
 
@@ -24,6 +24,8 @@ pub const FAULT: Fault = Fault {
         "psi",
         Tag::Model("ordinary static pressure, below the 80 psi that asks for a regulator"),
     )],
+    // Drawn burst only: a bladder takes up or it does not.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::ExpansionTank)],

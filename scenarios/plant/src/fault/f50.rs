@@ -2,7 +2,9 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, level_in, parameter, weight,
+};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -19,6 +21,7 @@ pub const FAULT: Fault = Fault {
             Tag::Model("a drip to a trickle at house pressure"),
         ),
     ],
+    stages: Stages::Along(Way::Grows("diameter")),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperGasket), Remedy::Replace(PartKind::LowerGasket)],

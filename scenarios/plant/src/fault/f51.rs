@@ -2,7 +2,7 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -11,6 +11,7 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(15.0),
     parameters: &[Parameter::spread("diameter", [0.0001, 0.0003], "m", Tag::Model("a drip to a dribble"))],
+    stages: Stages::Along(Way::Grows("diameter")),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::DrainValve)],

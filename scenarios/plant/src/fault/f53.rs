@@ -3,7 +3,9 @@
 
 use quantity::{Constant, Kelvins, Tag, Temperature};
 
-use super::{Advice, Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{
+    Advice, Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight,
+};
 use crate::home::Home;
 
 quantity::constants! {
@@ -26,6 +28,8 @@ pub const FAULT: Fault = Fault {
         "°F",
         Tag::Model("a laundry that dries indoors, a shower without a fan"),
     )],
+    // Weather and laundry, not wear.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Advise(Advice::DampAir)],

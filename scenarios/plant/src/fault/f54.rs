@@ -3,7 +3,7 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -17,6 +17,8 @@ pub const FAULT: Fault = Fault {
         "of many bacteria",
         Tag::Model("a whiff in the morning to a reek"),
     )],
+    // Any activity drawn smells; nobody measures how much.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Anode)],

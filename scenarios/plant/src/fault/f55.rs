@@ -2,7 +2,7 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -14,6 +14,8 @@ pub const FAULT: Fault = Fault {
         Parameter::between("left", [0.0, 0.02], "of the rod", Tag::Model("a bare core")),
         Parameter::between("bare", [0.08, 0.2], "m²", Tag::Model("a lining worn through in patches")),
     ],
+    // Any patch drawn colours the glass; nobody measures how much.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Anode)],

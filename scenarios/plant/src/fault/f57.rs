@@ -3,7 +3,7 @@
 
 use quantity::{Metres, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -12,6 +12,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(12.0),
     parameters: &[Parameter::between("metres", [2.5, 6.0], "m", Tag::Model("a run along a joist"))],
+    // Laid too tight from the first day; its number is the length of the run.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::PipeClips)],

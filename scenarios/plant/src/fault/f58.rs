@@ -2,7 +2,7 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -16,6 +16,7 @@ pub const FAULT: Fault = Fault {
         "of the bore",
         Tag::Model("a ball on its seat, or a nipple scaled up"),
     )],
+    stages: Stages::Along(Way::Shrinks("free")),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Nipples)],

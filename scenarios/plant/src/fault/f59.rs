@@ -3,7 +3,7 @@
 
 use quantity::{Seconds, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -12,6 +12,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(4.0),
     parameters: &[Parameter::between("away", [16.0, 30.0], "d", Tag::Invented("a journey"))],
+    // Clears by itself; its number is the length of a journey.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Vent],

@@ -1,6 +1,8 @@
 //! A thermistor of an electronic heater open or shorted. The board reads nonsense, says so, and locks heating out.
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, level_of, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, level_of, weight,
+};
 use crate::controls::board::Lead;
 use crate::home::Home;
 
@@ -13,6 +15,8 @@ pub const FAULT: Fault = Fault {
         Parameter::either("level", "0 upper, 1 lower"),
         Parameter::either("short", "0 open, 1 shorted"),
     ],
+    // Drawn open or shorted only.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperSensor), Remedy::Replace(PartKind::LowerSensor)],

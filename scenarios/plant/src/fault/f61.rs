@@ -1,7 +1,9 @@
 //! A relay of an electronic heater's board failed: welded, it heats with no call until the board or the limit locks it
 //! out; open, it never heats.
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, level_of, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, level_of, weight,
+};
 use crate::home::Home;
 use crate::parts::Contact;
 
@@ -14,6 +16,8 @@ pub const FAULT: Fault = Fault {
         Parameter::either("level", "0 upper, 1 lower"),
         Parameter::either("stuck", "0 open, 1 welded"),
     ],
+    // Drawn open or welded only.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Board)],

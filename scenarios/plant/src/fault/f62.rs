@@ -1,7 +1,7 @@
 //! The board has locked heating out: water was off in the street, a tap drew air into the tank, and the board saw no
 //! water over its element. The tank is full again, the board does not forget until its supply is taken away.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::controls::board::Lockout;
 use crate::home::Home;
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(3.0),
     parameters: &[],
+    // Locked out or not.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::ClearBoard],

@@ -3,7 +3,7 @@
 
 use quantity::{Constant, Tag, Temperature};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 use crate::supply::Handle;
 
@@ -19,6 +19,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(3.0),
     parameters: &[Parameter::between("away", [20.0, 60.0], "d", Tag::Invented("a winter somewhere warm"))],
+    // Frozen and drained.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::ThawAndFill],

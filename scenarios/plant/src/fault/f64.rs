@@ -3,7 +3,9 @@
 
 use quantity::{Constant, Metres, Tag};
 
-use super::{Advice, Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{
+    Advice, Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight,
+};
 use crate::home::Home;
 
 quantity::constants! {
@@ -21,6 +23,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(3.0),
     parameters: &[Parameter::between("run", [13.0, 18.0], "m", Tag::Model("a bundle along the whole house"))],
+    // Nothing is wrong.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Advise(Advice::NothingWrong)],

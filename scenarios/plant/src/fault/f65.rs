@@ -1,7 +1,7 @@
 //! The neutral splice of a heater on hot and neutral has burnt off. Nothing heats, and the neutral side of the element,
 //! which should stand at nothing, stands at the full voltage to ground.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::parts::BURNT_OFF;
 use crate::points::End;
@@ -13,6 +13,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(2.0),
     parameters: &[],
+    // Drawn burnt off only; the same splice while it still conducts is F23's.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Remake(&[End { wire: Wire::CableN, side: 1 }])],

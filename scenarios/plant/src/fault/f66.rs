@@ -1,7 +1,7 @@
 //! A 240 V heater on one leg and the neutral: the white wire of its cable was landed on the neutral bar. It makes a
 //! quarter of its power and hurts nothing.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::points::{End, Screw};
 use crate::supply::ServiceKind;
@@ -13,6 +13,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(3.0),
     parameters: &[],
+    // Somebody landed it there.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Land(&[End { wire: Wire::CableB, side: 0 }, End { wire: Wire::BoxB, side: 0 }])],

@@ -1,7 +1,7 @@
 //! Both elements open: the tank once fired dry, or one died unnoticed and the other followed. There is no hot water,
 //! and there is still none after one of them has been changed.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(8.0),
     parameters: &[],
+    // Coils are whole or broken.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::ReplaceAll(&[PartKind::UpperElement, PartKind::LowerElement])],

@@ -1,7 +1,7 @@
 //! The wires of U2 and U4 swapped when a thermostat was changed. The cold top feeds the lower element; once the top
 //! is hot it feeds the upper one, which then has nothing to stop it but the limit.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::layout::Layout;
 use crate::points::{End, Screw};
@@ -16,6 +16,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(5.0),
     parameters: &[],
+    // Somebody landed them there.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Land(&ENDS)],

@@ -1,7 +1,7 @@
 //! The directory names the wrong breaker, and somebody who meant the range has switched the heater off. The one that is
 //! labelled for the heater is on and feeds the range.
 
-use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, weight};
+use super::{Fault, FaultId, Parameters, PartKind, Remedy, Scope, Stages, weight};
 use crate::home::Home;
 use crate::supply::{Circuit, Handle, Panel};
 
@@ -11,6 +11,8 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(6.0),
     parameters: &[],
+    // Somebody wrote it.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Relabel],

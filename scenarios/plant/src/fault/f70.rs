@@ -3,7 +3,7 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 use crate::parts::Level;
 
@@ -18,6 +18,8 @@ pub const FAULT: Fault = Fault {
         "of its plate touches",
         Tag::Model("bracket sprung: at 210 °F of water its body has not reached 170 °F"),
     )],
+    // A bracket sprung and a weld.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::ReplaceAll(&[PartKind::UpperThermostat, PartKind::Limit])],

@@ -3,7 +3,9 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, chosen, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, chosen, parameter, weight,
+};
 use crate::home::Home;
 use crate::points::End;
 use crate::wire::Wire;
@@ -25,6 +27,7 @@ pub const FAULT: Fault = Fault {
             Tag::Computed("25 to 39 W at 18.75 A, of whose 250 to 390 K 15 % reach the limit"),
         ),
     ],
+    stages: Stages::Along(Way::Grows("ohms")),
     fits,
     apply,
     remedies: &[Remedy::Remake(&[ENDS[0]]), Remedy::Remake(&[ENDS[1]])],

@@ -3,7 +3,9 @@
 
 use quantity::{Kelvins, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, level_in, parameter, weight,
+};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -20,6 +22,8 @@ pub const FAULT: Fault = Fault {
             Tag::Model("beyond the 25 to 30 °F from which a cut-in is called late"),
         ),
     ],
+    // Drawn far too wide only; within that a bucket tells more of the day than of the width.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperThermostat), Remedy::Replace(PartKind::LowerThermostat)],

@@ -3,7 +3,7 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, parameter, weight};
 use crate::home::Home;
 use crate::supply::ServiceKind;
 
@@ -18,6 +18,7 @@ pub const FAULT: Fault = Fault {
         "ohm",
         Tag::Model("hanging by a strand, the earth carrying the rest"),
     )],
+    stages: Stages::Along(Way::Grows("ohms")),
     fits,
     apply,
     remedies: &[Remedy::CallUtility],

@@ -3,7 +3,7 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
 use crate::home::Home;
 use crate::waterworks::Tap;
 
@@ -18,6 +18,8 @@ pub const FAULT: Fault = Fault {
         "of the hot side's opening",
         Tag::Model("95 °F and less from 120 °F"),
     )],
+    // Somebody set it.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Cartridge)],

@@ -3,7 +3,9 @@
 
 use quantity::{Ohms, Tag};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, level_in, parameter, weight,
+};
 use crate::home::Home;
 use crate::parts::SheathFault;
 
@@ -27,6 +29,7 @@ pub const FAULT: Fault = Fault {
             Tag::Computed("120 V through 5 kilohms is 24 mA and 3 W; through 500 kilohms 0.2 mA"),
         ),
     ],
+    stages: Stages::Along(Way::Shrinks("ohms")),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperElement), Remedy::Replace(PartKind::LowerElement)],

@@ -3,7 +3,9 @@
 
 use quantity::{Tag, Temperature};
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, level_in, parameter, weight,
+};
 use crate::home::Home;
 use crate::parts::{Level, Parting};
 
@@ -21,6 +23,7 @@ pub const FAULT: Fault = Fault {
             Tag::Model("warm enough to heat for a while, too cool for the house"),
         ),
     ],
+    stages: Stages::Along(Way::Shrinks("parts")),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperElement), Remedy::Replace(PartKind::LowerElement)],

@@ -4,7 +4,9 @@
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, level_in, parameter, weight};
+use super::{
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, level_in, parameter, weight,
+};
 use crate::home::Home;
 use crate::parts::Fickle;
 
@@ -22,6 +24,8 @@ pub const FAULT: Fault = Fault {
             Tag::Model("often enough to be called for, not always"),
         ),
     ],
+    // One closing is chance: how often it misses, a visit hardly tells.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperThermostat), Remedy::Replace(PartKind::LowerThermostat)],

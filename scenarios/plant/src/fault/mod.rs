@@ -82,6 +82,7 @@ mod inspect;
 mod numbers;
 mod remedy;
 mod sound;
+mod stage;
 mod worn;
 
 pub use catalogue::FaultId;
@@ -91,6 +92,7 @@ pub(crate) use numbers::sources;
 pub use numbers::{Parameter, Parameters, level_of, place_in};
 use numbers::{chosen, is_second, level_in, parameter, weight};
 pub use remedy::{Advice, PartKind, Remedy, Scope};
+pub use stage::{Stage, Stages, Way};
 
 use quantity::{Constant, Draw, Listed};
 use serde::{Deserialize, Serialize};
@@ -127,6 +129,8 @@ pub struct Fault {
     pub weight: Constant,
     /// The numbers it is drawn with.
     pub parameters: &'static [Parameter],
+    /// What of them tells how far it has gone.
+    pub stages: Stages,
     /// Whether it can live in this house.
     pub fits: fn(&Home) -> bool,
     /// Its effect on the house. Sets fields only; time does the rest.

@@ -52,10 +52,26 @@ impl Parameter {
         let u = draw.unit();
         if self.whole {
             (self.low + (u * (self.high - self.low + 1.0)).floor()).min(self.high)
-        } else if self.logarithmic {
-            self.low * quantity::det::exp(u * quantity::det::ln(self.high / self.low))
         } else {
-            self.low + u * (self.high - self.low)
+            self.value(u)
+        }
+    }
+
+    /// The value at a place of its range, 0 to 1, as it is drawn.
+    pub(super) fn value(&self, place: f64) -> f64 {
+        if self.logarithmic {
+            self.low * quantity::det::exp(place * quantity::det::ln(self.high / self.low))
+        } else {
+            self.low + place * (self.high - self.low)
+        }
+    }
+
+    /// Where in its range a value lies, 0 to 1, as it is drawn.
+    pub(super) fn place(&self, value: f64) -> f64 {
+        if self.logarithmic {
+            quantity::det::ln(value / self.low) / quantity::det::ln(self.high / self.low)
+        } else {
+            (value - self.low) / (self.high - self.low)
         }
     }
 }
