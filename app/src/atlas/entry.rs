@@ -5,8 +5,8 @@ use std::rc::Rc;
 use diagnosis::atlas::Page;
 use diagnosis::course::Sign;
 use gloo::timers::callback::Timeout;
+use plant::HeaterModel;
 use plant::fault::FaultId;
-use words::Voice;
 use yew::prelude::*;
 
 use super::rows::{course, differences, twins};
@@ -29,7 +29,7 @@ pub struct Props {
 #[derive(Clone, PartialEq, Default)]
 struct Progress {
     page: Option<Rc<Page>>,
-    house: String,
+    heater: Option<HeaterModel>,
     /// Stages walked so far.
     stages: usize,
     /// What tells the stages apart, once all are walked.
@@ -46,13 +46,13 @@ pub fn Entry(props: &Props) -> Html {
     let walked = use_mut_ref(|| None::<Walked>);
     let progress = use_state(Progress::default);
     {
-        let (walked, progress, voice) = (walked.clone(), progress.clone(), voice.clone());
+        let (walked, progress) = (walked.clone(), progress.clone());
         let next = (progress.page.is_some(), progress.stages, progress.signs.is_some(), progress.others);
         use_effect_with(next, move |(begun, _, told, others)| {
             let more = !begun || !told || others.is_some_and(|count| count < FaultId::ALL.len());
             let timer = more.then(|| {
                 Timeout::new(BREATH_MS, move || {
-                    progress.set(step(&mut walked.borrow_mut(), fault, &progress, &voice));
+                    progress.set(step(&mut walked.borrow_mut(), fault, &progress));
                 })
             });
             move || drop(timer)
@@ -77,7 +77,9 @@ pub fn Entry(props: &Props) -> Html {
             <p><a class="button" href={format!("{}/{fault}", Route::Show.href())} data-act="show">{ voice.text("show-link") }</a></p>
             <h2>{ voice.text("atlas-beside") }</h2>
             if let Some(page) = &progress.page {
-                <p class="note">{ &progress.house }</p>
+                if let Some(heater) = progress.heater {
+                    <p class="note">{ voice.filled("atlas-house", &[("heater", voice.heater(heater).into())]) }</p>
+                }
                 { differences(&voice, page) }
                 if let Some(signs) = &progress.signs {
                     { course(&voice, signs) }
@@ -107,17 +109,14 @@ pub fn Entry(props: &Props) -> Html {
 }
 
 /// Walks one house more.
-fn step(walked: &mut Option<Walked>, fault: FaultId, before: &Progress, voice: &Voice) -> Progress {
+fn step(walked: &mut Option<Walked>, fault: FaultId, before: &Progress) -> Progress {
     let Some(begun) = walked else {
         *walked = Walked::begin(fault);
-        let house = walked.as_ref().map(|one| {
-            voice.filled("atlas-house", &[("heater", voice.heater(one.drill.setting.heater).into())])
-        });
         let page =
             walked.as_ref().and_then(Walked::page).unwrap_or(Page { rows: Vec::new(), twins: Vec::new() });
         return Progress {
             page: Some(Rc::new(page)),
-            house: house.unwrap_or_default(),
+            heater: walked.as_ref().map(|one| one.drill.setting.heater),
             signs: walked.is_none().then(Rc::default),
             ..before.clone()
         };
