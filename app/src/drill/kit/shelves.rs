@@ -70,8 +70,11 @@ pub fn VanShelves(props: &Props) -> Html {
         <div class="shelves">
             <p>{ text::cost(props.session.me.cost) }</p>
             <WordsHere texts={offers.iter().map(Offer::label).collect::<Vec<_>>()} />
+            if let Some(caution) = &caution {
+                <p class="warn">{ caution }</p>
+            }
             { elements(&built, units) }
-            <Offers {offers} caution={caution.clone()} />
+            <Offers {offers} />
             <Offers title={text::CHANGE_HEATER} offers={exchange} {caution} />
         </div>
     }
