@@ -2276,6 +2276,7 @@ here-points = Points for your leads (the lead in hand goes there)
 here-drawing = This is the whole drawing: go to a place, by its drawing or by its key, to work there.
 here-always = Always at hand, wherever you are: the customer, the meter, the kit, the log.
 here-key = The key { $key } opens this
+here-sound = Sounds: the meter’s tone, a control’s click
 
 ## The terms of the trade
 

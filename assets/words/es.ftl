@@ -2276,6 +2276,7 @@ here-points = Puntos para sus puntas (va la que tiene en la mano)
 here-drawing = Este es el dibujo completo: vaya a un lugar, por el dibujo o por su tecla, para trabajar allí.
 here-always = Siempre a mano, esté donde esté: el cliente, el medidor, el equipo, el registro.
 here-key = La tecla { $key } abre esto
+here-sound = Sonidos: el tono del medidor, el clic de un control
 
 ## The terms of the trade
 

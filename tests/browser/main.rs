@@ -16,6 +16,7 @@ mod practice;
 mod printed;
 mod sights;
 mod slow;
+mod sounds;
 mod spanish;
 mod tasks;
 mod units;

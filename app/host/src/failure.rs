@@ -34,6 +34,9 @@ pub enum Failure {
     /// The module could not be laid out anew.
     #[error("the compiled page could not be laid out to compress well: {0}")]
     Pack(String),
+    /// The page's sounds could not be made.
+    #[error("the page's sounds could not be made: {0}")]
+    Sound(#[from] hound::Error),
     /// A folder or file cannot be written.
     #[error("cannot write {}: {source}.\nName a folder that can be written with --out DIR", path.display())]
     Write {

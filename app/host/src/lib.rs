@@ -17,6 +17,7 @@ pub mod request;
 pub mod serve;
 pub mod server;
 pub mod size;
+pub mod sounds;
 pub mod squeeze;
 pub mod statics;
 pub mod trace;

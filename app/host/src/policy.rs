@@ -1,13 +1,14 @@
 //! The headers of every answer, and the same policy as an element for hosts that send none.
 
 /// What the page may load: its own files, WebAssembly, and nothing from anywhere else.
-const DIRECTIVES: [&str; 11] = [
+const DIRECTIVES: [&str; 12] = [
     "default-src 'none'",
     "script-src 'self' 'wasm-unsafe-eval'",
     "style-src 'self'",
     "img-src 'self' data:",
     "connect-src 'self'",
     "font-src 'self'",
+    "media-src 'self'",
     "manifest-src 'self'",
     "worker-src 'self'",
     "base-uri 'none'",
@@ -54,6 +55,7 @@ pub fn media_type(name: &str) -> &'static str {
         "svg" => "image/svg+xml",
         "png" => "image/png",
         "woff2" => "font/woff2",
+        "wav" => "audio/wav",
         "txt" | "md" | "ftl" => "text/plain; charset=utf-8",
         _ => "application/octet-stream",
     }

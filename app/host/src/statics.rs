@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use crate::compile::Effort;
 use crate::house::House;
-use crate::{Failure, notices, policy, squeeze};
+use crate::{Failure, notices, policy, sounds, squeeze};
 
 /// The line of the shell that the policy's element replaces.
 const POLICY_MARK: &str = "<!-- content-security-policy -->";
@@ -43,6 +43,9 @@ pub fn write_all(house: &House, effort: Effort, out: &Path) -> Result<(), Failur
     copy_assets(&house.assets(), &assets)?;
     for (name, book) in BOOKS {
         write(&assets.join(WORDS).join(name), book.as_bytes())?;
+    }
+    for (name, sound) in [("tone.wav", sounds::tone()), ("click.wav", sounds::click())] {
+        write(&assets.join(ASKED).join(name), &sound?)?;
     }
     write(&assets.join(ASKED).join(SOURCES), words::sources::list().as_bytes())
 }

@@ -9,6 +9,7 @@ use super::call::Call;
 use super::focus::use_kept_focus;
 use super::guide::{GuideCard, Guided};
 use super::head::Head;
+use super::here::Sounds;
 use super::kit::Kit;
 use super::known::Known;
 use super::meter::Meter;
@@ -86,6 +87,7 @@ pub fn Drill(props: &Props) -> Html {
             </main>
             <div class="foot">
                 <Live />
+                <Sounds />
                 <Footer>
                     if !running.head.drill.starts_with('{') {
                         <span class="code">{ text::drill_code(&running.head.drill) }</span>

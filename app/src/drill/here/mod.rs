@@ -4,5 +4,7 @@ mod button;
 mod key;
 mod offered;
 pub mod sheet;
+mod sound;
 
 pub use button::HereButton;
+pub use sound::Sounds;

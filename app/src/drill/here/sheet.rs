@@ -9,8 +9,8 @@ use web_sys::{HtmlElement, HtmlInputElement};
 use words::Voice;
 use yew::prelude::*;
 
-use super::key;
 use super::offered::{Can, offered};
+use super::{key, sound};
 use crate::drill::known::Known;
 use crate::drill::meter::points_of;
 use crate::drill::place::{go, is_there};
@@ -48,7 +48,8 @@ pub fn HereSheet(props: &Props) -> Html {
             <p class="here-where">{ title }</p>
             { lists }
             <p class="sub">{ voice.text("here-always") }</p>
-            <KeySwitch />
+            <Switch of={Setting::Key} />
+            <Switch of={Setting::Sound} />
         </div>
     }
 }
@@ -179,20 +180,44 @@ fn spot(work: &WorkHandle, session: &Session, point: Point) -> Html {
     }
 }
 
-/// Switches the key that opens the dialog.
+/// What is switched in the dialog.
+#[derive(Clone, Copy, PartialEq)]
+enum Setting {
+    /// The key that opens it.
+    Key,
+    /// Sounds.
+    Sound,
+}
+
+#[derive(Properties, PartialEq)]
+struct SwitchProps {
+    of: Setting,
+}
+
+/// Switches something on this device.
 #[component]
-fn KeySwitch() -> Html {
+fn Switch(props: &SwitchProps) -> Html {
     let voice = use_voice();
-    let on = use_state(key::is_on);
+    let (turn, name): (fn(bool), _) = match props.of {
+        Setting::Key => (key::switch, "here-key"),
+        Setting::Sound => (sound::switch, "here-sound"),
+    };
+    let on = use_state(|| match props.of {
+        Setting::Key => key::is_on(),
+        Setting::Sound => sound::is_on(),
+    });
     let onchange = {
         let on = on.clone();
         Callback::from(move |event: Event| {
             let now = event.target_unchecked_into::<HtmlInputElement>().checked();
-            key::switch(now);
+            turn(now);
             on.set(now);
         })
     };
     html! {
-        <label class="here-key"><input type="checkbox" checked={*on} {onchange} data-field="here-key" />{ voice.filled("here-key", &[("key", "?".into())]) }</label>
+        <label class="here-key">
+            <input type="checkbox" checked={*on} {onchange} data-field={name} />
+            { voice.filled(name, &[("key", "?".into())]) }
+        </label>
     }
 }
