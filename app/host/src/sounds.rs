@@ -10,7 +10,7 @@ const RATE: u32 = 8000;
 /// As loud as it gets: nobody in a class shall start.
 const LOUD: f64 = 40.0;
 
-/// A meter's tone: two thousand swings a second for a quarter of one, begun and ended softly.
+/// A meter's tone: nineteen hundred swings a second for a quarter of one, begun and ended softly.
 pub fn tone() -> Result<Vec<u8>, hound::Error> {
     const SECONDS: f64 = 0.25;
     const SOFT: f64 = 0.01;

@@ -18,8 +18,8 @@ fn cell(voice: &Voice, column: &str, text: String) -> Html {
     html! { <td data-column={voice.text(column)}>{ text }</td> }
 }
 
-fn head(voice: &Voice, columns: &[&str]) -> Html {
-    html! { <thead><tr>{ for columns.iter().map(|id| html! { <th scope="col">{ voice.text(id) }</th> }) }</tr></thead> }
+fn head(voice: &Voice, columns: &[impl AsRef<str>]) -> Html {
+    html! { <thead><tr>{ for columns.iter().map(|id| html! { <th scope="col">{ voice.text(id.as_ref()) }</th> }) }</tr></thead> }
 }
 
 /// How the heater stood.
@@ -65,7 +65,6 @@ pub fn course(voice: &Voice, signs: &[Sign]) -> Html {
     let stages = first.shown.iter().map(|(stage, _)| format!("atlas-stage-{stage}"));
     let columns: Vec<String> =
         ["atlas-act", "atlas-before", "atlas-sound"].map(str::to_owned).into_iter().chain(stages).collect();
-    let columns: Vec<&str> = columns.iter().map(String::as_str).collect();
     let row = |sign: &Sign| {
         let shown = std::iter::once(&sign.sound).chain(sign.shown.iter().map(|(_, shown)| shown));
         let texts =

@@ -127,12 +127,12 @@ fn Buttons() -> Html {
     let work = use_work();
     let taking = use_taking(Callback::from(|()| Route::Drill.open()));
     let again = restart(&work, &taking, |order| order);
-    let next = restart(&work, &taking, |order| match Guided::of(&order) {
-        Some(Guided::First) => Guided::Second.order(),
-        _ => drill::Order { seed: fresh_seed(), ..order },
+    let next = restart(&work, &taking, |order| match Guided::after(&order) {
+        Some(call) => call.order(),
+        None => drill::Order { seed: fresh_seed(), ..order },
     });
-    let worked = work.running.as_ref().and_then(|running| Guided::of(&running.drill.order));
-    let go_on = if worked == Some(Guided::First) { "page-second" } else { "debrief-next" };
+    let guided = work.running.as_ref().and_then(|running| Guided::after(&running.drill.order));
+    let go_on = if guided.is_some() { "page-second" } else { "debrief-next" };
     let print = Callback::from(|_: MouseEvent| drop(window().print()));
     taking.or(html! {
         <div class="top-buttons">

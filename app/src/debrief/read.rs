@@ -66,7 +66,7 @@ impl PartialEq for Judged {
     }
 }
 
-/// The debrief of an attempt, whose end may be at hand, in the units chosen on the page. It is computed once, and put into words
+/// The debrief of an attempt, whose end may be at hand, as the page speaks now. It is computed once, and put into words
 /// for each language and units.
 #[hook]
 pub fn use_sheet(attempt: Rc<Attempt>, ended: Option<World>) -> Reading {

@@ -15,6 +15,7 @@ pub mod over;
 pub mod place;
 mod screen;
 pub mod sheet;
+mod sound;
 mod sticker;
 mod tabs;
 

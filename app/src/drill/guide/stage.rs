@@ -118,6 +118,11 @@ impl Guided {
         Self::ALL.into_iter().find(|one| *order == one.order())
     }
 
+    /// The one to go on with after a drill, where that was the one before it.
+    pub fn after(order: &Order) -> Option<Self> {
+        (Self::of(order)? == Self::First).then_some(Self::Second)
+    }
+
     /// The stages it goes through.
     pub fn stages(self) -> impl Iterator<Item = Stage> {
         Stage::ALL.into_iter().filter(move |stage| self == Self::Second || *stage != Stage::Refilled)

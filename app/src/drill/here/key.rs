@@ -2,28 +2,12 @@
 //! dictate or press keys by accident, so it can be switched off (WCAG 2.2, 2.1.4).
 
 use gloo::events::{EventListener, EventListenerOptions};
-use gloo::utils::{document, window};
+use gloo::utils::document;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, KeyboardEvent};
 use yew::prelude::*;
 
-/// Key of the setting in local storage; anything there means off.
-const OFF: &str = "tankwright.here-key-off";
-
-/// Whether the key is on.
-pub fn is_on() -> bool {
-    let kept =
-        window().local_storage().ok().flatten().and_then(|storage| storage.get_item(OFF).ok().flatten());
-    kept.is_none()
-}
-
-/// Switches the key on or off, on this device. Where storage is refused it stays on.
-pub fn switch(on: bool) {
-    if let Ok(Some(storage)) = window().local_storage() {
-        // A refused or full storage is told where the job is kept.
-        let _ = if on { storage.remove_item(OFF) } else { storage.set_item(OFF, "1") };
-    }
-}
+use super::setting::Setting;
 
 /// Told when the key is pressed outside of a field.
 #[hook]
@@ -37,7 +21,7 @@ pub fn use_key(told: Callback<()>) {
             // Only a field takes letters.
             let writes = target
                 .is_some_and(|one| one.matches("input:not([type=checkbox]), textarea").unwrap_or(false));
-            if event.key() == "?" && !writes && is_on() {
+            if event.key() == "?" && !writes && Setting::Key.is_on() {
                 event.prevent_default();
                 told.emit(());
             }

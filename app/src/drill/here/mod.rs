@@ -3,8 +3,8 @@
 mod button;
 mod key;
 mod offered;
+mod setting;
 pub mod sheet;
-mod sound;
 
 pub use button::HereButton;
-pub use sound::Sounds;
+pub use setting::Setting;

@@ -10,7 +10,7 @@ use words::Voice;
 use yew::prelude::*;
 
 use super::offered::{Can, offered};
-use super::{key, sound};
+use super::setting::Setting;
 use crate::drill::known::Known;
 use crate::drill::meter::points_of;
 use crate::drill::place::{go, is_there};
@@ -180,15 +180,6 @@ fn spot(work: &WorkHandle, session: &Session, point: Point) -> Html {
     }
 }
 
-/// What is switched in the dialog.
-#[derive(Clone, Copy, PartialEq)]
-enum Setting {
-    /// The key that opens it.
-    Key,
-    /// Sounds.
-    Sound,
-}
-
 #[derive(Properties, PartialEq)]
 struct SwitchProps {
     of: Setting,
@@ -198,26 +189,20 @@ struct SwitchProps {
 #[component]
 fn Switch(props: &SwitchProps) -> Html {
     let voice = use_voice();
-    let (turn, name): (fn(bool), _) = match props.of {
-        Setting::Key => (key::switch, "here-key"),
-        Setting::Sound => (sound::switch, "here-sound"),
-    };
-    let on = use_state(|| match props.of {
-        Setting::Key => key::is_on(),
-        Setting::Sound => sound::is_on(),
-    });
+    let of = props.of;
+    let on = use_state(|| of.is_on());
     let onchange = {
         let on = on.clone();
         Callback::from(move |event: Event| {
             let now = event.target_unchecked_into::<HtmlInputElement>().checked();
-            turn(now);
+            of.switch(now);
             on.set(now);
         })
     };
     html! {
         <label class="here-key">
-            <input type="checkbox" checked={*on} {onchange} data-field={name} />
-            { voice.filled(name, &[("key", "?".into())]) }
+            <input type="checkbox" checked={*on} {onchange} data-field={of.name()} />
+            { voice.filled(of.name(), &[("key", "?".into())]) }
         </label>
     }
 }

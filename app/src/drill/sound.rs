@@ -2,28 +2,12 @@
 //! on; everything heard is also in the log.
 
 use bench::{Display, Entry, Noticed, Shown, Sight};
-use gloo::utils::window;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::HtmlAudioElement;
 use yew::prelude::*;
 
+use super::here::Setting;
 use crate::store::use_work;
-
-/// Key of the setting in local storage; anything there means on.
-const ON: &str = "tankwright.sound";
-
-/// Whether sounds are wanted.
-pub fn is_on() -> bool {
-    window().local_storage().ok().flatten().is_some_and(|kept| matches!(kept.get_item(ON), Ok(Some(_))))
-}
-
-/// Switches them on or off, on this device. Where storage is refused they stay off.
-pub fn switch(on: bool) {
-    if let Ok(Some(storage)) = window().local_storage() {
-        // A refused or full storage is told where the job is kept.
-        let _ = if on { storage.set_item(ON, "1") } else { storage.remove_item(ON) };
-    }
-}
 
 /// Plays what each new act lets hear. It draws nothing.
 #[component]
@@ -33,7 +17,7 @@ pub fn Sounds() -> Html {
     let last = job.and_then(|job| job.session.log.last().filter(|_| job.session.log.len() > job.restored));
     let heard = last.and_then(|entry| heard(entry));
     use_effect_with(job.map_or(0, |job| job.session.log.len()), move |_| {
-        if let Some(name) = heard.filter(|_| is_on()) {
+        if let Some(name) = heard.filter(|_| Setting::Sound.is_on()) {
             play(name);
         }
     });
