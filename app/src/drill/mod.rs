@@ -13,6 +13,7 @@ pub mod meter;
 pub mod notes;
 pub mod over;
 pub mod place;
+mod rehearsal;
 mod screen;
 pub mod sheet;
 mod sound;

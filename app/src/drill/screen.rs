@@ -15,6 +15,7 @@ use super::meter::Meter;
 use super::notes::{FindingForm, Log, PocketCard, Suspects};
 use super::over::Over;
 use super::place::{PlacePanel, Places};
+use super::rehearsal::Rehearsal;
 use super::sheet::Sheet;
 use super::sound::Sounds;
 use super::tabs::Tabs;
@@ -35,11 +36,11 @@ pub struct Props {
 pub fn Drill(props: &Props) -> Html {
     let work = use_work();
     use_top_of_section(work.desk.tab, work.desk.at);
-    let later = use_later(work.session().cloned());
-    use_kept_focus([work.session(), later.as_ref()].map(|session| session.map_or(0, |one| one.log.len())));
     let known = use_memo(work.session().cloned(), |session| {
         session.as_ref().map(|one| Known::of(one)).unwrap_or_default()
     });
+    let (later, known_later) = use_later((work.session().cloned(), known.clone()));
+    use_kept_focus([work.session(), later.as_ref()].map(|session| session.map_or(0, |one| one.log.len())));
     let Some(running) = &work.running else { return html! { <NoJob /> } };
     let session = running.session.clone();
     // What stands beside the bench follows a turn later.
@@ -64,7 +65,7 @@ pub fn Drill(props: &Props) -> Html {
                 <h1 class="unseen">{ text::THE_JOB }</h1>
                 <section class="left" aria-label={text::LEFT}>
                     if !props.parting {
-                        <Call session={beside.clone()} known={known.clone()} />
+                        <Call session={beside.clone()} known={known_later} />
                         <Log session={beside.clone()} />
                     }
                 </section>
@@ -88,6 +89,7 @@ pub fn Drill(props: &Props) -> Html {
             <div class="foot">
                 <Live />
                 <Sounds />
+                <Rehearsal {session} />
                 <Footer>
                     if !running.head.drill.starts_with('{') {
                         <span class="code">{ text::drill_code(&running.head.drill) }</span>

@@ -14,8 +14,12 @@ use super::probes::Probes;
 use super::wires::Wires;
 use crate::drill::known::Known;
 use crate::said::use_units;
+use crate::shell::use_frames;
 use crate::store::World;
 use crate::text;
+
+/// What is behind the covers comes frame by frame: parts and wires, then the points, which are as many as all the rest.
+const LAYERS: usize = 2;
 
 /// The world, what is known of it, and the place.
 #[derive(Properties, PartialEq)]
@@ -34,9 +38,10 @@ pub fn Detail(props: &Props) -> Html {
     let Props { session, known, place } = props;
     let shown = use_units();
     let open = bare(session, *place);
+    let drawn = use_frames(if open { LAYERS } else { 0 });
     html! {
         <svg
-            class="detail"
+            class={classes!("detail", (open && drawn < LAYERS).then_some("filling"))}
             viewBox={format!("0 0 {} {}", SIZE.0, SIZE.1)}
             role="group"
             aria-label={text::detail(*place, session.home.plant.wiring.layout)}
@@ -45,9 +50,11 @@ pub fn Detail(props: &Props) -> Html {
             if *place == Place::LoadCenter {
                 <Breakers session={session.clone()} known={known.clone()} {open} />
             }
-            if open {
+            if open && drawn > 0 {
                 { bodies(session, *place, known, shown) }
                 <Wires session={session.clone()} known={known.clone()} place={*place} />
+            }
+            if open && drawn == LAYERS {
                 <Points session={session.clone()} place={*place} />
                 <Probes place={*place} session={session.clone()} />
             }

@@ -3,6 +3,7 @@
 //! with the heater but what the readings say.
 
 mod card;
+mod hand;
 mod limit;
 mod mend;
 mod next;

@@ -50,7 +50,7 @@ pub fn PlacePanel(props: &Props) -> Html {
                 </button>
             </header>
             if has_detail(place) {
-                <Detail session={session.clone()} known={known.clone()} {place} />
+                <Detail key={place.name()} session={session.clone()} known={known.clone()} {place} />
                 <PointCard session={session.clone()} {place} />
             }
             <Doing key={place.name()} session={session.clone()} known={known.clone()} {place} />
@@ -74,9 +74,10 @@ fn Doing(props: &DoingProps) -> Html {
     let wiring = &session.home.plant.wiring;
     let groups = groups(*place, session, known, use_units());
     let share = use_share(groups.len() + 1, EACH_TURN);
-    // The terms among the buttons come last.
-    let texts = (share > groups.len())
-        .then(|| groups.iter().flat_map(|group| &group.offers).map(Offer::label).collect::<Vec<_>>());
+    // The terms among the buttons come last, and the shelves of the van.
+    let last = share > groups.len();
+    let texts =
+        last.then(|| groups.iter().flat_map(|group| &group.offers).map(Offer::label).collect::<Vec<_>>());
     // A list of its own: among other things beside it the keys would count for nothing.
     let group = |(at, group): (usize, Group)| {
         html! { <Offers key={at} title={group.title} offers={group.offers} caution={group.caution} pairs={group.pairs} /> }
@@ -92,7 +93,7 @@ fn Doing(props: &DoingProps) -> Html {
             if let Some(texts) = texts {
                 <WordsHere {texts} />
             }
-            if *place == Place::Van {
+            if last && *place == Place::Van {
                 <VanShelves session={session.clone()} />
             }
         </div>
