@@ -16,6 +16,7 @@ use super::sheet::Sheet;
 use super::svg::stroke;
 use super::water::Water;
 use crate::said::use_voice;
+use crate::shell::use_frames;
 use crate::units;
 
 /// Narrower than this, markers stand too close to be aimed at: only the chosen one is drawn.
@@ -56,6 +57,8 @@ pub fn Drawing(props: &Props) -> Html {
     let frame = use_node_ref();
     let measured = use_width(&frame);
     let width = measured.unwrap_or(AT_FIRST);
+    // The water first, then the plots: all in one frame would be a long one.
+    let layers = use_frames(if measured.is_some() { 2 } else { 0 });
     let narrow = width < NARROW;
     let axis = Axis {
         left: LEVELS,
@@ -80,9 +83,11 @@ pub fn Drawing(props: &Props) -> Html {
     html! {
         <div class="film" ref={frame}>
             <svg viewBox={area.clone()} width={format!("{width:.0}")} height={format!("{height:.0}")} role="group" aria-label={said}>
-                if measured.is_some() {
+                if layers > 0 {
                     <Water sheet={sheet.clone()} {axis} top={MARKERS} height={WATER} />
                     <Markers sheet={sheet.clone()} {axis} top={MARKERS} {bottom} step={props.step} {narrow} onstep={props.onstep.clone()} />
+                }
+                if layers > 1 {
                     { plots }
                     { time_axis(&axis, bottom + 18.0) }
                 }

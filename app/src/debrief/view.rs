@@ -20,7 +20,7 @@ use super::verdict::VerdictCard;
 use crate::shell::{use_frames, use_half_a_pace_later, use_paced, use_rest};
 
 /// Frames in which a debrief is drawn.
-const PARTS: usize = 11;
+const PARTS: usize = 12;
 
 /// The job.
 #[derive(Properties, PartialEq)]
@@ -51,7 +51,8 @@ pub fn SheetView(props: &Props) -> Html {
     let told = use_memo((at.setter(), tab.setter(), sheet.clone()), told);
     let (onat, onstep, to_inside, ontab) = (*told).clone();
     let shown = *tab == Tab::Inside;
-    // Part after part, from the top down, and at last what is only for paper.
+    // Part after part, from the top down, and at last what is only for paper. None is the eighth: the ladder, which is
+    // drawn a turn after its part, has that frame for itself.
     let share = use_frames(PARTS);
     let part = |number: usize, inside: &dyn Fn() -> Html| {
         if share >= number {
@@ -80,12 +81,12 @@ pub fn SheetView(props: &Props) -> Html {
                     { part(5, &|| html! { <Inspector sheet={sheet.clone()} {step} onstep={onstep.clone()} onfrom={props.onfrom.clone()} /> }) }
                 </div>
                 <div class="part verdict-part">
-                    { part(8, &|| html! { <VerdictCard sheet={sheet.clone()} /> }) }
+                    { part(9, &|| html! { <VerdictCard sheet={sheet.clone()} /> }) }
                 </div>
                 <div class="part steps-part">
-                    { part(9, &|| html! { <Steps sheet={sheet.clone()} {step} onstep={to_inside.clone()} /> }) }
+                    { part(10, &|| html! { <Steps sheet={sheet.clone()} {step} onstep={to_inside.clone()} /> }) }
                 </div>
-                <div class="part report-part">{ part(10, &|| props.children.clone()) }</div>
+                <div class="part report-part">{ part(11, &|| props.children.clone()) }</div>
             </div>
             { part(3, &|| html! { <Strip sheet={sheet.clone()} at={*at} onat={onat.clone()} {shown} /> }) }
             <DebriefTabs tab={*tab} {ontab} />
