@@ -4,8 +4,9 @@ use bench::{Action, Refusal, Session, refusal};
 use plant::Place;
 use yew::AttrValue;
 
+use crate::drill::kit::on_the_van;
 use crate::drill::known::Known;
-use crate::drill::place::{Offer, groups};
+use crate::drill::place::{Group, Offer, groups};
 use crate::units::Units;
 
 /// The keys that acts are done with, in order.
@@ -37,7 +38,8 @@ pub struct Cannot {
 pub fn offered(place: Place, session: &Session, known: &Known, units: Units) -> (Vec<Can>, Vec<Cannot>) {
     let mut keys = KEYS.chars();
     let (mut can, mut cannot) = (Vec::new(), Vec::new());
-    for group in groups(place, session, known, units) {
+    let van = (place == Place::Van).then(|| Group::new("", on_the_van(session, units)));
+    for group in groups(place, session, known, units).into_iter().chain(van) {
         for offer in group.offers {
             let title = group.title.clone();
             match offer {
@@ -76,6 +78,13 @@ mod tests {
         }
         let (more, fewer) = at(place, &session);
         assert!(more.len() > can.len() && fewer.len() < cannot.len());
+    }
+
+    #[test]
+    fn the_van_offers_its_shelves_and_says_why_no_heater_is_carried_out_yet() {
+        let (can, cannot) = at(Place::Van, &Session::begin(crate::begin::example()));
+        assert!(can.len() > 20 && can.iter().all(|one| !one.label.is_empty()), "{}", can.len());
+        assert!(cannot.iter().any(|one| one.why == Refusal::PipesOn));
     }
 
     #[test]

@@ -5,4 +5,4 @@ mod shelves;
 mod time;
 
 pub use case::Kit;
-pub use shelves::VanShelves;
+pub use shelves::{VanShelves, on_the_van};

@@ -1,6 +1,6 @@
 //! The van's shelves: every part, with the ratings there are. The wrong one can be taken.
 
-use bench::{Action, NewPart};
+use bench::{Action, NewPart, Session};
 use plant::fault::PartKind;
 use plant::heater::Rating;
 use plant::{AnodeMetal, ElementLength, Layout, Level, Mount, Tap};
@@ -27,6 +27,8 @@ const ELEMENTS: [(f64, f64); 9] = [
     (4500.0, 277.0),
     (1500.0, 120.0),
 ];
+/// Length and mount of most elements.
+const AS_MOST: (ElementLength, Mount) = (ElementLength::Middle, Mount::ScrewIn);
 /// Breakers and fuses, in amperes.
 const AMPS: [f64; 7] = [30.0, 15.0, 20.0, 25.0, 35.0, 40.0, 50.0];
 /// Relief valves, in psi.
@@ -51,18 +53,8 @@ pub struct Props {
 #[component]
 pub fn VanShelves(props: &Props) -> Html {
     let units = use_units();
-    let layout = props.session.home.plant.wiring.layout;
-    let built = use_state(|| (ElementLength::Middle, Mount::ScrewIn));
-    let offers: Vec<Offer> = shelves(layout, *built)
-        .into_iter()
-        .filter_map(|shelf| {
-            let kind = shelf.first()?.kind();
-            let options: Vec<_> =
-                shelf.into_iter().map(|part| (option(&part, units), Action::Replace { part })).collect();
-            let name = text::fit(text::capital(&text::part_kind(kind)), layout);
-            Some(Offer::choose(name, text::FIT, options))
-        })
-        .collect();
+    let built = use_state(|| AS_MOST);
+    let offers = parts(&props.session, *built, units);
     let any = Action::Replace { part: NewPart::Limit };
     let caution = text::act_caution(&any).map(AttrValue::from);
     let exchange = exchange(units);
@@ -78,6 +70,26 @@ pub fn VanShelves(props: &Props) -> Html {
             <Offers title={text::CHANGE_HEATER} offers={exchange} {caution} />
         </div>
     }
+}
+
+/// Everything that is on the shelves, the parts of the change of a heater last.
+pub fn on_the_van(session: &Session, units: Units) -> Vec<Offer> {
+    let mut all = parts(session, AS_MOST, units);
+    all.extend(exchange(units));
+    all
+}
+
+/// Each shelf as a list.
+fn parts(session: &Session, built: (ElementLength, Mount), units: Units) -> Vec<Offer> {
+    let layout = session.home.plant.wiring.layout;
+    let shelf = |shelf: Vec<NewPart>| {
+        let kind = shelf.first()?.kind();
+        let options: Vec<_> =
+            shelf.into_iter().map(|part| (option(&part, units), Action::Replace { part })).collect();
+        let name = text::fit(text::capital(&text::part_kind(kind)), layout);
+        Some(Offer::choose(name, text::FIT, options))
+    };
+    shelves(layout, built).into_iter().filter_map(shelf).collect()
 }
 
 /// Length and mount, chosen once for every element on the shelves.

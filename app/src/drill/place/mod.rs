@@ -10,7 +10,7 @@ mod point_card;
 mod seen;
 mod water;
 
-pub use acts::groups;
+pub use acts::{Group, groups};
 pub use go::go;
 pub use offer::{Offer, Offers};
 pub use panel::PlacePanel;

@@ -40,12 +40,15 @@ pub fn Places() -> Html {
     }
 }
 
-/// Whether a house has a place: most have no box in the line, and a small heater has one compartment.
+/// Whether a house has a place: most have no box in the line, a small heater has one compartment, and one that was carried
+/// out took its own along.
 pub fn is_there(session: &Session, place: Place) -> bool {
     let plant = &session.home.plant;
+    let stands = plant.plumbing.stand.is_there();
     match place {
         Place::InLineBox => plant.wiring.boxed,
-        Place::LowerCompartment => plant.plate.has(Level::Lower),
+        Place::LowerCompartment => stands && plant.plate.has(Level::Lower),
+        Place::UpperCompartment | Place::Relief | Place::Drain => stands,
         _ => true,
     }
 }
