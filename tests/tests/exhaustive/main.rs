@@ -53,12 +53,13 @@ fn order(seed: u32) -> Order {
     Order { licence, ..Order::chance(seed, Mode::Solo) }
 }
 
-/// Of each thing that is wrong, as many as the order asks for, whom what was seen leaves; the likeliest first.
-fn named(visit: &Visit, two: bool) -> Vec<Vec<Suspected>> {
-    if two {
-        pair::pair(visit.ring(), visit.evidence()).into()
-    } else {
-        vec![suspicion::left(visit.ring(), visit.evidence())]
+/// Of each thing that is wrong, as many as the order asks for, whom what was seen leaves; the likeliest first. Of two one
+/// may be mended by now.
+fn named(visit: &Visit, two: bool, mended: Option<&Suspected>) -> Vec<Vec<Suspected>> {
+    match mended {
+        Some(surer) => pair::with_one_mended(visit, surer).into(),
+        None if two => pair::pair(visit.ring(), visit.evidence()).into(),
+        None => vec![suspicion::left(visit.ring(), visit.evidence())],
     }
 }
 
@@ -70,20 +71,21 @@ fn work(drill: &Drill) -> Worked {
     }
     visit.look_at_everything();
     let two = drill.order.second.is_some();
-    let mut left = named(&visit, two);
-    if two && visit.hurt().is_none() {
-        left = pair::looks_again(&mut visit, left);
+    let mut left = named(&visit, two, None);
+    let mended = if two && visit.hurt().is_none() { pair::mends_one(&mut visit, &left) } else { None };
+    if mended.is_some() {
+        left = named(&visit, two, mended.as_ref());
     }
     let hurt = visit.hurt();
     let any =
         |left: &[Vec<Suspected>], is: fn(&Suspected) -> bool| left.iter().flatten().any(is) && hurt.is_none();
     if any(&left, |s| s.remedy() == Some(Remedy::ResetLimit)) {
         visit.tries_the_limit();
-        left = named(&visit, two);
+        left = named(&visit, two, mended.as_ref());
     }
     if any(&left, |s| matches!(s.fault, FaultId::F77 | FaultId::F04)) {
         visit.tries_contacts_warm();
-        left = named(&visit, two);
+        left = named(&visit, two, mended.as_ref());
     }
     let found: Vec<Suspected> = left.iter().map(|of_one| of_one[0].clone()).collect();
     let right = drill.wrong().all(|case| found.iter().any(|one| one.repairs(case)));

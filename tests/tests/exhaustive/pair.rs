@@ -9,7 +9,7 @@ use crate::visit::Visit;
 const TURNS: usize = 6;
 
 /// Of each of the two, whom what was seen leaves beside the likeliest of the other; the likeliest first.
-type Pair = [Vec<Suspected>; 2];
+pub type Pair = [Vec<Suspected>; 2];
 
 /// The pair, with nothing known.
 pub fn pair(ring: Ring, by: Evidence) -> Pair {
@@ -46,21 +46,32 @@ fn is_sure(left: &[Suspected]) -> bool {
     left[0].differs == 0 && left.iter().all(|one| one.fault.is_silent() || one.same_repair(&left[0]))
 }
 
-/// Where not both are sure, one is put right and everything looked at once more in the house in which it is.
-pub fn looks_again(visit: &mut Visit, pair: Vec<Vec<Suspected>>) -> Vec<Vec<Suspected>> {
-    let Ok(pair) = <Pair>::try_from(pair) else { return Vec::new() };
+/// Where not both are sure, one is put right and everything looked at once more in the house in which it is. Which one, if
+/// any.
+pub fn mends_one(visit: &mut Visit, pair: &[Vec<Suspected>]) -> Option<Suspected> {
     if pair.iter().all(|of_one| is_sure(of_one)) {
-        return pair.into();
+        return None;
     }
-    let mended = pair[first(&pair)][0].case();
-    visit.mends_first(&mended);
+    let surer = pair[first(pair)][0].clone();
+    visit.mends_first(&surer.case());
+    Some(surer)
+}
+
+/// The pair once one of them was put right.
+pub fn with_one_mended(visit: &Visit, surer: &Suspected) -> Pair {
+    let mended = surer.case();
     let again = from(visit.ring(), visit.evidence(), &mended);
     let again = if again[0][0].differs == 0 { again } else { finer(visit.ring(), visit.evidence(), &again) };
-    again.into()
+    if again[0][0].differs == 0 {
+        return again;
+    }
+    // What does not fit may be the numbers of the one that is gone: only what was seen since tells of the other.
+    let other = left(Ring { beside: Some(&mended), ..visit.ring() }, visit.evidence_since());
+    if other.first().is_some_and(|one| one.differs == 0) { [vec![surer.clone()], other] } else { again }
 }
 
 /// Which of the two is put right first: what is sure, and of that what is there to be done.
-fn first(pair: &Pair) -> usize {
+fn first(pair: &[Vec<Suspected>]) -> usize {
     let is_work = |left: &[Suspected]| !matches!(left[0].remedy(), None | Some(Remedy::Advise(_)));
     let rank = |left: &[Suspected]| (is_sure(left), is_work(left));
     usize::from(rank(&pair[1]) > rank(&pair[0]))

@@ -51,6 +51,8 @@ pub type Seen = (Action, Shown);
 pub struct Evidence<'a> {
     pub seen: &'a [Seen],
     pub tried: &'a [Range<usize>],
+    /// What was seen before is lived through and counts for nothing.
+    pub from: usize,
 }
 
 /// Among whom one is looked for: the house, what a sound one like it is, what else is known to be wrong in it.
@@ -134,6 +136,9 @@ impl Suspected {
             self.walked += 1;
             let there = self.house.step(act).shown;
             self.house.log.clear();
+            if at < by.from {
+                continue;
+            }
             let Some(tried) = by.tried.iter().find(|tried| tried.contains(&at)) else {
                 self.differs += differences(shown, &there);
                 continue;
@@ -240,7 +245,8 @@ const fn weight(sight: &Sight) -> usize {
 /// Every fault that can be in the house, over all its cases and rungs: those that people call for, or the others.
 fn ladder(ring: Ring, silent: bool) -> Vec<Suspected> {
     let mut all = Vec::new();
-    let other = |id: &FaultId| ring.beside.is_none_or(|case| case.id != *id);
+    // Two that one repair serves are one thing wrong.
+    let other = |id: &FaultId| ring.beside.is_none_or(|case| case.id != *id && !case.id.same_repair(*id));
     let can_be = |id: &FaultId| id.is_silent() == silent && (id.fault().fits)(ring.sound) && other(id);
     for id in FaultId::ALL.iter().copied().filter(can_be) {
         let parameters = id.fault().parameters;

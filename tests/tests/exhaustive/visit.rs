@@ -67,14 +67,15 @@ pub struct Visit {
     wary: bool,
     /// Breakers that feed the heater and stand on no diagram.
     others: Vec<u32>,
-    /// What was put right before all was looked at again.
+    /// What was put right before all was looked at again, and how much had been seen by then.
     mended: Vec<FaultCase>,
+    mended_at: usize,
 }
 
 impl Visit {
     pub fn begin(session: Session, sound: Home, licence: Licence) -> Self {
         let (seen, tried, others) = (Vec::new(), Vec::new(), Vec::new());
-        Self { session, sound, licence, seen, tried, wary: false, others, mended: Vec::new() }
+        Self { session, sound, licence, seen, tried, wary: false, others, mended: Vec::new(), mended_at: 0 }
     }
 
     /// Does one act; gives what it showed.
@@ -314,7 +315,12 @@ impl Visit {
 
     /// What he goes by.
     pub fn evidence(&self) -> Evidence<'_> {
-        Evidence { seen: &self.seen, tried: &self.tried }
+        Evidence { seen: &self.seen, tried: &self.tried, from: 0 }
+    }
+
+    /// What he saw since one of two was put right.
+    pub fn evidence_since(&self) -> Evidence<'_> {
+        Evidence { from: self.mended_at, ..self.evidence() }
     }
 
     /// Among whom he looks, with nothing known.
@@ -385,6 +391,7 @@ impl Visit {
         self.makes_ready();
         self.remedies(first);
         self.mended.push(first.clone());
+        self.mended_at = self.seen.len();
         self.acts(self.switched_on());
         self.act(Action::PressReset);
         self.look_at_everything();
@@ -501,15 +508,20 @@ impl Visit {
         self.seen.iter().filter_map(lifted).collect()
     }
 
-    /// Wires landed by the diagram, plugs in, dials as they were read.
+    /// Wires landed by the diagram, plugs in, dials as they were read first: once one of two was put right, after that.
     fn as_found(&self) -> Vec<Action> {
         let landed = |end: End| Action::Land { end, screw: end.home(), torqued: true };
         let mut acts: Vec<Action> = self.lifted().into_iter().map(landed).collect();
         acts.extend(LEVELS.map(|level| Action::Plug { level, fitted: true }));
-        let dials = self.seen.iter().find_map(|(act, shown)| match (act, shown) {
-            (Action::Read { what: Writing::Dials }, Shown::Dials { upper, lower }) => Some([*upper, *lower]),
-            _ => None,
-        });
+        let read = |seen: &[Seen]| {
+            seen.iter().find_map(|(act, shown)| match (act, shown) {
+                (Action::Read { what: Writing::Dials }, Shown::Dials { upper, lower }) => {
+                    Some([*upper, *lower])
+                }
+                _ => None,
+            })
+        };
+        let dials = read(&self.seen[self.mended_at..]).or_else(|| read(&self.seen));
         let dial = |(level, to): (&Level, Temperature)| Action::Dial { level: *level, to };
         acts.extend(dials.into_iter().flat_map(|dials| LEVELS.iter().zip(dials).map(dial)));
         acts
