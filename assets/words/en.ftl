@@ -117,7 +117,7 @@ fitting-lower-element = lower element’s flange
 fitting-nipples = nipples on top
 fitting-drain-valve = drain valve
 fitting-relief-valve = relief valve
-fitting-bottom-rim = bottom rim of the jacket, with the floor
+fitting-bottom-rim = bottom rim of the jacket, at the floor
 
 writing-plate = the rating plate
 writing-diagram = the wiring diagram
@@ -364,7 +364,7 @@ remedy-F77 = Change the thermostat, then watch it close and open more than once.
 advice-demand-exceeds-capacity = The house asks for more hot water than this heater can make; a larger one, a second one or less flow would help.
 advice-low-supply-voltage = The building has 208 V; a heater rated 240 V makes three quarters of its power on it. Accept it, or fit elements rated 208 V.
 advice-safe-temperature = Keep both dials at { $safe-heat }; hotter water burns, and anything hotter needs a mixing valve at the tap.
-advice-cold-main = Colder water comes in than usual, so each gallon takes longer to heat and goes less far; nothing in the heater is wrong.
+advice-cold-main = Colder water comes in than usual: it takes longer to heat and goes less far; nothing in the heater is wrong.
 advice-damp-air = Damp air settles on cold metal while cold water comes in; let air to it. Nothing leaks.
 advice-nothing-wrong = The heater is sound; this is what was measured.
 
@@ -524,7 +524,7 @@ says-never = It never gets hot at all.
 says-runs-out = It starts hot, and after about { $after } of a shower it is gone.
 says-lukewarm = Lukewarm is the best it does.
 says-enough = There is as much as there ever was.
-says-not-too-hot = No, too hot it is not.
+says-not-too-hot = No, it is never too hot.
 says-too-hot = It is so hot you pull your hand away.
 says-not-tripped = Nothing tripped that I know of, and nobody reset anything.
 says-breaker-tripped = { $times ->
@@ -549,13 +549,13 @@ says-burnt = There is a smell now and then, like something scorched.
 says-eggs = The hot water smells of rotten eggs.
 says-rusty = The hot water is brown, worst in the morning.
 says-no-smell = No smell.
-says-people = { $adults ->
-    [one] One grown-up
+says-people = It’s { $adults ->
+    [one] one grown-up
    *[other] { $adults } grown-ups
 }{ $children ->
-    [0] {" "}live here.
-    [one] {" "}and one child live here.
-   *[other] {" "}and { $children } children live here.
+    [0] {" "}here.
+    [one] {" "}and one child here.
+   *[other] {" "}and { $children } children here.
 }
 says-demand = We have more people staying than usual.
 says-not-every-tap = No, not at every tap.
@@ -595,8 +595,8 @@ says-bill-up = The bill is up, now that you say it.
 says-bill-down = Lower than usual, if anything.
 says-bill-same = About as always.
 says-age = { $years ->
-    [one] About a year.
-   *[other] About { $years } years.
+    [one] The heater is about a year old.
+   *[other] The heater is about { $years } years old.
 }
 says-house-fine = No, everything else works.
 says-house-lights = Some lights are dim and some glare, and it changes with what is on.
@@ -724,7 +724,11 @@ probe-drain = water from the drain
 shown-pressure = { $now } now, { $highest } the highest since the hand was set
 shown-charge = { $air } of air
 shown-charge-water = Water comes out of the air valve.
-shown-plate = { $nominal }, both elements { $rating }, not both at once, working pressure { $working }
+shown-plate = { $nominal }, { $at-once ->
+    [0] one element { $rating }
+    [1] both elements { $rating }, not both at once
+   *[other] both elements { $rating }, both at once
+}, working pressure { $working }
 shown-diagram = The diagram shows where each wire belongs.
 shown-label = { $slot }: { $circuit }, { $amps } A
 shown-label-more = { $before }; { $next }
@@ -783,6 +787,7 @@ noticed-tank-empty = The drain has run out.
 noticed-runs-solid = The { $tap } runs full and steady, no more air.
 noticed-low-battery = The meter shows its low-battery sign: its readings may be false.
 noticed-flash = A flash and a bang at { $at }.
+noticed-again = { $noticed } ({ $count } times)
 
 sight-ordinary = Nothing out of the ordinary.
 sight-breaker = Breaker { $slot } is { $handle }.
@@ -963,6 +968,7 @@ job-bench = Drawing and place
 job-the-job = The job
 job-sections = Sections
 job-clock = Time of day
+clock-day = day { $day }, { $time }
 job-read-plate = Read the rating plate
 job-plate-storage = Storage
 job-plate-volts = Supply
@@ -1259,10 +1265,10 @@ sheet-handle-locked = { $slot }: { $handle }, locked
 sheet-cover-on = on
 sheet-insulation-in = off, insulation in
 sheet-shield-in = off, shield in
-sheet-screws-bare = off, screws bare
+sheet-screws-bare = screws bare
 sheet-wires-lifted = { $count ->
-    [one] off, 1 wire lifted
-   *[other] off, { $count } wires lifted
+    [one] 1 wire lifted
+   *[other] { $count } wires lifted
 }
 sheet-lever-up-runs = lever up, runs
 sheet-lever-up = lever up
@@ -1303,6 +1309,10 @@ title-van = Parts van
 
 point-full = { $mark }, { $what }
 point-end = bare end of { $end }
+point-labelled = Labelled
+point-charred = Charred
+point-red-lead = Red lead here
+point-black-lead = Black lead here
 mark-shell = shell
 mark-pipe = pipe
 mark-wire = wire at { $screw }
@@ -1868,15 +1878,23 @@ rule-energised-miswired-right = Label each wire before lifting it, land it by th
 rule-worked-live = Worked on a live part with gloves and eye protection on: { $detail }.
 rule-worked-live-why = Gloves make a slip survivable, not the work allowed. Dead work is the rule.
 rule-worked-live-right = Find the source, lock it off, prove dead.
-rule-worked-unproved = Worked at { $detail } before it was proved dead.
+rule-worked-unproved = Worked before it was proved dead: { $detail }.
 rule-worked-unproved-why = It happened to be dead. A mislabelled breaker, a second source or a broken lead would have made it live.
 rule-worked-unproved-right = Lock and tag, meter proved, leg to leg, every screw to a proved ground in both compartments, meter proved again.
 rule-ohms-live = An ohms or insulation test met a live circuit.
 rule-ohms-live-why = The reading means nothing, and the meter can fail in the hand.
 rule-ohms-live-right = Volts first. Ohms only once proved dead, wires lifted.
-rule-ohms-unproved = Ohms were measured before the circuit was proved dead.
+rule-ohms-unproved = Ohms were measured before the circuit was proved dead: { $detail }.
 rule-ohms-unproved-why = Had it been live, the reading would have lied and the meter might have failed.
 rule-ohms-unproved-right = Prove dead first, then ohms.
+rule-lacked-at = { $point }; { $missing }
+rule-lacked-lock = a source had no lock and tag of one's own
+rule-lacked-household = the household had not been told
+rule-lacked-meter = the meter had not been proved on a known source
+rule-lacked-legs = leg to leg had not been read
+rule-lacked-ground = the ground it was read against had not been proved
+rule-lacked-screw = not every screw had been read to a proved ground
+rule-lacked-meter-again = the meter had not been proved again
 rule-stopped-by-coach = The coach had to stop this before it hurt.
 rule-stopped-by-coach-why = Nobody stands beside you on a real call.
 rule-stopped-by-coach-right = Read what the coach said there, and look for it before the act next time.
@@ -1927,8 +1945,8 @@ rule-no-evidence = The finding names no evidence.
 rule-no-evidence-why = Nobody can check it, not even you next week.
 rule-no-evidence-right = Name the readings that show it.
 rule-evidence-leaves-others = The evidence would look the same with: { $detail }.
-rule-evidence-leaves-others-why = One more reading would have told them apart.
-rule-evidence-leaves-others-right = Before you write it down, ask what else would read like this, and take the reading that differs.
+rule-evidence-leaves-others-why = What was marked does not tell them apart; one more reading, taken and marked, would.
+rule-evidence-leaves-others-right = Before you write it down, ask what else would read like this, and take and mark the reading that differs.
 rule-finding-after-repair = The repair came before the finding was written.
 rule-finding-after-repair-why = Written afterwards it records what was done, not what was found.
 rule-finding-after-repair-right = Readings, finding, then the repair.
@@ -2275,6 +2293,7 @@ here-cannot = Not now, and why
 here-points = Points for your leads (the lead in hand goes there)
 here-drawing = This is the whole drawing: go to a place, by its drawing or by its key, to work there.
 here-always = Always at hand, wherever you are: the customer, the meter, the kit, the log.
+here-unwritten = The finding chosen in the log is not written yet.
 here-key = The key { $key } opens this
 here-sound = Sounds: the meter’s tone, a control’s click
 

@@ -1,5 +1,6 @@
 //! Lines of the score.
 
+use bench::Unproved;
 use drill::{Account, Detail, RuleId, ScoreLine};
 
 use crate::Voice;
@@ -51,6 +52,16 @@ impl Voice {
             Detail::Hot { temperature } => self.units().temperature(*temperature),
             Detail::At { end } => self.end(*end),
             Detail::Point { point } => self.point(*point),
+            Detail::Unproved { point, missing } => {
+                let missing = self.text(lacked(*missing));
+                match point {
+                    Some(point) => {
+                        let fills = [("point", self.point(*point).into()), ("missing", missing.into())];
+                        self.filled("rule-lacked-at", &fills)
+                    }
+                    None => missing,
+                }
+            }
             Detail::Element { level } => self.level(*level),
             Detail::Observed { what } => self.observation(*what),
             Detail::Heard { what } => self.hearsay(*what),
@@ -59,6 +70,19 @@ impl Voice {
             }
             Detail::Call { whom } => self.helper(*whom),
         }
+    }
+}
+
+/// What proving dead lacked.
+const fn lacked(missing: Unproved) -> &'static str {
+    match missing {
+        Unproved::Lock => "rule-lacked-lock",
+        Unproved::Household => "rule-lacked-household",
+        Unproved::Meter => "rule-lacked-meter",
+        Unproved::Legs => "rule-lacked-legs",
+        Unproved::Ground => "rule-lacked-ground",
+        Unproved::Screw => "rule-lacked-screw",
+        Unproved::MeterAgain => "rule-lacked-meter-again",
     }
 }
 

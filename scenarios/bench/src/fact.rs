@@ -7,6 +7,26 @@ use serde::{Deserialize, Serialize};
 
 use crate::things::Helper;
 
+/// What proving dead lacked first, in the order in which it is done.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Unproved {
+    /// Own lock and tag on every source.
+    Lock,
+    /// The people knew.
+    Household,
+    /// The meter, on a known source.
+    Meter,
+    /// Leg to leg.
+    Legs,
+    /// The ground that the 0 V was read against.
+    Ground,
+    /// Some screw, or the very place.
+    Screw,
+    /// The meter once more.
+    MeterAgain,
+}
+
 /// A fact for the score.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", tag = "fact")]
@@ -26,6 +46,8 @@ pub enum Fact {
         live: bool,
         /// Gloves and eye protection were on.
         protected: bool,
+        /// What was missing.
+        missing: Unproved,
     },
     /// Leads were set on live parts.
     MeasuredLive {
@@ -36,6 +58,8 @@ pub enum Fact {
     OhmsUnproved {
         /// It was live.
         live: bool,
+        /// What was missing.
+        missing: Unproved,
     },
     /// A part was changed.
     Changed {

@@ -20,11 +20,11 @@ pub fn perfect() -> Work {
     let seen = work.look(Place::UpperCompartment);
     assert!(seen.contains(&Sight::Crossed { end: WRONG, on: U2 }), "{seen:?}");
     let crossed = work.step();
-    // Twice the current warms the limit open.
-    assert!(seen.contains(&Sight::Button { proud: true }), "{seen:?}");
+    // Twice the current is within the 40 A that a limit is made for.
+    assert!(seen.contains(&Sight::Button { proud: false }), "{seen:?}");
     work.make_dead(&[U2, U4]);
-    work.reset_limit();
     work.runs();
+    work.draws(20.0);
     let both = work.amps(Wire::FeedA, 36.7);
     work.acts(open(Level::Upper));
     work.acts(open(Level::Lower));
@@ -47,19 +47,19 @@ fn the_wire_on_its_own_screw_cures() {
     perfect().cured();
 }
 
-/// Twice the current of the contacts' rating: the limit beside them opens before the water is hot.
+/// As much as one upper control and its screws are not made for, and less than the limit is (trade sheet 1.5): the tank is
+/// heated to its dial.
 #[test]
-fn both_at_once_open_the_limit() {
+fn both_at_once_leave_the_limit_in() {
     let mut work = Work::at(&order(FaultId::F30, &[]));
     work.opens_up();
     work.make_dead(&[]);
-    work.reset_limit();
     work.runs();
+    work.draws(20.0);
+    work.until(Wire::FeedA, 36.7);
     work.until(Wire::FeedA, 0.0);
-    let tap = work.tap();
-    assert!((90.0..135.0).contains(&tap), "{tap}");
     work.acts(open(Level::Upper));
-    assert!(work.look(Place::UpperCompartment).contains(&Sight::Button { proud: true }));
+    assert!(work.look(Place::UpperCompartment).contains(&Sight::Button { proud: false }));
 }
 
 #[test]

@@ -296,6 +296,12 @@ impl Work {
         self.acts(by_the_book::open(Level::Lower));
     }
 
+    /// So many gallons at the bath: the heater is called.
+    #[track_caller]
+    pub fn draws(&mut self, gallons: f64) {
+        self.act(Action::Bucket { tap: Tap::Bath, volume: Volume::gallons(gallons) });
+    }
+
     /// Closed again with the breaker on, for a look at it running.
     #[track_caller]
     pub fn runs(&mut self) {

@@ -42,7 +42,8 @@ pub(super) fn touch(turn: &mut Turn, point: Point, grip: Grip) {
     };
     if !ground && !prove::is_proved(&turn.s, point) {
         let live = senses::to_ground(plant, point) >= senses::LIVE.get();
-        tell_unproved(turn, Fact::WorkedUnproved { at: point, live, protected });
+        let missing = prove::missing(&turn.s, point);
+        tell_unproved(turn, Fact::WorkedUnproved { at: point, live, protected, missing });
     }
     turn.hold(point);
     if turn.harms.iter().any(|h| matches!(h, Harm::Shock(_))) {

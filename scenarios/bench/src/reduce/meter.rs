@@ -232,7 +232,9 @@ fn unproved(turn: &mut Turn, a: Point, b: Point) {
         return;
     }
     let live = senses::either_live(&turn.s.home.plant, a, b);
-    turn.facts.push(Fact::OhmsUnproved { live });
+    let point = if senses::ground(a).is_none() { a } else { b };
+    let missing = prove::missing(&turn.s, point);
+    turn.facts.push(Fact::OhmsUnproved { live, missing });
 }
 
 /// Holds the leads together: a broken lead cannot be zeroed, and says so.

@@ -11,7 +11,7 @@ use super::turn::Turn;
 use super::{Answered, senses};
 use crate::action::{KnownSource, MeterFunction};
 use crate::session::{Session, Technician};
-use crate::shown::{Display, Fact, Shown};
+use crate::shown::{Display, Fact, Shown, Unproved};
 
 quantity::constants! {
     /// A display up to this counts as no voltage.
@@ -77,6 +77,7 @@ fn locked_out(plant: &Plant) -> bool {
 /// Power came back, a lock came off, or the meter failed: what was proved is proved no more.
 pub(super) fn forget(me: &mut Technician) {
     me.read_dead.clear();
+    me.read_to.clear();
     me.legs_dead = [None; 2];
     me.proved_dead = None;
 }
@@ -87,6 +88,32 @@ pub(super) fn is_proved(session: &Session, point: Point) -> bool {
     let Some(again) = me.meter_proved.filter(|_| me.proved_dead.is_some()) else { return false };
     let names = [Some(senses::metal(&session.home.plant, point)), home(point), Some(point)];
     names.into_iter().flatten().any(|name| me.read_dead.get(&name).is_some_and(|step| *step < again))
+}
+
+/// What was missing first where a point is not proved dead.
+pub(super) fn missing(session: &Session, point: Point) -> Unproved {
+    let (me, plant) = (&session.me, &session.home.plant);
+    let names = [Some(senses::metal(plant, point)), home(point), Some(point)];
+    let against = |read: &dyn Fn(&Point) -> bool| names.into_iter().flatten().any(|name| read(&name));
+    match () {
+        () if !locked_out(plant) => Unproved::Lock,
+        () if !me.household_told => Unproved::Household,
+        () if me.meter_proved.is_none() => Unproved::Meter,
+        () if circuits(plant).any(|(circuit, _)| !matches!(me.legs_dead.get(circuit), Some(Some(_)))) => {
+            Unproved::Legs
+        }
+        () if !against(&|name| me.read_dead.contains_key(name)) => {
+            if against(&|name| me.read_to.contains_key(name)) { Unproved::Ground } else { Unproved::Screw }
+        }
+        () if !complete(session) => {
+            if me.read_to.is_empty() {
+                Unproved::Screw
+            } else {
+                Unproved::Ground
+            }
+        }
+        () => Unproved::MeterAgain,
+    }
 }
 
 /// A lifted wire end was read while it was on its screw.
@@ -115,9 +142,33 @@ pub(super) fn reading(turn: &mut Turn, function: MeterFunction, points: [Point; 
     }
 }
 
+/// What was read against it before counts from now on; so does a meter proved since.
 fn prove_ground(turn: &mut Turn, screw: Screw) {
-    if turn.s.me.grounds.insert(screw) {
-        turn.facts.push(Fact::GroundProved { on: screw });
+    let me = &mut turn.s.me;
+    if !me.grounds.insert(screw) {
+        return;
+    }
+    turn.facts.push(Fact::GroundProved { on: screw });
+    let against = std::mem::take(&mut me.read_to);
+    for (point, (ground, step)) in against {
+        if ground == screw {
+            me.read_dead.entry(point).or_insert(step);
+            turn.facts.push(Fact::TestedDead { point });
+        } else {
+            me.read_to.insert(point, (ground, step));
+        }
+    }
+    let last = me.read_dead.values().copied().max();
+    if last < me.meter_proved && last.is_some() {
+        completed(turn);
+    }
+}
+
+/// Whether it is all done by now, for the first time.
+fn completed(turn: &mut Turn) {
+    if turn.s.me.proved_dead.is_none() && complete(&turn.s) {
+        turn.s.me.proved_dead = Some(turn.step);
+        turn.facts.push(Fact::ProvedDead);
     }
 }
 
@@ -158,11 +209,15 @@ fn dead_read(turn: &mut Turn, [a, b]: [Point; 2]) {
         }
         return;
     }
-    let point = match (senses::ground(a), senses::ground(b)) {
-        (None, Some(ground)) if me.grounds.contains(&ground) => a,
-        (Some(ground), None) if me.grounds.contains(&ground) => b,
+    let (point, ground) = match (senses::ground(a), senses::ground(b)) {
+        (None, Some(ground)) => (a, ground),
+        (Some(ground), None) => (b, ground),
         _ => return,
     };
+    if !me.grounds.contains(&ground) {
+        turn.s.me.read_to.insert(point, (ground, step));
+        return;
+    }
     turn.s.me.read_dead.insert(point, step);
     turn.facts.push(Fact::TestedDead { point });
 }
@@ -196,10 +251,7 @@ pub(super) fn meter(turn: &mut Turn, on: KnownSource, time: Seconds) -> Answered
         alive && matches!(display, Display::Volts { volts } if volts.near(source, source * AS_KNOWN.get()));
     if right {
         turn.s.me.meter_proved = Some(turn.step);
-        if turn.s.me.proved_dead.is_none() && complete(&turn.s) {
-            turn.s.me.proved_dead = Some(turn.step);
-            turn.facts.push(Fact::ProvedDead);
-        }
+        completed(turn);
     } else {
         turn.s.me.meter_proved = None;
         forget(&mut turn.s.me);

@@ -93,6 +93,13 @@ pub enum Detail {
         /// Which.
         point: plant::Point,
     },
+    /// What proving dead lacked.
+    Unproved {
+        /// Where the hand went; nowhere for a reading.
+        point: Option<plant::Point>,
+        /// What was missing.
+        missing: bench::Unproved,
+    },
     /// An element.
     Element {
         /// Which.

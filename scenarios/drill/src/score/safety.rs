@@ -1,10 +1,10 @@
 //! Safety: nobody hurt, nobody endangered.
 
 use bench::person::{Harm, Severity};
-use bench::{Action, Fact, Noticed, Shown};
+use bench::{Action, Fact, Noticed, Shown, Unproved};
 use plant::Circuit;
 
-use super::{Case, Detail, Ledger, steps};
+use super::{Case, Detail, Ledger, ScoreLine, steps};
 use crate::rubric::RuleId;
 
 pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
@@ -30,21 +30,27 @@ pub(super) fn judge(case: &Case<'_>, ledger: &mut Ledger<'_>) {
 fn judge_fact(fact: &Fact, step: u32, ledger: &mut Ledger<'_>) {
     let step = Some(step);
     match *fact {
-        Fact::WorkedUnproved { at, live: true, protected: false } => {
+        Fact::WorkedUnproved { at, live: true, protected: false, .. } => {
             ledger.charge(RuleId::TouchedLive, step, Detail::Point { point: at });
         }
-        Fact::WorkedUnproved { at, live: true, protected: true } => {
+        Fact::WorkedUnproved { at, live: true, protected: true, .. } => {
             ledger.charge(RuleId::WorkedLive, step, Detail::Point { point: at });
         }
-        Fact::WorkedUnproved { at, live: false, .. } => {
-            ledger.charge(RuleId::WorkedUnproved, step, Detail::Point { point: at });
+        Fact::WorkedUnproved { at, live: false, missing, .. } => {
+            if !is_told_again(missing, ledger) {
+                ledger.charge(RuleId::WorkedUnproved, step, Detail::Unproved { point: Some(at), missing });
+            }
         }
         // Leads on live metal with bare hands or eyes: until proved dead, everything is live.
         Fact::MeasuredLive { protected: false } => {
             ledger.charge_once(RuleId::NoProtection, step, Detail::Plain);
         }
-        Fact::OhmsUnproved { live: true } => ledger.charge(RuleId::OhmsLive, step, Detail::Plain),
-        Fact::OhmsUnproved { live: false } => ledger.charge(RuleId::OhmsUnproved, step, Detail::Plain),
+        Fact::OhmsUnproved { live: true, .. } => ledger.charge(RuleId::OhmsLive, step, Detail::Plain),
+        Fact::OhmsUnproved { live: false, missing } => {
+            if !is_told_again(missing, ledger) {
+                ledger.charge(RuleId::OhmsUnproved, step, Detail::Unproved { point: None, missing });
+            }
+        }
         Fact::EnergisedOpen => ledger.charge(RuleId::EnergisedOpen, step, Detail::Plain),
         Fact::Miswired { end, .. } => ledger.charge(RuleId::Miswired, step, Detail::At { end }),
         Fact::HotDischarge { temperature } => {
@@ -52,6 +58,12 @@ fn judge_fact(fact: &Fact, step: u32, ledger: &mut Ledger<'_>) {
         }
         _ => {}
     }
+}
+
+/// Whose whole procedure lacked one ground left out one thing, however much was done on the strength of it.
+fn is_told_again(missing: Unproved, ledger: &Ledger<'_>) -> bool {
+    let told = |line: &ScoreLine| matches!(line.detail, Detail::Unproved { missing: Unproved::Ground, .. });
+    missing == Unproved::Ground && ledger.lines.iter().any(told)
 }
 
 fn judge_harm(harm: &Harm, step: u32, ledger: &mut Ledger<'_>) {

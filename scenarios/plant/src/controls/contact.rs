@@ -40,6 +40,12 @@ quantity::constants! {
         Watts(4.5),
         Tag::Computed("5 milliohms at the 30 A of a control's rating"),
     );
+    /// The same of a limit's sound pole.
+    const LIMIT_COOL: Constant<Watts> = Constant::of(
+        "loss that leaves a limit's sound pole cool",
+        Watts(8.0),
+        Tag::Computed("5 milliohms at the 40 A of a limit's rating (control installation sheet)"),
+    );
     /// Growth of a worn contact's resistance each time it opens hot.
     pub const WEAR: Constant = Constant::new(
         "growth of a hot contact's resistance each time it opens",
@@ -111,9 +117,13 @@ impl Plant {
     }
 }
 
-/// Rise that a contact goes towards; nothing where a cool one is left alone.
-pub(super) fn settles(rise: Kelvins, watts: Watts, sturdiness: f64) -> Option<Kelvins> {
-    let cool = watts.get() < sturdiness * COOL.get().get() && rise.get() == 0.0;
+/// Rise that a contact goes towards; nothing where a cool one is left alone. A limit is made for more than a thermostat:
+/// else its own sound poles would bring it near its trip where an element draws too much.
+pub(super) fn settles(plant: &Plant, at: ContactAt, watts: Watts, sturdiness: f64) -> Option<Kelvins> {
+    let (contact, spot) = plant.contact(at);
+    let is_pole = matches!(at, ContactAt::LimitOne | ContactAt::LimitTwo);
+    let most = if is_pole && contact == Contact::Sound { LIMIT_COOL } else { COOL };
+    let cool = watts.get() < sturdiness * most.get().get() && spot.rise.get() == 0.0;
     (!cool).then(|| Kelvins(watts.get() * RISE_PER_WATT.get()))
 }
 
@@ -124,7 +134,7 @@ pub(super) fn advance(plant: &mut Plant, time: Seconds, live: &Live) -> Vec<(Sec
     let sturdy = super::sturdiness(plant);
     for &at in ContactAt::ALL {
         let watts = live.contact_watts(at).get();
-        let Some(end) = settles(plant.contact(at).1.rise, Watts(watts), sturdy) else { continue };
+        let Some(end) = settles(plant, at, Watts(watts), sturdy) else { continue };
         let keeps = *keeps.get_or_insert_with(|| det::exp(-time.get() / CONTACT_LAG.get()));
         let start = plant.contact(at).1.rise.get();
         let settles = end.get();

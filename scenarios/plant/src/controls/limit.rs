@@ -64,7 +64,7 @@ impl Plant {
         };
         let mut contacts = BESIDE.iter().filter_map(|&at| {
             let start = self.contact(at).1.rise;
-            contact::settles(start, live.contact_watts(at), sturdy).map(|end| (start, end))
+            contact::settles(self, at, live.contact_watts(at), sturdy).map(|end| (start, end))
         });
         let contacts = part(contact::CONTACT_LAG.get(), &mut contacts);
         let mut joints = End::all().filter_map(|end| {

@@ -4,7 +4,7 @@
 use quantity::Tag;
 
 use super::{
-    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, level_in, parameter, weight,
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, level_in, parameter, weight,
 };
 use crate::home::Home;
 
@@ -22,7 +22,8 @@ pub const FAULT: Fault = Fault {
             Tag::Model("31 to 38 A of a 4500 W element: a 30 A breaker carries it for minutes to hours"),
         ),
     ],
-    stages: Stages::Along(Way::Shrinks("share")),
+    // Turns touch at once; where the breaker is found tripped, no reading tells how many.
+    stages: Stages::Sudden,
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::UpperElement), Remedy::Replace(PartKind::LowerElement)],

@@ -50,6 +50,49 @@ fn any_step_left_out_proves_nothing() {
     }
 }
 
+/// The first thing missing is named, and what was read against a ground counts once that is proved, whenever that is.
+#[test]
+fn a_ground_proved_later_makes_its_readings_count() {
+    let mut session = solo(cold_home());
+    let slot = slot(&session, Circuit::Heater);
+    doing(&mut session, &uncover(Level::Upper));
+    let prove = Action::ProveMeter { on: KnownSource::Receptacle };
+    let lift = Action::Lift { end: end(Wire::UpperSwitched, 1) };
+    let lacks = |session: &Session| {
+        let facts = reduce(session, &lift).1.facts;
+        facts.into_iter().find_map(|fact| match fact {
+            Fact::WorkedUnproved { missing, .. } => Some(missing),
+            _ => None,
+        })
+    };
+    let dead = |screw| meter(LowVolts, screw, Screw::Shell);
+    for (acts, missing) in [
+        (vec![], Some(Unproved::Lock)),
+        (
+            vec![Action::Breaker { slot, on: false }, Action::Lock { slot, on: true }],
+            Some(Unproved::Household),
+        ),
+        (vec![Action::TellHousehold], Some(Unproved::Meter)),
+        (vec![prove.clone()], Some(Unproved::Legs)),
+        (vec![meter(LowVolts, Screw::H1, Screw::H3)], Some(Unproved::Screw)),
+        (vec![dead(Screw::H1), dead(Screw::H3), dead(Screw::UEa)], Some(Unproved::Ground)),
+        (vec![prove], Some(Unproved::Ground)),
+        (
+            vec![
+                Action::Cover { which: Cover::PanelFront, off: true },
+                Action::ZeroLeads,
+                meter(Ohms, Screw::Shell, Screw::G),
+            ],
+            None,
+        ),
+    ] {
+        for act in &acts {
+            session.step(act);
+        }
+        assert_eq!(lacks(&session), missing, "after {acts:?}");
+    }
+}
+
 #[test]
 fn power_back_on_undoes_the_proof() {
     let mut session = solo(cold_home());

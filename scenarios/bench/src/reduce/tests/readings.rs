@@ -61,7 +61,7 @@ fn ohms_on_a_live_circuit_shows_live_and_blows_the_fuse() {
     doing(&mut session, &uncover(Level::Upper));
     let outcome = session.step(&meter(Ohms, Screw::UEa, Screw::UEb));
     assert!(matches!(outcome.shown, Shown::Meter { display: Display::Live { .. } }), "{outcome:?}");
-    assert!(has(&outcome, |f| matches!(f, Fact::OhmsUnproved { live: true })));
+    assert!(has(&outcome, |f| matches!(f, Fact::OhmsUnproved { live: true, .. })));
     assert!(has(&outcome, |f| matches!(f, Fact::MeasuredLive { protected: false })));
     assert!(matches!(outcome.harms[..], [person::Harm::MeterOverloaded { .. }]));
     assert!(session.me.fuse_blown);
