@@ -37,9 +37,18 @@ pub fn size(volume: Volume, units: Units) -> String {
     units.words().size(volume)
 }
 
-/// A time of day on the wall clock, 24 hours.
+/// The day of a time, 1 that of the visit, to the minute that the clock shows.
+pub fn day(time: Seconds) -> u32 {
+    (time.to_minutes() + 1e-6) as u32 / 1440 + 1
+}
+
+/// A time of day on the wall clock, 24 hours; with the day from the second one on.
 pub fn clock(time: Seconds) -> String {
-    words::Units::Si.clock(time)
+    let bare = words::Units::Si.clock(time);
+    match day(time) {
+        1 => bare,
+        day => crate::text::filled("clock-day", &[("day", day.into()), ("time", bare.into())]),
+    }
 }
 
 #[cfg(test)]
@@ -51,5 +60,11 @@ mod tests {
         let v = Volume::gallons(50.0);
         assert_eq!((size(v, Units::Us), size(v, Units::Si)), ("50 gal".into(), "189 L".into()));
         assert_eq!(Units::Us.other().other(), Units::Us);
+    }
+
+    #[test]
+    fn the_clock_names_the_day_from_the_second_one_on() {
+        let said = [23.99, 24.0, 50.25].map(|hours| clock(Seconds::hours(hours)));
+        assert_eq!(said, ["23:59", "day 2, 00:00", "day 3, 02:15"]);
     }
 }

@@ -12,6 +12,8 @@ use super::work::{COMPARTMENTS, keep};
 
 /// Sizes on which words are tried: three screens, the first two at 200 %, and 400 % of a screen of 1280 by 1024.
 const SIZES: [(u32, u32); 6] = [(1440, 900), (1024, 768), (390, 844), (720, 450), (512, 384), (320, 256)];
+/// The least height of what a page is about, in CSS pixels.
+const ROOM: f64 = 100.0;
 /// Acts of a job that a log shows without scrolling.
 const SHORT: usize = 4;
 /// The tallest page looked at in one piece.
@@ -70,6 +72,22 @@ fn stretch(browser: &Browser, width: u32, forced: bool) {
     browser.run("window.dispatchEvent(new Event('resize'));", &[]);
 }
 
+/// However low the screen is, there is room for what the page is about, and nothing lies on what turns to its sections.
+fn assert_roomy(browser: &Browser, what: &str) {
+    let height = browser.run("return document.querySelector('main').getBoundingClientRect().height;", &[]);
+    assert!(height.as_f64().is_some_and(|height| height >= ROOM), "{what}: main is {height} high");
+    let covered = browser.run(
+        "return [...document.querySelectorAll('[data-tab]')].filter((tab) => tab.getClientRects().length > 0).filter((tab) => {
+            tab.scrollIntoView({ block: 'nearest' });
+            const { left, top, width, height } = tab.getBoundingClientRect();
+            return !tab.contains(document.elementFromPoint(left + width / 2, top + height / 2));
+        }).map((tab) => tab.dataset.tab);",
+        &[],
+    );
+    assert_eq!(covered, json!([]), "{what}: under something else");
+    browser.run("window.scrollTo(0, 0);", &[]);
+}
+
 fn on_every_size(language: &str) {
     let Some(browser) = Browser::open_page(Screen::DESK) else { return };
     for page in &PAGES {
@@ -81,6 +99,7 @@ fn on_every_size(language: &str) {
             let look = |name: &str| {
                 browser.assert_legible(&format!("{}{name} in {language} on {width}", page.below))
             };
+            assert_roomy(&browser, &format!("{} in {language} on {width}", page.below));
             if width > 760 && !page.sections.is_empty() {
                 stretch(&browser, width, false);
             }

@@ -6,6 +6,7 @@ use host::policy;
 use host::request::Request;
 use serde_json::json;
 use tankwright_tests::browser::{self, Browser, Screen};
+use words::{Units, Voice};
 
 #[test]
 fn the_page_opens_quietly_and_accessibly_on_every_screen() {
@@ -14,7 +15,8 @@ fn the_page_opens_quietly_and_accessibly_on_every_screen() {
         for screen in screens.iter().flat_map(|screen| [*screen, screen.in_dark()]) {
             browser.show_on(screen);
             browser.reload();
-            assert!(browser.title().ends_with("Tankwright"), "{}", browser.title());
+            let doors = Voice::english(Units::Customary).text("window-doors");
+            browser.wait_until(&format!("document.title === '{doors} · Tankwright'"));
             let size = browser.run(
                 "return [innerWidth, innerHeight, matchMedia('(prefers-color-scheme: dark)').matches];",
                 &[],

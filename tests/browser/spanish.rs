@@ -48,7 +48,8 @@ fn choose_spanish(browser: &Browser, screen: Screen) {
     assert_eq!(browser.run("return document.activeElement.dataset.act ?? '';", &[]), json!("language"));
     browser.reload();
     browser.role("heading", &spanish().text("page-doors-title"));
-    assert!(browser.title().starts_with(&spanish().text("window-doors")));
+    let doors = spanish().text("window-doors");
+    browser.wait_until(&format!("document.title === '{doors} · Tankwright'"));
 }
 
 #[test]

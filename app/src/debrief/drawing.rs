@@ -7,12 +7,14 @@ use quantity::Seconds;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{HtmlElement, ResizeObserver};
+use words::Units::Si;
 use yew::prelude::*;
 
 use super::markers::Markers;
 use super::plot::{Of, Plot};
 use super::scale::Axis;
 use super::sheet::Sheet;
+use super::strip::LETTER;
 use super::svg::stroke;
 use super::water::Water;
 use crate::said::use_voice;
@@ -103,12 +105,20 @@ pub fn Drawing(props: &Props) -> Html {
 }
 
 fn time_axis(axis: &Axis, y: f64) -> Html {
+    // The day of the tick before, and where its words end.
+    let mut before = (units::day(axis.starts_at), 0.0);
     axis.ticks()
         .into_iter()
         .map(|(x, time)| {
             // The first and the last would run out of the sheet when centred.
             let x = x.clamp(axis.left + 2.0, axis.right - 14.0);
-            html! { <text class="ax mid" x={format!("{x:.1}")} y={format!("{y:.1}")}>{ units::clock(time) }</text> }
+            let day = units::day(time);
+            let half = |said: &String| said.chars().count() as f64 * LETTER / 2.0;
+            let named = units::clock(time);
+            let fits = day > before.0 && x - half(&named) > before.1;
+            let said = if fits { named } else { Si.clock(time) };
+            before = (day, x + half(&said));
+            html! { <text class="ax mid" x={format!("{x:.1}")} y={format!("{y:.1}")}>{ said }</text> }
         })
         .collect()
 }

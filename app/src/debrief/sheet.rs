@@ -62,7 +62,7 @@ pub struct Step {
     pub letter: String,
     /// The drawing shows it: a line of the accounts names it, or the job turned there.
     pub marked: bool,
-    /// Time into the job.
+    /// Time into the job when it was over: what it showed and the drawings are of that moment.
     pub at: Seconds,
     /// What was done.
     pub what: String,
@@ -225,12 +225,12 @@ fn step(voice: &Voice, entry: &Entry, moment: &Moment) -> Step {
     let shown = voice.shown(&outcome.shown);
     let figure = is_figure(&outcome.shown);
     let mut showed: Vec<String> = if figure || shown.is_empty() { Vec::new() } else { vec![shown.clone()] };
-    showed.extend(outcome.noticed.iter().map(|one| voice.noticed(one)));
+    showed.extend(crate::text::noticed(voice, &outcome.noticed));
     Step {
         number: moment.step,
         letter: moment.letter.clone(),
         marked: !moment.lines.is_empty() || turns(&entry.action),
-        at: entry.at,
+        at: moment.at + moment.took,
         what: voice.action(&entry.action),
         reading: if figure { shown } else { String::new() },
         showed,

@@ -18,7 +18,7 @@ const HEIGHT: f64 = 34.0;
 /// Half the width of the hand that is dragged; the style sheet has the whole.
 const HAND: f64 = 10.0;
 /// Width of a letter of its labels, about.
-const LETTER: f64 = 6.4;
+pub const LETTER: f64 = 6.4;
 
 /// The job and the moment that is looked at.
 #[derive(Properties, PartialEq)]

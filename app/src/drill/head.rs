@@ -11,9 +11,8 @@ use super::here::HereButton;
 use super::hint::hint;
 use crate::glossary::Marked;
 use crate::route::Route;
-use crate::said::use_language;
 use crate::shell::{Act, Dialog, Top, use_dialog};
-use crate::store::World;
+use crate::store::{World, use_work};
 use crate::{text, units};
 
 /// The world.
@@ -28,7 +27,8 @@ pub struct Props {
 /// The header.
 #[component]
 pub fn Head(props: &Props) -> Html {
-    use_language();
+    // A finding stands on steps that are ticked for it, until it is written.
+    let ticked = !use_work().desk.ticks.is_empty();
     let session = &props.session;
     let hand_over = use_dialog();
     let hints = use_dialog();
@@ -59,6 +59,9 @@ pub fn Head(props: &Props) -> Html {
             </Dialog>
             <Dialog handle={hand_over.clone()} title={text::HAND_OVER}>
                 <p>{ text::HAND_OVER_ASKED }</p>
+                if ticked && session.me.findings.is_empty() {
+                    <p class="warn">{ text::UNWRITTEN }</p>
+                }
                 <div class="row" onclick={hand_over.closer()}>
                     <Act action={Action::HandOver} label={text::HAND_OVER} class="go" />
                     <button type="button">{ text::NOT_YET }</button>

@@ -10,7 +10,7 @@ use crate::exam::{ExamClock, ExamDoor};
 use crate::glossary::{Glossary, TermsProvider};
 use crate::instructor::Instructor;
 use crate::route::{Route, use_address};
-use crate::said::{use_language, use_speech};
+use crate::said::use_speech;
 use crate::show::Show;
 use crate::sources::Sources;
 use crate::store::{Rest, WorkProvider};
@@ -83,10 +83,13 @@ struct TitleProps {
 /// The window's title and the document's language.
 #[component]
 fn Title(props: &TitleProps) -> Html {
-    let language = use_language();
-    use_effect_with((props.route, language), |(route, language)| {
-        gloo::utils::document().set_title(&text::title(*route));
-        text::mark_document(*language);
+    let speech = use_speech();
+    use_effect_with((props.route, speech), |(route, speech)| {
+        // What a page is called comes with the rest of the book.
+        let here = speech.rest == Rest::Here;
+        let title = if here { text::title(*route) } else { text::NAME.to_owned() };
+        gloo::utils::document().set_title(&title);
+        text::mark_document(speech.language);
     });
     html! {}
 }

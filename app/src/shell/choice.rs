@@ -53,7 +53,8 @@ pub fn Choices(props: &Props) -> Html {
     html! {
         <label class="choice">
             <span>{ &props.label }</span>
-            <select {onchange} data-choice={&props.hook}>
+            // Once a hand has chosen from it, it no longer follows which of them is marked as selected.
+            <select {onchange} ~value={&*props.chosen} data-choice={&props.hook}>
                 if let Some(none) = &props.none {
                     <option value="" selected={props.chosen.is_empty()}>{ none }</option>
                 }

@@ -29,6 +29,7 @@ labels! {
     HINT_SHORT = "job-hint-short";
     HAND_OVER_SHORT = "job-hand-over-short";
     HAND_OVER_ASKED = "job-hand-over-asked";
+    UNWRITTEN = "here-unwritten";
     NOT_YET = "job-not-yet";
     CLOSE = "shell-close";
     WHOLE_DRAWING = "job-whole-drawing";

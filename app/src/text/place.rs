@@ -50,6 +50,10 @@ labels! {
     DIAGRAM_LIST = "diagram-list";
     POINT_EMPTY = "point-empty";
     POINT_LIFTED = "point-lifted";
+    POINT_LABELLED = "point-labelled";
+    POINT_CHARRED = "point-charred";
+    POINT_RED_LEAD = "point-red-lead";
+    POINT_BLACK_LEAD = "point-black-lead";
     PRESS_RESET = "do-press-reset";
     PRESS_RESETS = "do-press-resets";
     SEAT = "do-seat";

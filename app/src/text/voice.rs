@@ -1,8 +1,8 @@
 //! The way to the sentences of the crate `words`.
 
 use ::drill::{AttemptError, CodeError, OrderError};
-use bench::{Cover, Entry, Fitting, Helper, Licence, Observation, Question, Shown};
-use plant::fault::{Advice, FaultId, PartKind};
+use bench::{Cover, Entry, Fitting, Helper, Licence, Noticed, Question, Shown};
+use plant::fault::{FaultId, PartKind};
 use plant::household::{Account, Answer};
 use plant::{Circuit, End, Handle, Layout, Level, Tap, Wire};
 use words::{Fill, Voice};
@@ -46,8 +46,6 @@ names! {
     licence(Licence) = licence: "A licence.";
     fault(FaultId) = fault: "A fault as a finding names it.";
     part_kind(PartKind) = part_kind: "A part.";
-    advice(Advice) = advice: "Advice to the customer.";
-    observation(Observation) = observation: "Something to report.";
     helper(Helper) = helper: "Somebody to call.";
     question(Question) = question: "A question.";
 }
@@ -101,10 +99,27 @@ pub fn shown(entry: &Entry, units: Units, layout: Layout) -> String {
 /// What was noticed meanwhile, and what it hurt.
 pub fn aftermath(entry: &Entry, units: Units) -> String {
     say(units, |voice| {
-        let noticed = entry.outcome.noticed.iter().map(|one| voice.noticed(one));
-        let harms = entry.outcome.harms.iter().map(|one| voice.harm_and_caution(one));
-        noticed.chain(harms).collect::<Vec<_>>().join(" ")
+        let mut said = noticed(voice, &entry.outcome.noticed);
+        said.extend(entry.outcome.harms.iter().map(|one| voice.harm_and_caution(one)));
+        said.join(" ")
     })
+}
+
+/// What was noticed, each thing once with how often it was.
+pub fn noticed(voice: &Voice, all: &[Noticed]) -> Vec<String> {
+    let mut said: Vec<(String, u32)> = Vec::new();
+    for one in all.iter().map(|one| voice.noticed(one)) {
+        match said.iter_mut().find(|(before, _)| *before == one) {
+            Some((_, count)) => *count += 1,
+            None => said.push((one, 1)),
+        }
+    }
+    said.into_iter()
+        .map(|(one, count)| match count {
+            1 => one,
+            _ => voice.filled("noticed-again", &[("noticed", one.into()), ("count", count.into())]),
+        })
+        .collect()
 }
 
 /// Something perceived.
@@ -127,4 +142,19 @@ pub fn follow(mut before: String, next: String) -> String {
     }
     before.push_str(&next);
     before
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_noticed_again_is_said_once_with_its_count() {
+        let all = [Noticed::ReliefRuns, Noticed::Bang, Noticed::ReliefRuns];
+        let said = say(Units::Us, |voice| noticed(voice, &all));
+        let one = say(Units::Us, |voice| all.each_ref().map(|one| voice.noticed(one)));
+        assert_eq!(said.len(), 2);
+        assert!(said[0].contains(&one[0]) && said[0].contains('2'), "{said:?}");
+        assert_eq!(said[1], one[1]);
+    }
 }

@@ -3,6 +3,7 @@
 use bench::{Bucket, Display, Noticed, Outcome, Refusal, Shown};
 
 use bench::instrument::{Figures, clamp};
+use plant::{Level, Plate};
 
 use crate::Voice;
 use crate::book::Fill;
@@ -10,6 +11,11 @@ use crate::book::Fill;
 /// Figures with their unit, as a display has them.
 fn figures(shown: Option<Figures>) -> Option<String> {
     shown.map(|f| format!("{} {}", f.number, f.unit))
+}
+
+/// How many elements may heat at once; of one that is alone, none.
+fn at_once(plate: &Plate) -> u32 {
+    if plate.has(Level::Lower) { plate.layout.at_once().into() } else { 0 }
 }
 
 impl Voice {
@@ -52,6 +58,7 @@ impl Voice {
                     ("nominal", u.volume(plate.nominal).into()),
                     ("rating", self.element(plate.element, plate.length, plate.mount).into()),
                     ("working", u.pressure(plate.working_pressure).into()),
+                    ("at-once", at_once(plate).into()),
                 ],
             ),
             Shown::Diagram => self.text("shown-diagram"),
@@ -170,5 +177,24 @@ impl Voice {
             Noticed::LowBattery => self.text("noticed-low-battery"),
             Noticed::Flash { at } => say("noticed-flash", "at", self.point(*at).into()),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Units;
+    use plant::HeaterModel;
+
+    #[test]
+    fn a_plate_says_how_many_elements_there_are_and_heat_at_once() {
+        let voice = Voice::english(Units::Customary);
+        let said = |model: HeaterModel| voice.shown(&Shown::Plate { plate: model.plate() });
+        let one = said(HeaterModel::Small20);
+        assert!(one.contains(" one element 1500 W") && !one.contains("at once"), "{one}");
+        assert!(said(HeaterModel::Plain40).contains("both elements 4500 W"));
+        assert!(said(HeaterModel::Plain40).contains(", not both at once, "));
+        let both = said(HeaterModel::Both50);
+        assert!(both.contains(", both at once, ") && !both.contains("not both"), "{both}");
     }
 }

@@ -112,14 +112,17 @@ impl Units {
     /// A length of time in words short enough for a log.
     pub fn duration(self, s: Seconds) -> String {
         let s = s.get();
+        // A minute and an hour bear their own names, not sixty of the next.
+        let sixty = |count: f64| (59.5..=60.5).contains(&count);
         if s < 1.0 {
             format!("{s:.2} s")
-        } else if s < 90.0 {
+        } else if s < 90.0 && !sixty(s) {
             format!("{} s", whole(s))
-        } else if s < 5400.0 {
+        } else if s < 5400.0 && !sixty(s / 60.0) {
             format!("{} min", whole(s / 60.0))
         } else {
-            format!("{:.1} h", s / 3600.0)
+            let hours = format!("{:.1}", s / 3600.0);
+            format!("{} h", hours.trim_end_matches(".0"))
         }
     }
     /// A time of day from seconds since midnight.
@@ -164,6 +167,10 @@ mod tests {
         assert_eq!(u.size(Volume::gallons(50.0)), "50 gal");
         assert_eq!(Units::Si.size(Volume::gallons(50.0)), "189 L");
         assert_eq!(Units::Si.pressure(Pressure::psi(150.0)), "1034 kPa");
+        let lasts = |seconds| u.duration(Seconds(seconds));
+        assert_eq!([59.0, 60.0, 75.0, 90.0].map(lasts), ["59 s", "1 min", "75 s", "2 min"]);
+        assert_eq!([3540.0, 3600.0, 4500.0].map(lasts), ["59 min", "1 h", "75 min"]);
+        assert_eq!([5400.0, 7200.0, 86_400.0, 72_000.0].map(lasts), ["1.5 h", "2 h", "24 h", "20 h"]);
         assert_eq!(u.clock(Seconds(9.0 * 3600.0 + 24.0 * 60.0)), "09:24");
     }
 }

@@ -42,10 +42,10 @@ pub fn Tell(props: &Props) -> Html {
     let me = &props.session.me;
     let calling = use_dialog();
     let advise = Advice::ALL.iter().map(|&advice| {
-        html! { <li><Act action={Action::Advise { advice }} label={text::advice(advice)} class="plain" /></li> }
+        html! { <li><Act action={Action::Advise { advice }} label={voice.advice(advice)} class="plain" /></li> }
     });
     let report = REPORTS.map(|what| {
-        html! { <li><Act action={Action::Report { what }} label={text::observation(what)} class="plain" /></li> }
+        html! { <li><Act action={Action::Report { what }} label={voice.observation(what)} class="plain" /></li> }
     });
     let call = HELPERS.map(|whom| {
         html! { <Act action={Action::StopAndCall { whom }} label={text::capital(&text::helper(whom))} /> }

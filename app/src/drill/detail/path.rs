@@ -22,6 +22,8 @@ pub struct Drawn {
     pub d: String,
     /// Its ends here.
     pub ends: Vec<Bare>,
+    /// A place on it, about half way.
+    pub middle: At,
 }
 
 /// From the screw to the bare copper of a landed wire.
@@ -47,7 +49,9 @@ pub fn draw(place: Place, strand: &Strand, wiring: &Wiring) -> Option<Drawn> {
         way.push(stop);
         ends.push(bare);
     }
-    Some(Drawn { d: smooth(&way), ends })
+    // A rounded corner's curve ends half way to the next one.
+    let (a, b) = way.windows(2).nth((way.len() - 1) / 2).map_or((start, start), |pair| (pair[0], pair[1]));
+    Some(Drawn { d: smooth(&way), ends, middle: ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0) })
 }
 
 /// The screw an end is drawn at: where it is landed, else where it belongs.

@@ -1,21 +1,25 @@
 //! The points of a detail: screws and bare wire ends, each a button of its own.
 
+use std::rc::Rc;
+
 use plant::{Place, Point};
 use yew::prelude::*;
 
 use super::layout::{At, screws, wires};
 use super::path::draw;
 use super::wires::is_there;
+use crate::drill::known::Known;
 use crate::drill::sheet::hot::hot_keys;
-use crate::said::use_language;
-use crate::store::{Msg, World, use_steady, use_work};
+use crate::store::{Desk, Msg, World, use_steady, use_work};
 use crate::text;
 
-/// The world and the place.
+/// The world, what is known of it, and the place.
 #[derive(Properties, PartialEq)]
 pub struct Props {
     /// The world.
     pub session: World,
+    /// What was perceived.
+    pub known: Rc<Known>,
     /// Where.
     pub place: Place,
 }
@@ -23,9 +27,9 @@ pub struct Props {
 /// The points.
 #[component]
 pub fn Points(props: &Props) -> Html {
-    use_language();
-    let picked = use_work().desk.point;
-    let Props { session, place } = props;
+    let work = use_work();
+    let picked = work.desk.point;
+    let Props { session, known, place } = props;
     let layout = session.home.plant.wiring.layout;
     let ends = wires(*place, layout)
         .iter()
@@ -35,18 +39,34 @@ pub fn Points(props: &Props) -> Html {
         .map(|one| {
             let labelled = session.home.plant.wiring.joint(one.end).labelled;
             let point = Point::End(one.end);
+            let charred = known.charred.contains(&one.end);
+            let about = about(&work.desk, point, !one.landed, labelled, charred);
             let said = text::point(point, &session.home.plant.wiring);
-            html! { <Dot {point} picked={picked == Some(point)} {said} at={one.at} lifted={!one.landed} {labelled} /> }
+            html! { <Dot {point} picked={picked == Some(point)} {said} at={one.at} lifted={!one.landed} {labelled} {about} /> }
         });
     let screws = screws(*place, layout)
         .iter()
         .filter(|one| session.home.plant.wiring.has_screw(one.screw))
         .map(|one| {
             let point = Point::Screw(one.screw);
+            let about = about(&work.desk, point, false, false, false);
             let said = text::point(point, &session.home.plant.wiring);
-            html! { <Dot {point} picked={picked == Some(point)} {said} at={one.at} name={one.name} /> }
+            html! { <Dot {point} picked={picked == Some(point)} {said} at={one.at} name={one.name} {about} /> }
         });
     html! { <g>{ for screws }{ for ends }</g> }
+}
+
+/// What else is seen at a point, in words.
+fn about(desk: &Desk, point: Point, lifted: bool, labelled: bool, charred: bool) -> AttrValue {
+    let all = [
+        (lifted, text::POINT_LIFTED),
+        (labelled, text::POINT_LABELLED),
+        (charred, text::POINT_CHARRED),
+        (desk.red == Some(point), text::POINT_RED_LEAD),
+        (desk.black == Some(point), text::POINT_BLACK_LEAD),
+    ];
+    let said: Vec<String> = all.iter().filter(|one| one.0).map(|one| one.1.to_string()).collect();
+    said.join("; ").into()
 }
 
 /// One point.
@@ -62,6 +82,7 @@ struct DotProps {
     lifted: bool,
     #[prop_or_default]
     labelled: bool,
+    about: AttrValue,
 }
 
 #[component]
@@ -76,6 +97,7 @@ fn Dot(props: &DotProps) -> Html {
         Callback::from(move |_: MouseEvent| pick.emit(()))
     };
     let screw = matches!(point, Point::Screw(_));
+    let described = (!props.about.is_empty()).then(|| format!("about-{point}"));
     let (hit, radius, kind) = if screw { ("17", "11", "screw") } else { ("13", "5", "copper-end") };
     html! {
         <g
@@ -83,11 +105,15 @@ fn Dot(props: &DotProps) -> Html {
             role="button"
             tabindex="0"
             aria-label={&props.said}
+            aria-describedby={described.clone()}
             aria-pressed={picked.to_string()}
             data-point={point.to_string()}
             {onclick}
             onkeydown={hot_keys(pick)}
         >
+            if described.is_some() {
+                <desc id={described}>{ &props.about }</desc>
+            }
             <circle class={if screw { "hit wide-hit" } else { "hit" }} cx={x.to_string()} cy={y.to_string()} r={hit} />
             <circle class={kind} cx={x.to_string()} cy={y.to_string()} r={radius} />
             if props.labelled {

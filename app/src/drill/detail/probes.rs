@@ -1,12 +1,13 @@
 //! The meter's leads where they touch, and the hand where it was put last.
 
-use bench::{Action, Session, Shown, Touchable};
-use plant::{Place, Point};
+use bench::{Action, Clamped, Session, Shown, Touchable};
+use plant::{Place, Point, Wire};
 use yew::prelude::*;
 
 use super::layout::{At, spot, wires};
 use super::path::draw;
-use crate::store::{Lead, World, use_work};
+use super::wires::is_there;
+use crate::store::{Lead, Setting, World, use_work};
 
 /// The world and the place.
 #[derive(Properties, PartialEq)]
@@ -69,7 +70,16 @@ pub fn tip(lead: Lead, (x, y): At, (across, down): At, r: f64) -> Html {
     }
 }
 
-/// The leads and the hand.
+/// The jaws of the clamp around a wire.
+fn jaws(session: &Session, place: Place, wire: Wire) -> Option<Html> {
+    let wiring = &session.home.plant.wiring;
+    let strand =
+        wires(place, wiring.layout).iter().find(|one| one.wire == wire && is_there(wire, session))?;
+    let (x, y) = draw(place, strand, wiring)?.middle;
+    Some(html! { <path class="ink" d={format!("M{} {}a14 14 0 1 0 10 0", x - 5.0, y - 13.0)} /> })
+}
+
+/// The leads, the clamp and the hand.
 #[component]
 pub fn Probes(props: &Props) -> Html {
     let desk = &use_work().desk;
@@ -79,10 +89,16 @@ pub fn Probes(props: &Props) -> Html {
         let down = if y > LOW { -52.0 } else { 52.0 };
         Some(tip(lead, (x, y), (across, down), 16.0))
     };
+    let around = match desk.clamped.filter(|_| desk.setting == Setting::Clamp) {
+        Some(Clamped::Wire { wire }) => [Some(wire), None],
+        Some(Clamped::Pair { first, second }) => [Some(first), Some(second)],
+        _ => [None, None],
+    };
     html! {
         <g aria-hidden="true" class="leads">
             { lead(Lead::Red, desk.red) }
             { lead(Lead::Black, desk.black) }
+            { for around.into_iter().flatten().filter_map(|wire| jaws(&props.session, props.place, wire)) }
             { hand(&props.session, props.place) }
         </g>
     }

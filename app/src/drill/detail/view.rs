@@ -55,7 +55,7 @@ pub fn Detail(props: &Props) -> Html {
                 <Wires session={session.clone()} known={known.clone()} place={*place} />
             }
             if open && drawn == LAYERS {
-                <Points session={session.clone()} place={*place} />
+                <Points session={session.clone()} known={known.clone()} place={*place} />
                 <Probes place={*place} session={session.clone()} />
             }
             { covers(session, *place) }

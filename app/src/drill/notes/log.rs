@@ -20,7 +20,7 @@ pub struct Props {
     pub session: World,
 }
 
-/// The log, the newest step in view.
+/// The log, the newest step in view when it is written and when the log is turned to.
 #[component]
 pub fn Log(props: &Props) -> Html {
     let work = use_work();
@@ -28,7 +28,7 @@ pub fn Log(props: &Props) -> Html {
     let log = &props.session.log;
     {
         let list = list.clone();
-        use_effect_with(log.len(), move |_| {
+        use_effect_with((log.len(), work.desk.tab), move |_| {
             // In a turn of its own: it asks for the layout of what was just drawn, and the frame is left to paint it.
             let turn = Timeout::new(0, move || {
                 if let Some(list) = list.cast::<web_sys::Element>() {

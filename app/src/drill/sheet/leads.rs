@@ -1,7 +1,7 @@
 //! The meter's leads on the whole drawing: at which place each touches.
 
 use bench::Session;
-use plant::{Level, Place, Point};
+use plant::{Level, Place, Point, Screw};
 use yew::prelude::*;
 
 use super::frame::Frame;
@@ -15,8 +15,16 @@ pub struct Props {
     pub session: World,
 }
 
-/// Where a lead's tip lies at a place, and how far its cable is seen.
-fn lies(session: &Session, lead: Lead, place: Place) -> Option<((f64, f64), (f64, f64))> {
+/// The place at which a point is touched: bare metal of the tank in an open compartment, that of the other lead first.
+fn touched(session: &Session, point: Point, other: Option<Point>) -> Place {
+    let (upper, lower) = (Place::UpperCompartment, Place::LowerCompartment);
+    let near = other.map(Point::place).filter(|place| *place == lower).unwrap_or(upper);
+    let open = [near, upper, lower].into_iter().find(|place| bare(session, *place));
+    open.filter(|_| point == Screw::Shell.into()).unwrap_or_else(|| point.place())
+}
+
+/// Where a lead's tip lies on a point at a place, and how far its cable is seen.
+fn lies(session: &Session, lead: Lead, point: Point, place: Place) -> Option<((f64, f64), (f64, f64))> {
     let frame = Frame::of(&session.home.plant.plate);
     let red = lead == Lead::Red;
     // Inside the heater a cable leaves to its own side; at the wall both leave towards the heater.
@@ -29,6 +37,8 @@ fn lies(session: &Session, lead: Lead, place: Place) -> Option<((f64, f64), (f64
         Place::JunctionBox => Some(inside(13.0, frame.top - 12.0)),
         Place::UpperCompartment => Some(inside(27.0, frame.cover_top(Level::Upper) + 14.0)),
         Place::LowerCompartment => Some(inside(27.0, frame.cover_top(Level::Lower) + 14.0)),
+        Place::HeaterTop if point == Screw::Pipe.into() => Some(((216.0, frame.top - 50.0), (-30.0, down))),
+        Place::HeaterTop => Some(inside(40.0, frame.top + 12.0)),
         _ => None,
     }
 }
@@ -38,10 +48,10 @@ fn lies(session: &Session, lead: Lead, place: Place) -> Option<((f64, f64), (f64
 pub fn Leads(props: &Props) -> Html {
     let desk = &use_work().desk;
     let session = &props.session;
-    let one = |lead: Lead, at: Option<Point>| {
-        let place = at?.place();
-        let (at, to) = lies(session, lead, place).filter(|_| bare(session, place))?;
+    let one = |lead: Lead, at: Option<Point>, other: Option<Point>| {
+        let place = touched(session, at?, other);
+        let (at, to) = lies(session, lead, at?, place).filter(|_| bare(session, place))?;
         Some(tip(lead, at, to, 6.0))
     };
-    html! { <g aria-hidden="true" class="leads far">{ one(Lead::Red, desk.red) }{ one(Lead::Black, desk.black) }</g> }
+    html! { <g aria-hidden="true" class="leads far">{ one(Lead::Red, desk.red, desk.black) }{ one(Lead::Black, desk.black, desk.red) }</g> }
 }
