@@ -10,15 +10,23 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, 
 use fluent_syntax::{parser, serializer};
 
 /// Beginnings of the names of messages that no drill needs before its first act.
-const LATER: [&str; 14] = [
+const LATER: [&str; 22] = [
+    "advice-",
     "atlas-",
     "belief-",
+    "climate-",
     "curve-",
     "debrief-",
+    "family-",
+    "fault-",
     "glossary-",
     "guide-",
+    "hint-",
+    "household-",
     "instructor-",
+    "observation-",
     "path-",
+    "pocket-",
     "remedy-",
     "rule-",
     "show-",

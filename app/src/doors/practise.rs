@@ -6,7 +6,9 @@ use words::Voice;
 use yew::prelude::*;
 
 use crate::compose::{Field, FormHandle, HouseFields, Radios, TrapFields, use_order_form};
-use crate::said::use_voice;
+use crate::said::{use_speech, use_voice};
+use crate::shell::coming;
+use crate::store::Rest;
 
 /// What follows.
 #[derive(Properties, PartialEq)]
@@ -19,6 +21,7 @@ pub struct Props {
 #[component]
 pub fn Practise(props: &Props) -> Html {
     let voice = use_voice();
+    let rest = use_speech().rest;
     let form = use_order_form(Mode::Coached);
     let problem = use_state(String::new);
     let onclick = {
@@ -35,8 +38,13 @@ pub fn Practise(props: &Props) -> Html {
             { modes(&voice, &form) }
             <details class="choose">
                 <summary>{ voice.text("page-choose") }</summary>
-                <HouseFields form={form.clone()} />
-                <TrapFields form={form.clone()} />
+                // What is chosen from is told in the rest of the book.
+                if rest == Rest::Here {
+                    <HouseFields form={form.clone()} />
+                    <TrapFields form={form.clone()} />
+                } else {
+                    { coming(rest == Rest::Failed) }
+                }
             </details>
             if !problem.is_empty() {
                 <p class="warn" role="alert">{ &*problem }</p>

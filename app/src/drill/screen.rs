@@ -21,7 +21,7 @@ use super::sound::Sounds;
 use super::tabs::Tabs;
 use crate::route::Route;
 use crate::shell::{Footer, Live, Top, Unread, use_frames, use_later};
-use crate::store::{Tab, use_work};
+use crate::store::{Rest, Tab, use_work};
 use crate::text;
 
 /// Frames in which it comes.
@@ -92,9 +92,10 @@ pub fn Drill(props: &Props) -> Html {
                         <Meter session={session.clone()} />
                         if there > 3 {
                             <Kit session={beside.clone()} />
-                            <PocketCard />
                         }
-                        if there >= PARTS {
+                        // Their words are in the rest of the book.
+                        if there >= PARTS && work.rest != Rest::Coming {
+                            <PocketCard />
                             <Suspects session={beside.clone()} />
                             <FindingForm session={beside} />
                         }

@@ -147,7 +147,7 @@ pub struct Technician {
     /// Points read at 0 V since, each with the step that did it.
     pub read_dead: BTreeMap<Point, u32>,
     /// The same against a ground that was not proved yet, with that ground: they count once it is.
-    pub read_to: BTreeMap<Point, (Screw, u32)>,
+    pub read_to: Vec<(Point, Screw, u32)>,
     /// When leg to leg was last read at 0 V, all sources locked, as a step number.
     pub legs_dead: [Option<u32>; 2],
     /// Grounds proved good: a live leg read 120 V to them, or they had continuity to the panel's ground.
@@ -214,7 +214,7 @@ impl Technician {
             },
             meter_proved: None,
             read_dead: BTreeMap::new(),
-            read_to: BTreeMap::new(),
+            read_to: Vec::new(),
             legs_dead: [None; 2],
             grounds: BTreeSet::new(),
             proved_dead: None,

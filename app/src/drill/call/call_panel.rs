@@ -10,8 +10,8 @@ use super::questions::Questions;
 use super::said::Said;
 use super::tell::Tell;
 use crate::drill::known::Known;
-use crate::said::use_language;
-use crate::store::World;
+use crate::said::use_speech;
+use crate::store::{Rest, World};
 use crate::text;
 
 /// The world and what is known of it.
@@ -26,13 +26,16 @@ pub struct Props {
 /// The column.
 #[component]
 pub fn Call(props: &Props) -> Html {
-    use_language();
+    // What there is to tell is in the rest of the book.
+    let telling = use_speech().rest != Rest::Coming;
     html! {
         <section class="call" id="customer" tabindex="-1" aria-label={text::place(Place::Customer)}>
             <Said session={props.session.clone()} />
             <Questions session={props.session.clone()} />
             <PlateCard known={props.known.clone()} />
-            <Tell session={props.session.clone()} />
+            if telling {
+                <Tell session={props.session.clone()} />
+            }
         </section>
     }
 }

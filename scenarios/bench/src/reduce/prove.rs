@@ -103,7 +103,11 @@ pub(super) fn missing(session: &Session, point: Point) -> Unproved {
             Unproved::Legs
         }
         () if !against(&|name| me.read_dead.contains_key(name)) => {
-            if against(&|name| me.read_to.contains_key(name)) { Unproved::Ground } else { Unproved::Screw }
+            if against(&|name| me.read_to.iter().any(|read| read.0 == *name)) {
+                Unproved::Ground
+            } else {
+                Unproved::Screw
+            }
         }
         () if !complete(session) => {
             if me.read_to.is_empty() {
@@ -149,15 +153,11 @@ fn prove_ground(turn: &mut Turn, screw: Screw) {
         return;
     }
     turn.facts.push(Fact::GroundProved { on: screw });
-    let against = std::mem::take(&mut me.read_to);
-    for (point, (ground, step)) in against {
-        if ground == screw {
-            me.read_dead.entry(point).or_insert(step);
-            turn.facts.push(Fact::TestedDead { point });
-        } else {
-            me.read_to.insert(point, (ground, step));
-        }
+    for &(point, _, step) in me.read_to.iter().filter(|read| read.1 == screw) {
+        me.read_dead.insert(point, step);
+        turn.facts.push(Fact::TestedDead { point });
     }
+    me.read_to.retain(|read| read.1 != screw);
     let last = me.read_dead.values().copied().max();
     if last < me.meter_proved && last.is_some() {
         completed(turn);
@@ -215,7 +215,7 @@ fn dead_read(turn: &mut Turn, [a, b]: [Point; 2]) {
         _ => return,
     };
     if !me.grounds.contains(&ground) {
-        turn.s.me.read_to.insert(point, (ground, step));
+        turn.s.me.read_to.push((point, ground, step));
         return;
     }
     turn.s.me.read_dead.insert(point, step);

@@ -36,10 +36,10 @@ fn judge_fact(fact: &Fact, step: u32, ledger: &mut Ledger<'_>) {
         Fact::WorkedUnproved { at, live: true, protected: true, .. } => {
             ledger.charge(RuleId::WorkedLive, step, Detail::Point { point: at });
         }
+        Fact::WorkedUnproved { live: false, missing, .. } | Fact::OhmsUnproved { live: false, missing }
+            if is_told_again(missing, ledger) => {}
         Fact::WorkedUnproved { at, live: false, missing, .. } => {
-            if !is_told_again(missing, ledger) {
-                ledger.charge(RuleId::WorkedUnproved, step, Detail::Unproved { point: Some(at), missing });
-            }
+            ledger.charge(RuleId::WorkedUnproved, step, Detail::Unproved { point: Some(at), missing });
         }
         // Leads on live metal with bare hands or eyes: until proved dead, everything is live.
         Fact::MeasuredLive { protected: false } => {
@@ -47,9 +47,7 @@ fn judge_fact(fact: &Fact, step: u32, ledger: &mut Ledger<'_>) {
         }
         Fact::OhmsUnproved { live: true, .. } => ledger.charge(RuleId::OhmsLive, step, Detail::Plain),
         Fact::OhmsUnproved { live: false, missing } => {
-            if !is_told_again(missing, ledger) {
-                ledger.charge(RuleId::OhmsUnproved, step, Detail::Unproved { point: None, missing });
-            }
+            ledger.charge(RuleId::OhmsUnproved, step, Detail::Unproved { point: None, missing });
         }
         Fact::EnergisedOpen => ledger.charge(RuleId::EnergisedOpen, step, Detail::Plain),
         Fact::Miswired { end, .. } => ledger.charge(RuleId::Miswired, step, Detail::At { end }),
