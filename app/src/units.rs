@@ -65,6 +65,6 @@ mod tests {
     #[test]
     fn the_clock_names_the_day_from_the_second_one_on() {
         let said = [23.99, 24.0, 50.25].map(|hours| clock(Seconds::hours(hours)));
-        assert_eq!(said, ["23:59", "day 2, 00:00", "day 3, 02:15"]);
+        assert_eq!(said, ["23:59", "day 2 00:00", "day 3 02:15"]);
     }
 }
