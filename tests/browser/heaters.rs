@@ -140,6 +140,8 @@ fn every_heater_is_drawn_as_it_is() {
                     }
                     browser.press_at(hand, &format!("{spot} .hit"));
                     browser.reach(hand, &format!("[data-at={}]", place.name()));
+                    // Its points come a frame after its parts.
+                    browser.wait_until("!document.querySelector('.detail.filling')");
                     let screws = plant::Screw::ALL.iter().filter(|one| one.place() == place);
                     for screw in screws {
                         let drawn = count(&browser, &format!(".detail [data-point='{screw}']"));
