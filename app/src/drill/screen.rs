@@ -20,12 +20,9 @@ use super::sheet::Sheet;
 use super::sound::Sounds;
 use super::tabs::Tabs;
 use crate::route::Route;
-use crate::shell::{Footer, Live, Top, Unread, use_frames, use_later};
+use crate::shell::{Footer, Live, Top, Unread, use_later};
 use crate::store::{Rest, Tab, use_work};
 use crate::text;
-
-/// Frames in which it comes.
-const PARTS: usize = 5;
 
 /// How the page stands to the drill.
 #[derive(Properties, PartialEq)]
@@ -44,8 +41,6 @@ pub fn Drill(props: &Props) -> Html {
     });
     let (later, known_later) = use_later((work.session().cloned(), known.clone()));
     use_kept_focus([work.session(), later.as_ref()].map(|session| session.map_or(0, |one| one.log.len())));
-    // Part after part: all of it in one frame is a long one.
-    let there = use_frames(if work.running.is_some() { PARTS } else { 0 });
     let Some(running) = &work.running else { return html! { <NoJob /> } };
     let session = running.session.clone();
     // What stands beside the bench follows a turn later.
@@ -69,32 +64,24 @@ pub fn Drill(props: &Props) -> Html {
             <main id="main" class="columns" tabindex="-1">
                 <h1 class="unseen">{ text::THE_JOB }</h1>
                 <section class="left" aria-label={text::LEFT}>
-                    if there > 0 && !props.parting {
+                    if !props.parting {
                         <Call session={beside.clone()} known={known_later} />
-                        if there >= PARTS {
-                            <Log session={beside.clone()} />
-                        }
+                        <Log session={beside.clone()} />
                     }
                 </section>
                 <section class="bench" aria-label={text::BENCH}>
                     <div class="drawing" id="whole-drawing" tabindex="-1">
-                        if there > 1 {
-                            <Sheet session={session.clone()} known={known.clone()} />
-                            <Places />
-                        }
+                        <Sheet session={session.clone()} known={known.clone()} />
+                        <Places />
                     </div>
-                    if there > 2 {
-                        <PlacePanel session={session.clone()} known={known.clone()} />
-                    }
+                    <PlacePanel session={session.clone()} known={known.clone()} />
                 </section>
                 <section class="right" aria-label={text::RIGHT}>
-                    if there > 2 && !props.parting {
+                    if !props.parting {
                         <Meter session={session.clone()} />
-                        if there > 3 {
-                            <Kit session={beside.clone()} />
-                        }
+                        <Kit session={beside.clone()} />
                         // Their words are in the rest of the book.
-                        if there >= PARTS && work.rest != Rest::Coming {
+                        if work.rest != Rest::Coming {
                             <PocketCard />
                             <Suspects session={beside.clone()} />
                             <FindingForm session={beside} />
@@ -105,9 +92,7 @@ pub fn Drill(props: &Props) -> Html {
             <div class="foot">
                 <Live />
                 <Sounds />
-                if there >= PARTS {
-                    <Rehearsal {session} />
-                }
+                <Rehearsal {session} />
                 <Footer>
                     if !running.head.drill.starts_with('{') {
                         <span class="code">{ text::drill_code(&running.head.drill) }</span>
