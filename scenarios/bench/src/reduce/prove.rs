@@ -86,15 +86,12 @@ pub(super) fn forget(me: &mut Technician) {
 pub(super) fn is_proved(session: &Session, point: Point) -> bool {
     let me = &session.me;
     let Some(again) = me.meter_proved.filter(|_| me.proved_dead.is_some()) else { return false };
-    let names = [Some(senses::metal(&session.home.plant, point)), home(point), Some(point)];
-    names.into_iter().flatten().any(|name| me.read_dead.get(&name).is_some_and(|step| *step < again))
+    names(session, point).any(|name| me.read_dead.get(&name).is_some_and(|step| *step < again))
 }
 
 /// What was missing first where a point is not proved dead.
 pub(super) fn missing(session: &Session, point: Point) -> Unproved {
     let (me, plant) = (&session.me, &session.home.plant);
-    let names = [Some(senses::metal(plant, point)), home(point), Some(point)];
-    let against = |read: &dyn Fn(&Point) -> bool| names.into_iter().flatten().any(|name| read(&name));
     match () {
         () if !locked_out(plant) => Unproved::Lock,
         () if !me.household_told => Unproved::Household,
@@ -102,8 +99,8 @@ pub(super) fn missing(session: &Session, point: Point) -> Unproved {
         () if circuits(plant).any(|(circuit, _)| !matches!(me.legs_dead.get(circuit), Some(Some(_)))) => {
             Unproved::Legs
         }
-        () if !against(&|name| me.read_dead.contains_key(name)) => {
-            if against(&|name| me.read_to.iter().any(|read| read.0 == *name)) {
+        () if !names(session, point).any(|name| me.read_dead.contains_key(&name)) => {
+            if names(session, point).any(|name| me.read_to.iter().any(|read| read.0 == name)) {
                 Unproved::Ground
             } else {
                 Unproved::Screw
@@ -118,6 +115,11 @@ pub(super) fn missing(session: &Session, point: Point) -> Unproved {
         }
         () => Unproved::MeterAgain,
     }
+}
+
+/// The points by which a point may have been read: its metal, the screw it was on, itself.
+fn names(session: &Session, point: Point) -> impl Iterator<Item = Point> {
+    [Some(senses::metal(&session.home.plant, point)), home(point), Some(point)].into_iter().flatten()
 }
 
 /// A lifted wire end was read while it was on its screw.
@@ -214,7 +216,10 @@ fn dead_read(turn: &mut Turn, [a, b]: [Point; 2]) {
         (Some(ground), None) => (b, ground),
         _ => return,
     };
-    if !me.grounds.contains(&ground) {
+    let proved = me.grounds.contains(&ground);
+    // The last reading of a point counts.
+    turn.s.me.read_to.retain(|read| read.0 != point);
+    if !proved {
         turn.s.me.read_to.push((point, ground, step));
         return;
     }
