@@ -37,15 +37,10 @@ pub fn size(volume: Volume, units: Units) -> String {
     units.words().size(volume)
 }
 
-/// The day of a time, 1 that of the visit, to the minute that the clock shows.
-pub fn day(time: Seconds) -> u32 {
-    (time.to_minutes() + 1e-6) as u32 / 1440 + 1
-}
-
 /// A time of day on the wall clock, 24 hours; with the day from the second one on.
 pub fn clock(time: Seconds) -> String {
     let bare = words::Units::Si.clock(time);
-    match day(time) {
+    match words::Units::Si.day(time) {
         1 => bare,
         day => crate::text::filled("clock-day", &[("day", day.into()), ("time", bare.into())]),
     }

@@ -106,13 +106,13 @@ pub fn Drawing(props: &Props) -> Html {
 
 fn time_axis(axis: &Axis, y: f64) -> Html {
     // The day of the tick before, and where its words end.
-    let mut before = (units::day(axis.starts_at), 0.0);
+    let mut before = (Si.day(axis.starts_at), 0.0);
     axis.ticks()
         .into_iter()
         .map(|(x, time)| {
             // The first and the last would run out of the sheet when centred.
             let x = x.clamp(axis.left + 2.0, axis.right - 14.0);
-            let day = units::day(time);
+            let day = Si.day(time);
             let half = |said: &String| said.chars().count() as f64 * LETTER / 2.0;
             let named = units::clock(time);
             let fits = day > before.0 && x - half(&named) > before.1;

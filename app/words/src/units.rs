@@ -127,9 +127,18 @@ impl Units {
     }
     /// A time of day from seconds since midnight.
     pub fn clock(self, s: Seconds) -> String {
-        let minutes = (s.get() / 60.0 + 1e-6).floor().rem_euclid(1440.0) as u32;
+        let minutes = clock_minutes(s).rem_euclid(1440.0) as u32;
         format!("{:02}:{:02}", minutes / 60, minutes % 60)
     }
+    /// The day of a time, 1 that of its midnight, to the minute that the clock shows.
+    pub fn day(self, s: Seconds) -> u32 {
+        (clock_minutes(s) / 1440.0) as u32 + 1
+    }
+}
+
+/// Minutes since midnight that a clock shows.
+fn clock_minutes(s: Seconds) -> f64 {
+    (s.get() / 60.0 + 1e-6).floor()
 }
 
 /// Rounded, never "-0".
