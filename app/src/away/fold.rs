@@ -1,8 +1,9 @@
 //! Acts folded on the page, in turns so short that it answers between them.
 
+use std::ops::ControlFlow::{Break, Continue};
 use std::vec::IntoIter;
 
-use bench::{Action, Session, reduce};
+use bench::{Action, Session};
 use drill::Drill;
 use yew::Callback;
 
@@ -39,9 +40,8 @@ impl Fold {
         }
         let Some(action) = self.left.next() else { return false };
         match Ongoing::begin(&self.session, &action) {
-            Some(Ok(ongoing)) => self.ongoing = Some(ongoing),
-            Some(Err(session)) => self.session = session,
-            None => self.session = reduce(&self.session, &action).0,
+            Continue(ongoing) => self.ongoing = Some(ongoing),
+            Break(session) => self.session = session,
         }
         true
     }

@@ -1,7 +1,9 @@
 //! A few acts tried in a copy of the world and thrown away, while the learner reads the complaint: a browser compiles
 //! code when it first runs, and on an old laptop the first act would wait for it.
 
-use bench::{Action, Cover, MeterFunction, Session, Writing, reduce};
+use std::ops::ControlFlow;
+
+use bench::{Action, Cover, MeterFunction, Session, Writing};
 use plant::household::Question;
 use plant::{Place, Screw};
 use yew::prelude::*;
@@ -24,7 +26,7 @@ pub struct Props {
     pub session: World,
 }
 
-/// Tries the acts, an act a turn. It draws nothing and changes nothing.
+/// Tries the acts, in turns. It draws nothing and changes nothing.
 #[component]
 pub fn Rehearsal(props: &Props) -> Html {
     let units = use_units();
@@ -67,12 +69,8 @@ fn acts() -> Vec<(Place, Action)> {
 
 /// The world after an act, everything worked out that the page would show of it.
 fn tried(session: &Session, at: Place, act: &Action, units: Units) -> Session {
-    let next = match Ongoing::begin(session, act) {
-        // As much of a wait as is waited at once; the rest has turns of its own.
-        Some(Ok(_)) => return session.clone(),
-        Some(Err(next)) => next,
-        None => reduce(session, act).0,
-    };
+    // As much of a wait as is waited at once; the rest has turns of its own.
+    let ControlFlow::Break(next) = Ongoing::begin(session, act) else { return session.clone() };
     if let Some(entry) = next.log.last() {
         let _ = text::fit(text::act(entry, units), next.home.plant.wiring.layout);
         let _ = (text::shown(entry, units, next.home.plant.wiring.layout), text::aftermath(entry, units));

@@ -1,6 +1,8 @@
 //! What helps a learner along: the guide at each of its stages, "what can I do here", the pocket card, every dialog, a
 //! wait under way, and the notices across the drill.
 
+use std::ops::ControlFlow;
+
 use bench::{Action, Mode, Session};
 use plant::{HeaterModel, Location, Place};
 use yew::prelude::*;
@@ -93,7 +95,7 @@ fn Waiting() -> Html {
     let session = call(house(HeaterModel::Plain40, None, Location::Basement), "[]");
     let Some(session) = session else { return html! {} };
     let starts = session.job.starts_at;
-    let Some(Ok(ongoing)) = Ongoing::begin(&session, &Action::Wait { minutes: 240.0 }) else {
+    let ControlFlow::Continue(ongoing) = Ongoing::begin(&session, &Action::Wait { minutes: 240.0 }) else {
         return html! {};
     };
     for _ in 0..6 {

@@ -2,9 +2,10 @@
 
 use std::cell::RefCell;
 use std::fmt;
+use std::ops::ControlFlow::{self, Break, Continue};
 use std::rc::Rc;
 
-use bench::{Action, Session, Waiting};
+use bench::{Action, Session, Waiting, reduce};
 
 /// Pieces that pass at once: an hour by the clock.
 const AT_ONCE: usize = 6;
@@ -14,11 +15,13 @@ const AT_ONCE: usize = 6;
 pub struct Ongoing(Rc<RefCell<Option<Waiting>>>);
 
 impl Ongoing {
-    /// Begins a wait. One that is short is over at once.
-    pub fn begin(session: &Session, action: &Action) -> Option<Result<Self, Session>> {
-        let mut waiting = Waiting::begin(session, action)?;
+    /// Begins an act: a long wait goes on, anything else is over at once.
+    pub fn begin(session: &Session, action: &Action) -> ControlFlow<Session, Self> {
+        let Some(mut waiting) = Waiting::begin(session, action) else {
+            return Break(reduce(session, action).0);
+        };
         let more = (0..AT_ONCE).all(|_| waiting.go_on());
-        Some(if more { Ok(Self(Rc::new(RefCell::new(Some(waiting))))) } else { Err(waiting.end().0) })
+        if more { Continue(Self(Rc::new(RefCell::new(Some(waiting))))) } else { Break(waiting.end().0) }
     }
 
     /// Waits on while there is time for it. What came of it once it is over.

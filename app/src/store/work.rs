@@ -1,9 +1,10 @@
 //! The job under way and how it changes. The world's own door is `bench::reduce`; here it is only wired up.
 
+use std::ops::ControlFlow::{Break, Continue};
 use std::rc::Rc;
 
 use ::drill::Drill;
-use bench::{Action, Entry, Outcome, Session, Shown, reduce};
+use bench::{Action, Entry, Outcome, Session, Shown};
 use words::Language;
 use yew::Reducible;
 
@@ -134,14 +135,12 @@ impl Work {
         }
         let Some(running) = &mut self.running else { return };
         running.session = match Ongoing::begin(&running.session, &action) {
-            Some(Ok(ongoing)) => {
+            Continue(ongoing) => {
                 self.ongoing = Some(ongoing);
                 return;
             }
-            Some(Err(session)) => session,
-            None => reduce(&running.session, &action).0,
-        }
-        .into();
+            Break(session) => session.into(),
+        };
         match action {
             Action::Finding { .. } => self.desk.ticks.clear(),
             Action::Meter { .. } => self.desk.fresh = true,
