@@ -10,7 +10,7 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, 
 use fluent_syntax::{parser, serializer};
 
 /// Beginnings of the names of messages that no drill needs before its first act.
-const LATER: [&str; 22] = [
+const LATER: [&str; 38] = [
     "advice-",
     "atlas-",
     "belief-",
@@ -25,6 +25,20 @@ const LATER: [&str; 22] = [
     "household-",
     "instructor-",
     "observation-",
+    "page-as-text",
+    "page-attempt-text",
+    "page-chance",
+    "page-choose-",
+    "page-copied",
+    "page-copy",
+    "page-exam-",
+    "page-expect-",
+    "page-fault",
+    "page-hand-in",
+    "page-opening",
+    "page-save-",
+    "page-second-",
+    "page-selected",
     "path-",
     "pocket-",
     "remedy-",
@@ -32,7 +46,9 @@ const LATER: [&str; 22] = [
     "show-",
     "sources-",
     "trace-",
+    "trap-",
     "window-",
+    "wish-",
 ];
 
 fn main() {

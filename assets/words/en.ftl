@@ -722,6 +722,12 @@ probe-drain = water from the drain
 ## What was shown
 
 shown-pressure = { $now } now, { $highest } the highest since the hand was set
+shown-nobody-drew = Nobody drew hot water.
+shown-quiet = Nothing happened that you could notice.
+shown-no-cut-out = { $hours ->
+    [0] Nothing to wait for: no control calls for heat.
+   *[other] No click in { $hours } hours.
+}
 shown-charge = { $air } of air
 shown-charge-water = Water comes out of the air valve.
 shown-plate = { $nominal }, { $at-once ->
@@ -1392,12 +1398,12 @@ page-door-instructor = Instructor
 page-door-instructor-about = Hand drills out as a code, a link or a sheet; read attempts in, replayed and verified.
 page-door-instructor-open = To the instructor’s desk
 page-choose = Choose the heater, the household, the fault
-page-choose-mode = How
+page-mode = How
 page-choose-heater = Heater
 page-choose-household = Household
 page-choose-climate = Town
 page-choose-location = Where it stands
-page-choose-licence = Licence of the learner
+page-licence = Licence of the learner
 page-choose-fault = Fault
 page-choose-level = How hard to tell
 page-choose-family = Family of faults
@@ -1533,6 +1539,11 @@ debrief-customer = What the customer gets
 debrief-learner = Learner
 debrief-code = Drill
 debrief-report = Service report
+debrief-call = Service call
+debrief-call-at = { $call }, { $street }, { $town }; all invented
+debrief-hours = Time on the job
+debrief-hours-from = { $from } to { $until }
+debrief-plate = { $size }, { $supply }, { $elements }
 debrief-headline = Service call { $call } · { $street } · { $fault } · { $ending }
 debrief-right-call = Make it safe, stop, and call { $whom }: the rest is beyond this licence. { $remedy }
 debrief-afterwards = Days later they call again: { $symptom }.
@@ -1923,7 +1934,7 @@ rule-lifted-alone = A heater was carried by one alone.
 rule-lifted-alone-why = It weighs twice what one person should lift, and water left in it shifts.
 rule-lifted-alone-right = Ask for a second pair of hands before the pipes come off.
 rule-hot-discharge = Water at { $detail } ran with nothing to keep people clear.
-rule-hot-discharge-why = At that heat it burns in seconds.
+rule-hot-discharge-why = Skin burns in it within two minutes, and in water a little hotter within seconds.
 rule-hot-discharge-right = Tell the household, hose to a safe place, thermometer first.
 rule-left-hot = Left with the dials at { $detail }.
 rule-left-hot-why = A child or an old person cannot pull away in time.

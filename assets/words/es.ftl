@@ -722,6 +722,12 @@ probe-drain = agua del drenaje
 ## Lo que se vio
 
 shown-pressure = { $now } ahora, { $highest } la máxima desde que se bajó la aguja
+shown-nobody-drew = Nadie sacó agua caliente.
+shown-quiet = No pasó nada que se notara.
+shown-no-cut-out = { $hours ->
+    [0] Nada que esperar: ningún control pide calor.
+   *[other] Ningún clic en { $hours } horas.
+}
 shown-charge = { $air } de aire
 shown-charge-water = Sale agua por la válvula de aire.
 shown-plate = { $nominal }, { $at-once ->
@@ -1392,12 +1398,12 @@ page-door-instructor = Instructor
 page-door-instructor-about = Repartir prácticas como código, enlace u hoja; leer intentos, repetidos y verificados.
 page-door-instructor-open = Al escritorio del instructor
 page-choose = Elegir calentador, casa y falla
-page-choose-mode = Modo
+page-mode = Modo
 page-choose-heater = Calentador
 page-choose-household = Gente de la casa
 page-choose-climate = Pueblo
 page-choose-location = Dónde está
-page-choose-licence = Licencia del aprendiz
+page-licence = Licencia del aprendiz
 page-choose-fault = Falla
 page-choose-level = Qué tan difícil
 page-choose-family = Familia de fallas
@@ -1533,6 +1539,11 @@ debrief-customer = Lo que recibe el cliente
 debrief-learner = Aprendiz
 debrief-code = Práctica
 debrief-report = Informe de servicio
+debrief-call = Visita de servicio
+debrief-call-at = { $call }, { $street }, { $town }; todo inventado
+debrief-hours = Horas de trabajo
+debrief-hours-from = de { $from } a { $until }
+debrief-plate = { $size }, { $supply }, { $elements }
 debrief-headline = Visita de servicio { $call } · { $street } · { $fault } · { $ending }
 debrief-right-call = Dejarlo seguro, parar y llamar a { $whom }: el resto está más allá de esta licencia. { $remedy }
 debrief-afterwards = Días después llaman otra vez: { $symptom }.
@@ -1923,7 +1934,7 @@ rule-lifted-alone = Una sola persona cargó un calentador.
 rule-lifted-alone-why = Pesa el doble de lo que una persona debe levantar, y el agua que queda se mueve.
 rule-lifted-alone-right = Pedir otro par de manos antes de soltar los tubos.
 rule-hot-discharge = Corrió agua a { $detail } sin nada que apartara a la gente.
-rule-hot-discharge-why = A ese calor quema en segundos.
+rule-hot-discharge-why = Quema la piel en menos de dos minutos, y un poco más caliente en segundos.
 rule-hot-discharge-right = Avisar a la casa, manguera a un lugar seguro, primero el termómetro.
 rule-left-hot = Se dejó con los diales a { $detail }.
 rule-left-hot-why = Un niño o un anciano no se aparta a tiempo.

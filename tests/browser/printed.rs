@@ -91,6 +91,12 @@ fn printed(language: Language, name: &str, call: &Call) {
         assert!(said.contains(&even(&text)), "{name}: {what}, {text:?}, is not in\n{said}");
     };
     has("the heading", voice.text("debrief-report"));
+    let title = call.drill.title;
+    has("the call", title.call.to_string());
+    has("the house", format!("{} {}", title.house, title.street_name()));
+    let plate = session.home.plant.plate;
+    has("the plate's storage", Units::Customary.size(plate.nominal));
+    has("the plate's volts", format!("{:.0} V", plate.element.volts.get()));
     has("the learner", call.attempt.learner.clone());
     has("the complaint", voice.complaint(&session.job.account));
     has("the fault", voice.fault(call.drill.fault.id));

@@ -117,7 +117,7 @@ fn licences(voice: &Voice, form: &FormHandle) -> Html {
     };
     html! {
         <Choices
-            label={voice.text("page-choose-licence")}
+            label={voice.text("page-licence")}
             {choices}
             chosen={format!("{:?}", form.licence)}
             {onchange}

@@ -39,7 +39,18 @@ pub struct Props {
 pub fn Markers(props: &Props) -> Html {
     let voice = use_voice();
     let shown = |step: &&Step| step.number == props.step || (step.marked && !props.narrow);
-    let steps: Vec<&Step> = props.sheet.steps.iter().filter(shown).collect();
+    let mut steps: Vec<&Step> = props.sheet.steps.iter().filter(shown).collect();
+    let room = ((props.axis.right - props.axis.left) / APART).floor() as usize;
+    if steps.len() > room {
+        // The list has them all; here those stay that cost most.
+        let weight = |step: &&Step| {
+            let lost: f64 = props.sheet.lines_of(step.number).map(|line| line.points).sum();
+            (step.number != props.step, !step.grave, (lost * 10.0) as i32)
+        };
+        quantity::sort::sort_by_key(&mut steps, weight);
+        steps.truncate(room);
+        quantity::sort::sort_by_key(&mut steps, |step| step.number);
+    }
     let at: Vec<f64> = steps.iter().map(|step| props.axis.x(step.at)).collect();
     let places = spread(&at, props.axis.left, props.axis.right, APART);
     let all = steps.iter().zip(at).zip(places).map(|((step, at), place)| marker(props, step, at, place));

@@ -184,11 +184,20 @@ fn verdict(voice: &Voice, computed: &drill::Debrief, session: &Session, attempt:
     let fault = voice.fault(computed.fault.id);
     let ending = ending_words(voice, session.ended);
     let title = computed.title;
+    let street = format!("{} {}", title.house, title.street_name());
+    let call = voice.filled(
+        "debrief-call-at",
+        &[
+            ("call", title.call.into()),
+            ("street", street.clone().into()),
+            ("town", voice.climate(title.town).into()),
+        ],
+    );
     let headline = voice.filled(
         "debrief-headline",
         &[
             ("call", title.call.into()),
-            ("street", format!("{} {}", title.house, title.street_name()).into()),
+            ("street", street.into()),
             ("fault", fault.into()),
             ("ending", words::letters::small(&ending).into()),
         ],
@@ -199,6 +208,7 @@ fn verdict(voice: &Voice, computed: &drill::Debrief, session: &Session, attempt:
         remedy += &voice.fault_remedy(second.id);
     }
     Verdict {
+        call,
         headline,
         remedy,
         finding: written(voice, &attempt.actions),

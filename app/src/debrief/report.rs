@@ -2,15 +2,16 @@
 
 use std::rc::Rc;
 
+use quantity::Seconds;
 use words::Voice;
 use yew::prelude::*;
 
 use super::accounts::points;
 use super::drawing::clock;
-use super::sheet::{Account, Sheet, Step};
+use super::sheet::{Account, Line, Sheet, Step};
 use crate::compose::name_drill;
 use crate::said::use_voice;
-use crate::text::{CAUTION, act_caution};
+use crate::text::{self, CAUTION, act_caution};
 
 /// The job.
 #[derive(Properties, PartialEq)]
@@ -38,10 +39,20 @@ pub fn Report(props: &Props) -> Html {
         }
     }
     let code = name_drill(&sheet.attempt.order);
+    let hours = [("from", clock(sheet, Seconds(0.0)).into()), ("until", clock(sheet, sheet.length()).into())];
+    let plate = sheet.session.job.home.plant.plate;
+    let heater = [
+        ("size", sheet.speech.units.words().size(plate.nominal).into()),
+        ("supply", text::supply(&plate).into()),
+        ("elements", text::elements(&plate).into()),
+    ];
     html! {
         <article class="report" aria-hidden="true">
             <h1>{ voice.text("debrief-report") }</h1>
             <table>
+                { row("debrief-call", verdict.call.clone()) }
+                { row("debrief-hours", voice.filled("debrief-hours-from", &hours)) }
+                { row("job-plate", voice.filled("debrief-plate", &heater)) }
                 { row("debrief-learner", sheet.attempt.learner.clone()) }
                 if !code.starts_with('{') { { row("debrief-code", code) } }
                 { row("job-customer-says", voice.complaint(&sheet.session.job.account)) }
@@ -55,7 +66,7 @@ pub fn Report(props: &Props) -> Html {
                 { row("debrief-customer", verdict.customer.join(" ")) }
             </table>
             <h2>{ voice.text("debrief-accounts") }</h2>
-            { for sheet.accounts.iter().map(|one| account(&voice, one)) }
+            { for sheet.accounts.iter().map(|one| account(&voice, sheet, one)) }
             <h2>{ voice.text("debrief-steps") }</h2>
             <table>{ for sheet.steps.iter().map(|step| act(sheet, step)) }</table>
             <p>{ cautions }</p>
@@ -63,8 +74,10 @@ pub fn Report(props: &Props) -> Html {
     }
 }
 
-fn account(voice: &Voice, one: &Account) -> Html {
+fn account(voice: &Voice, sheet: &Sheet, one: &Account) -> Html {
     let lost = one.lines.iter().filter(|line| line.weighs());
+    let when =
+        |line: &Line| sheet.step(line.step).map(|step| clock(sheet, step.at) + " ").unwrap_or_default();
     html! {
         <>
             <h3>
@@ -72,7 +85,7 @@ fn account(voice: &Voice, one: &Account) -> Html {
                 { voice.filled("debrief-of", &[("of", points(one.of).into())]) }
             </h3>
             <ul>
-                { for lost.map(|line| html! { <li>{ points(line.points) }{ " " }{ &line.text }{ " " }{ &line.right }</li> }) }
+                { for lost.map(|line| html! { <li>{ points(line.points) }{ " " }{ when(line) }{ &line.text }{ " " }{ &line.right }</li> }) }
             </ul>
         </>
     }

@@ -81,6 +81,8 @@ pub struct Step {
 /// How it came out, in words.
 #[derive(Clone, PartialEq, Debug, Default)]
 pub struct Verdict {
+    /// The number of the service call and the house.
+    pub call: String,
     /// One line: what was wrong, and how the job ended.
     pub headline: String,
     /// What was wrong.
@@ -222,7 +224,7 @@ pub fn steps(voice: &Voice, entries: &[Rc<Entry>], moments: &[Moment]) -> Vec<St
 
 fn step(voice: &Voice, entry: &Entry, moment: &Moment) -> Step {
     let outcome = &entry.outcome;
-    let shown = voice.shown(&outcome.shown);
+    let shown = voice.showed(&entry.action, outcome);
     let figure = is_figure(&outcome.shown);
     let mut showed: Vec<String> = if figure || shown.is_empty() { Vec::new() } else { vec![shown.clone()] };
     showed.extend(crate::text::noticed(voice, &outcome.noticed));

@@ -70,7 +70,7 @@ fn modes(voice: &Voice, form: &FormHandle) -> Html {
     };
     html! {
         <Radios
-            legend={voice.text("page-choose-mode")}
+            legend={voice.text("page-mode")}
             name="mode"
             choices={choices.to_vec()}
             chosen={name(form.mode)}

@@ -80,7 +80,7 @@ fn terms(voice: &Voice, order: &Order) -> Html {
         <>
             <p>{ voice.text(about) }</p>
             <dl class="terms">
-                <dt>{ voice.text("page-choose-licence") }</dt>
+                <dt>{ voice.text("page-licence") }</dt>
                 <dd>{ voice.licence(order.licence) }</dd>
                 if let Some(minutes) = order.limit_minutes {
                     <dt>{ voice.text("page-term-limit") }</dt>

@@ -3,7 +3,9 @@
 use drill::Order;
 use yew::prelude::*;
 
-use crate::said::use_voice;
+use crate::said::{use_speech, use_voice};
+use crate::shell::coming;
+use crate::store::Rest;
 
 /// The exam.
 #[derive(Properties, PartialEq)]
@@ -16,6 +18,11 @@ pub struct Props {
 #[component]
 pub fn Expect(props: &Props) -> Html {
     let voice = use_voice();
+    let rest = use_speech().rest;
+    // They are told in the rest of the book.
+    if rest != Rest::Here {
+        return coming(rest == Rest::Failed);
+    }
     let order = &props.order;
     let mut lines = vec![
         voice.text("page-expect-one-call"),

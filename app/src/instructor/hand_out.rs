@@ -59,6 +59,6 @@ fn modes(voice: &Voice, form: &FormHandle) -> Html {
         })
     };
     html! {
-        <Radios legend={voice.text("page-choose-mode")} name="mode" choices={choices.to_vec()} {chosen} {onchange} />
+        <Radios legend={voice.text("page-mode")} name="mode" choices={choices.to_vec()} {chosen} {onchange} />
     }
 }

@@ -92,7 +92,7 @@ pub fn shown(entry: &Entry, units: Units, layout: Layout) -> String {
         Shown::Dials { upper, .. } if single => {
             voice.filled("shown-dial", &[("dial", voice.units().temperature(*upper).into())])
         }
-        shown => super::fit(voice.shown(shown), layout),
+        _ => super::fit(voice.showed(&entry.action, &entry.outcome), layout),
     })
 }
 

@@ -1,6 +1,6 @@
 //! What an act showed, noticed or was refused for.
 
-use bench::{Bucket, Display, Noticed, Outcome, Refusal, Shown};
+use bench::{Action, Bucket, Display, Noticed, Outcome, Refusal, Shown};
 
 use bench::instrument::{Figures, clamp};
 use plant::{Level, Plate};
@@ -19,13 +19,19 @@ fn at_once(plate: &Plate) -> u32 {
 }
 
 impl Voice {
-    /// Everything an act brought, in one or more sentences: what it showed, what was noticed, what it hurt.
-    pub fn outcome(&self, outcome: &Outcome) -> String {
-        let mut parts = vec![self.shown(&outcome.shown)];
-        parts.extend(outcome.noticed.iter().map(|n| self.noticed(n)));
-        parts.extend(outcome.harms.iter().map(|h| self.harm_and_caution(h)));
-        parts.retain(|p| !p.is_empty());
-        parts.join(" ")
+    /// What an act showed; of a wait in which nothing happened, that nothing did.
+    pub fn showed(&self, action: &Action, outcome: &Outcome) -> String {
+        let said = self.shown(&outcome.shown);
+        let quiet = said.is_empty() && outcome.noticed.is_empty();
+        match action {
+            Action::LetThemUse { .. } if said.is_empty() => self.text("shown-nobody-drew"),
+            Action::Wait { .. } if quiet => self.text("shown-quiet"),
+            Action::WaitForCutOut if quiet => {
+                let hours = outcome.took.to_hours().ceil();
+                self.filled("shown-no-cut-out", &[("hours", hours.into())])
+            }
+            _ => said,
+        }
     }
 
     /// What it showed. Empty when the drawing alone shows it.

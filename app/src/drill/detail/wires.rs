@@ -56,6 +56,10 @@ pub fn Wires(props: &Props) -> Html {
             <g key={strand.wire.name()}>
                 <path d={drawn.d.clone()} class="wire edge" />
                 <path d={drawn.d.clone()} class={classes!("wire", colour(strand, wiring))} />
+                // A white that is no neutral bears the mark of it (NEC 200.7(C)(1)).
+                if strand.wire == Wire::CableB {
+                    <path d={drawn.d.clone()} class="wire marked" pathLength="100" />
+                }
                 { for charred }
             </g>
         })

@@ -48,7 +48,8 @@ pub fn Log(props: &Props) -> Html {
                 key={step}
                 {step}
                 entry={entry.clone()}
-                clock={units::clock(starts + entry.at)}
+                // Written down when it is done, as the clock then shows.
+                clock={units::clock(starts + entry.at + entry.outcome.took)}
                 ticked={work.desk.ticks.contains(&step)}
                 units={work.desk.units}
                 {layout}

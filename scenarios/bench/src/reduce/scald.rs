@@ -9,10 +9,9 @@ use crate::person::{Degree, Exposure, Harm, Source, Who};
 use crate::shown::Fact;
 
 quantity::constants! {
-    /// Water above this can burn people who do not expect it.
-    const HOT: Constant<Temperature> = Constant::of("water that can burn who does not expect it", Temperature::fahrenheit(120.0), Tag::Published("time and temperature table of an owner's manual (Shriners): 120 °F takes over five minutes"));
-    /// Above this, water at a tap counts as hot discharge; the half degree keeps a heater set to 120 °F out.
-    const MARGIN: Constant = Constant::new("above it counts as hot discharge", 0.5, "K", Tag::Model("keeps a heater set to 120 °F out"));
+    /// Water above this can burn people who do not expect it. A heater set to 120 °F stacks a few degrees more at its top,
+    /// and is no hazard for that.
+    const HOT: Constant<Temperature> = Constant::of("water that can burn who does not expect it", Temperature::fahrenheit(125.0), Tag::Published("time and temperature table of an owner's manual (Shriners): 125 °F takes one and a half to two minutes, 120 °F over five"));
     /// How long somebody who expects nothing leaves a hand in it. Model: a second to notice, one to withdraw.
     const UNWARNED: Constant<Seconds> = Constant::of("how long who expects nothing leaves a hand in it", Seconds(2.0), Tag::Model("a second to notice, one to withdraw"));
     /// What ran before the technician rang is nobody's neglect until there was time to warn.
@@ -44,7 +43,7 @@ pub(super) fn watch(turn: &mut Turn) {
     // A valve that lifts by itself steams over nobody where people were told to keep away.
     let unwarned = relief && (valve.lever || !turn.s.me.household_told);
     steam(turn, runs.is_some() || unwarned, outlet);
-    let hot = hottest.filter(|t| t.get() > HOT.get().get() + MARGIN.get() && !turn.s.me.household_told);
+    let hot = hottest.filter(|t| *t > HOT.get() && !turn.s.me.household_told);
     if let Some(temperature) = hot
         && !turn.s.me.hot_discharge
     {

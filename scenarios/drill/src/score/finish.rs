@@ -1,6 +1,6 @@
 //! Finish: refilled, purged, energised in order, measured, set, covered, leak-checked, told.
 
-use bench::{Action, Clamped, Ending, Fact};
+use bench::{Action, Clamped, Ending, Fact, Session};
 use plant::{Circuit, Handle, Level, Place};
 
 use super::{Case, Detail, Ledger, hurt, steps};
@@ -102,34 +102,52 @@ fn state(case: &Case<'_>, ledger: &mut Ledger<'_>) {
         (low.min(t.dial.to_fahrenheit()), high.max(t.dial.to_fahrenheit()))
     });
     if high - low > DIAL_SLACK_F || high > 120.0 + DIAL_SLACK_F {
-        ledger.charge(RuleId::DialsLeft, None, Detail::Plain);
+        let by = |act: &Action| matches!(act, Action::Dial { .. });
+        ledger.charge(RuleId::DialsLeft, steps::left_by(session, by), Detail::Plain);
     }
-    if !session.access.off.is_empty() {
-        ledger.charge(RuleId::CoversOff, None, Detail::Plain);
+    let off = &session.access.off;
+    if !off.is_empty() {
+        let by = |act: &Action| matches!(act, Action::Cover { which, off: true } if off.contains(which));
+        ledger.charge(RuleId::CoversOff, steps::left_by(session, by), Detail::Plain);
     }
     let broken = |b: &plant::Breaker| b.handle != Handle::On;
     if plant.panel.feeding(Circuit::Heater).is_some_and(broken)
         || plant.in_line.is_some_and(|b| b.open_amiss())
     {
-        ledger.charge(RuleId::PowerLeftOff, None, Detail::Plain);
+        ledger.charge(RuleId::PowerLeftOff, steps::left_by(session, cuts), Detail::Plain);
     }
     if plant.panel.breakers.iter().any(|b| b.locked) || plant.in_line.is_some_and(|one| one.locked) {
-        ledger.charge(RuleId::LockLeftOn, None, Detail::Plain);
+        let by = |act: &Action| matches!(act, Action::Lock { on: true, .. } | Action::BoxLock { on: true });
+        ledger.charge(RuleId::LockLeftOn, steps::left_by(session, by), Detail::Plain);
     }
-    if left_open(case) {
-        ledger.charge(RuleId::LeftOpen, None, Detail::Plain);
+    if left_open(session, None) {
+        let by = |act: &Action| left_open(session, Some(act));
+        ledger.charge(RuleId::LeftOpen, steps::left_by(session, by), Detail::Plain);
     }
 }
 
-fn left_open(case: &Case<'_>) -> bool {
-    let p = &case.session.home.plant.plumbing;
-    let tap_open = p.taps.iter().any(|t| *t > 0.0);
-    tap_open
-        || p.cold_valve < 0.99
-        || p.drain_valve > 0.0
-        || p.hose
-        || p.relief.lever
-        || case.session.me.gauge
+/// Takes the power away from the heater.
+fn cuts(act: &Action) -> bool {
+    matches!(
+        act,
+        Action::Breaker { on: false, .. }
+            | Action::MoveBreaker { .. }
+            | Action::BoxHandle { closed: false }
+            | Action::PullFuse { out: true, .. }
+    )
+}
+
+/// Whether a valve, a tap, the hose or the gauge is not as it should be left; of an act, whether that is its doing.
+fn left_open(session: &Session, by: Option<&Action>) -> bool {
+    let p = &session.home.plant.plumbing;
+    let did = |what: fn(&Action) -> bool| by.is_none_or(what);
+    (p.taps.iter().any(|t| *t > 0.0)
+        && did(|act| matches!(act, Action::Tap { opening, .. } if *opening > 0.0)))
+        || (p.cold_valve < 0.99 && did(|act| matches!(act, Action::ColdValve { .. })))
+        || (p.drain_valve > 0.0 && did(|act| matches!(act, Action::Drain { opening } if *opening > 0.0)))
+        || (p.hose && did(|act| matches!(act, Action::Hose { on: true })))
+        || (p.relief.lever && did(|act| matches!(act, Action::ReliefLever { up: true })))
+        || (session.me.gauge && did(|act| matches!(act, Action::Gauge { on: true })))
 }
 
 /// Stopped and called: the house left safe, the customer told.

@@ -135,10 +135,17 @@ fn joints(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     let now = &case.session.home.plant.wiring;
     for end in End::all() {
         let (was, is) = (before.joint(end), now.joint(end));
+        let by = |act: &Action| match act {
+            Action::Lift { end: at } | Action::Land { end: at, .. } | Action::Remake { end: at, .. } => {
+                *at == end
+            }
+            _ => false,
+        };
+        let step = || steps::left_by(case.session, by);
         if is.on.is_none() && was.on.is_some() {
-            ledger.charge(RuleId::WiresOff, None, Detail::At { end });
+            ledger.charge(RuleId::WiresOff, step(), Detail::At { end });
         } else if was.torqued && !is.torqued {
-            ledger.charge(RuleId::Untorqued, None, Detail::At { end });
+            ledger.charge(RuleId::Untorqued, step(), Detail::At { end });
         }
     }
 }

@@ -34,3 +34,8 @@ pub(super) fn after(session: &Session, step: u32, what: impl Fn(&Action) -> bool
 pub(super) fn has(entry: &Entry, what: impl Fn(&Fact) -> bool) -> bool {
     entry.outcome.facts.iter().any(what)
 }
+
+/// The last act of a kind that took effect: what it did still stands.
+pub(super) fn left_by(session: &Session, what: impl Fn(&Action) -> bool) -> Option<u32> {
+    last(session, |entry| what(&entry.action))
+}
