@@ -1,5 +1,6 @@
 //! The rules that hold the source tree together.
 
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -160,4 +161,60 @@ fn generated_and_private_things_stay_out_of_the_tree() {
         );
     }
     assert!(Path::new(&tree::root()).join("LICENSE-MIT").is_file());
+}
+
+/// Components that are no part of a screen: what holds the page together, plays sounds, computes ahead. The drill's page,
+/// which is a screenful, each part of which is shown. And a line that is a `Busy` as long as a drill is dealt.
+const UNSEEN: [&str; 9] =
+    ["App", "Drill", "Rehearsal", "Sounds", "TakingLine", "TermsProvider", "Title", "Worded", "WorkProvider"];
+/// Pages that the gallery shows without a job: what they hold with one has to be shown by itself.
+const EMPTY: [&str; 2] = ["Debrief", "Show"];
+
+/// Every component that a file has, and every one that it shows.
+fn components(text: &str) -> (Vec<&str>, BTreeSet<&str>) {
+    let name = |rest: &'_ str| rest.find(|c: char| !c.is_alphanumeric()).unwrap_or(rest.len());
+    let has = text.split("#[component]").skip(1).filter_map(|rest| {
+        let rest = rest.split_once("fn ")?.1;
+        Some(&rest[..name(rest)])
+    });
+    // What follows a name is a type's: `Rc<Drill>`.
+    let tags = text.match_indices('<').filter(|(at, _)| !text[..*at].ends_with(char::is_alphanumeric));
+    let shows = tags.map(|(at, _)| &text[at + 1..]).map(|rest| &rest[..name(rest)]);
+    (has.collect(), shows.filter(|one| one.starts_with(|c: char| c.is_uppercase())).collect())
+}
+
+/// The gallery shows every component of the page, by itself or within another one. File by file: what a file shows counts
+/// for every component in it.
+#[test]
+fn every_component_is_in_the_gallery() {
+    let pages = tree::root().join("app/src");
+    let files: Vec<(PathBuf, String)> =
+        rust_files().into_iter().filter(|(path, _)| path.starts_with(&pages)).collect();
+    let read: Vec<_> = files
+        .iter()
+        .map(|(path, text)| {
+            let (has, shows) = components(production(text));
+            (path.starts_with(pages.join("gallery")), has, shows)
+        })
+        .collect();
+    let mut shown: BTreeSet<&str> =
+        read.iter().filter(|one| one.0).flat_map(|(.., shows)| shows.iter().copied()).collect();
+    loop {
+        let reached = |has: &[&str]| has.iter().any(|one| shown.contains(one) && !EMPTY.contains(one));
+        let more: BTreeSet<&str> = read
+            .iter()
+            .filter(|(_, has, _)| reached(has))
+            .flat_map(|(.., shows)| shows.iter().copied())
+            .filter(|one| !shown.contains(one))
+            .collect();
+        if more.is_empty() {
+            break;
+        }
+        shown.extend(more);
+    }
+    let all: BTreeSet<&str> =
+        read.iter().filter(|one| !one.0).flat_map(|(_, has, _)| has.iter().copied()).collect();
+    assert!(all.len() > 100, "only {} components found", all.len());
+    let missing: Vec<&str> = all.iter().copied().filter(|one| !shown.contains(one)).collect();
+    assert_eq!(missing, UNSEEN, "not in the gallery, or in it although it is listed as unseen");
 }

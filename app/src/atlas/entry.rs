@@ -7,6 +7,7 @@ use diagnosis::course::Sign;
 use gloo::timers::callback::Timeout;
 use plant::HeaterModel;
 use plant::fault::FaultId;
+use words::Voice;
 use yew::prelude::*;
 
 use super::rows::{course, differences, twins};
@@ -27,15 +28,17 @@ pub struct Props {
 
 /// How far the houses are walked.
 #[derive(Clone, PartialEq, Default)]
-struct Progress {
-    page: Option<Rc<Page>>,
-    heater: Option<HeaterModel>,
+pub struct Progress {
+    /// What has come of it.
+    pub page: Option<Rc<Page>>,
+    /// The heater of the house.
+    pub heater: Option<HeaterModel>,
     /// Stages walked so far.
-    stages: usize,
+    pub stages: usize,
     /// What tells the stages apart, once all are walked.
-    signs: Option<Rc<Vec<Sign>>>,
+    pub signs: Option<Rc<Vec<Sign>>>,
     /// Others walked so far, once asked for.
-    others: Option<usize>,
+    pub others: Option<usize>,
 }
 
 /// The fault.
@@ -58,10 +61,16 @@ pub fn Entry(props: &Props) -> Html {
             move || drop(timer)
         });
     }
-    let ask = |others: Option<usize>| {
+    let onask = {
         let progress = progress.clone();
-        Callback::from(move |_: MouseEvent| progress.set(Progress { others, ..(*progress).clone() }))
+        Callback::from(move |others| progress.set(Progress { others, ..(*progress).clone() }))
     };
+    told(&voice, fault, &progress, &onask)
+}
+
+/// The fault as far as its houses are walked; told how many others shall count as walked: none at all, or to begin.
+pub fn told(voice: &Voice, fault: FaultId, progress: &Progress, onask: &Callback<Option<usize>>) -> Html {
+    let ask = |others: Option<usize>| onask.reform(move |_: MouseEvent| others);
     let total = FaultId::ALL.len();
     html! {
         <>
@@ -80,9 +89,9 @@ pub fn Entry(props: &Props) -> Html {
                 if let Some(heater) = progress.heater {
                     <p class="note">{ voice.filled("atlas-house", &[("heater", voice.heater(heater).into())]) }</p>
                 }
-                { differences(&voice, page) }
+                { differences(voice, page) }
                 if let Some(signs) = &progress.signs {
-                    { course(&voice, signs) }
+                    { course(voice, signs) }
                 }
                 <h2>{ voice.text("atlas-alike") }</h2>
                 if let Some(done) = progress.others {
@@ -95,7 +104,7 @@ pub fn Entry(props: &Props) -> Html {
                         </p>
                         <button type="button" class="quiet" onclick={ask(None)}>{ voice.text("atlas-stop") }</button>
                     } else {
-                        { twins(&voice, page) }
+                        { twins(voice, page) }
                     }
                 } else {
                     <p>{ voice.text("atlas-alike-about") }</p>

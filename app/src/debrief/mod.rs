@@ -23,7 +23,7 @@ pub mod steps;
 pub mod strip;
 mod svg;
 mod symbols;
-mod tabs;
+pub mod tabs;
 pub mod verdict;
 mod view;
 mod water;

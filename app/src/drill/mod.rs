@@ -10,6 +10,7 @@ pub mod hint;
 pub mod kit;
 pub mod known;
 pub mod meter;
+pub mod no_job;
 pub mod notes;
 pub mod over;
 pub mod place;
@@ -17,7 +18,7 @@ mod rehearsal;
 mod screen;
 pub mod sheet;
 mod sound;
-mod sticker;
-mod tabs;
+pub mod sticker;
+pub mod tabs;
 
 pub use screen::Drill;

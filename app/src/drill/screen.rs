@@ -12,6 +12,7 @@ use super::head::Head;
 use super::kit::Kit;
 use super::known::Known;
 use super::meter::Meter;
+use super::no_job::NoJob;
 use super::notes::{FindingForm, Log, PocketCard, Suspects};
 use super::over::Over;
 use super::place::{PlacePanel, Places};
@@ -19,8 +20,7 @@ use super::rehearsal::Rehearsal;
 use super::sheet::Sheet;
 use super::sound::Sounds;
 use super::tabs::Tabs;
-use crate::route::Route;
-use crate::shell::{Footer, Live, Top, Unread, use_later};
+use crate::shell::{Footer, Live, use_later};
 use crate::store::{Rest, Tab, use_work};
 use crate::text;
 
@@ -133,28 +133,5 @@ fn to_top(moved: bool, at_place: bool) {
     if let Some(element) = target.and_then(|one| one.dyn_into::<web_sys::HtmlElement>().ok()) {
         // Fails only for an element that is not in the page.
         let _ = element.focus();
-    }
-}
-
-#[component]
-fn NoJob() -> Html {
-    let work = use_work();
-    html! {
-        <div class="page">
-            <Top />
-            <main class="doors" id="main">
-                if work.opening {
-                    <p class="lead" role="status">{ text::OPENING }</p>
-                } else {
-                    <h1>{ text::NO_JOB }</h1>
-                }
-                if let Some(why) = &work.unopened {
-                    <p class="warn" role="alert">{ text::unopened(why) }</p>
-                }
-                <Unread />
-                <a class="button" href={Route::Doors.href()}>{ text::TO_DOORS }</a>
-            </main>
-            <Footer />
-        </div>
     }
 }

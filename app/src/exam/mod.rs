@@ -1,9 +1,9 @@
 //! The exam's door, its clock, and what opens its debrief.
 
-mod clock;
+pub mod clock;
 mod door;
 mod expect;
-mod locked;
+pub mod locked;
 
 pub use clock::ExamClock;
 pub use door::ExamDoor;

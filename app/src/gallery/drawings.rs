@@ -5,9 +5,10 @@ use yew::prelude::*;
 
 use crate::store::World;
 
-use super::stand::{Stand, call, frame, house, known};
+use super::stand::{Opened, Stand, call, frame, house, known};
 use crate::drill::detail::{Detail, has_detail};
 use crate::drill::sheet::Sheet;
+use crate::drill::sticker::Sticker;
 
 /// Everything that a heater has taken off, what can be read read.
 pub const OPENED: &str = r#"[{"do":"tell-household"},{"do":"gloves","on":true},{"do":"eye-protection","on":true},
@@ -87,6 +88,25 @@ pub fn found() -> Html {
             { sheet("drained on the floor".into(), call(plain(), puddle)) }
         </>
     }
+}
+
+/// The factory's diagram inside the cover, of every way that a heater is wired.
+pub fn stickers() -> Html {
+    let mut ways = Vec::new();
+    for plate in HeaterModel::ALL.iter().map(|model| model.plate()) {
+        let way = (plate.layout, plate.supply().hot_neutral());
+        if !ways.contains(&way) {
+            ways.push(way);
+        }
+    }
+    let one = |(layout, hot_neutral)| {
+        let second = if hot_neutral { "N" } else { "L2" };
+        frame(
+            format!("{layout}, L1 and {second}"),
+            html! { <Opened><Sticker {layout} {hot_neutral} /></Opened> },
+        )
+    };
+    ways.into_iter().map(one).collect()
 }
 
 /// Every place with a detail, covered and bare.

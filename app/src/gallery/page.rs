@@ -4,14 +4,34 @@ use yew::prelude::*;
 
 use super::circuits::Circuits;
 use super::tanks::{Jobs, Tanks};
-use super::{drawings, entries, helps, judged, panels, states};
+use super::{desks, drawings, entries, helps, judged, lookups, panels, states, whole};
 use crate::said::use_language;
 use crate::shell::Top;
 
 /// The groups by name.
-const GROUPS: [&str; 15] = [
-    "sheets", "found", "states", "details", "places", "panels", "small", "guide", "dialogs", "doors",
-    "ladders", "tanks", "plots", "debrief", "show",
+const GROUPS: [&str; 22] = [
+    "sheets",
+    "found",
+    "states",
+    "exchange",
+    "details",
+    "stickers",
+    "places",
+    "panels",
+    "small",
+    "guide",
+    "dialogs",
+    "doors",
+    "ladders",
+    "tanks",
+    "plots",
+    "debrief",
+    "show",
+    "exam",
+    "instructor",
+    "atlas",
+    "lookups",
+    "pages",
 ];
 
 /// The group that the address asks for, if it asks for the gallery at all; empty for the list.
@@ -40,6 +60,13 @@ pub fn Gallery(props: &Props) -> Html {
         "panels" => panels::panels(),
         "small" => html! { <panels::Small /> },
         "states" => states::states(),
+        "exchange" => states::exchange(),
+        "stickers" => drawings::stickers(),
+        "pages" => whole::pages(),
+        "exam" => desks::exam(),
+        "instructor" => desks::instructor(),
+        "atlas" => html! { <lookups::Faults /> },
+        "lookups" => html! { <lookups::Lookups /> },
         "guide" => helps::guide(),
         "dialogs" => helps::dialogs(),
         "doors" => entries::doors(),

@@ -1,17 +1,17 @@
 //! The parts of the screens: panels of a drill at each place, the small things that every page is made of.
 
 use bench::MeterFunction;
-use plant::{HeaterModel, Location, Place, Screw};
+use plant::{BoxKind, HeaterModel, Location, Place, Screw};
 use yew::prelude::*;
 
 use super::drawings::OPENED;
 use super::helps::outcomes;
-use super::stand::{Stand, call, frame, house, known};
+use super::stand::{Stand, call, frame, house, known, wide};
 use crate::drill::call::Call;
 use crate::drill::kit::Kit;
 use crate::drill::meter::Meter;
 use crate::drill::notes::{FindingForm, Log, Suspects};
-use crate::drill::place::PlacePanel;
+use crate::drill::place::{PlacePanel, Places};
 use crate::said::use_voice;
 use crate::shell::{Choice, Choices, Live};
 use crate::store::{Desk, Setting};
@@ -20,8 +20,28 @@ use crate::text;
 /// Readings after everything was opened: a figure, over range, nothing.
 const READ: &str = r#"[{"do":"meter","function":"ohms","red":"UEa","black":"UEb"}]"#;
 
-/// Every place of a heater with thermostats and of one with a board, everything open.
+/// Every place of a heater with thermostats and of one with a board, everything open; the row of places, of which some
+/// are not in every house.
 pub fn places() -> Html {
+    html! { <>{ rows() }{ each_place() }</> }
+}
+
+/// The row of places in a plain house, at one of them, and in one with everything.
+fn rows() -> Html {
+    let one = |caption: &str, model: HeaterModel, in_line: Option<BoxKind>, at: Option<Place>| {
+        let session = call(house(model, in_line, Location::Basement), "[]")?;
+        let desk = Desk { at, ..Desk::default() };
+        Some(wide(caption.to_owned(), html! { <Stand {session} {desk}><Places /></Stand> }))
+    };
+    let all = [
+        one("places", HeaterModel::Small20, None, None),
+        one("places, at one", HeaterModel::Plain40, None, Some(Place::Drain)),
+        one("places, with a box", HeaterModel::Both50, Some(BoxKind::UtilityRelay), None),
+    ];
+    all.into_iter().flatten().collect()
+}
+
+fn each_place() -> Html {
     [HeaterModel::Plain40, HeaterModel::Board50]
         .into_iter()
         .flat_map(|model| {

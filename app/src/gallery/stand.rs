@@ -83,22 +83,32 @@ pub struct Props {
     /// The step whose entry could not be read.
     #[prop_or_default]
     pub broken: Option<u32>,
+    /// What the device knows of the attempt, where that shows.
+    #[prop_or_default]
+    pub head: Option<Head>,
     /// What stands there.
     pub children: Html,
 }
 
-/// The job as the page holds it.
+/// The job as the page holds it, its drill run as the session is.
 pub fn running(session: World) -> Option<Running> {
     let head = Head { attempt: "1".into(), drill: EXAMPLE.into(), ..Head::default() };
-    Some(Running { head, drill: drill()?, session, restored: 0, found: true })
+    let mut drill = drill()?;
+    if drill.order.mode != session.job.mode {
+        Rc::make_mut(&mut drill).order.mode = session.job.mode;
+    }
+    Some(Running { head, drill, session, restored: 0, found: true })
 }
 
 /// The stand. It is set up anew in another language, and once all words are here.
 #[component]
 pub fn Stand(props: &Props) -> Html {
     let Work { language, rest, .. } = (*use_work()).clone();
-    let Props { session, desk, keeping, broken, children } = props;
-    let (running, desk) = (running(session.clone()), desk.clone());
+    let Props { session, desk, keeping, broken, head, children } = props;
+    let (mut running, desk) = (running(session.clone()), desk.clone());
+    if let (Some(running), Some(head)) = (&mut running, head) {
+        running.head = head.clone();
+    }
     let (keeping, broken) = (*keeping, *broken);
     let work = Work { running, desk, language, rest, keeping, broken, ..Work::default() };
     html! { <Standing key={format!("{language:?} {rest:?}")} {work}>{ children.clone() }</Standing> }

@@ -12,6 +12,8 @@ use crate::drill::meter::Meter;
 use crate::drill::sheet::Sheet;
 use crate::store::{Desk, Setting, World};
 
+/// Water that turns to steam where it comes out, in °C.
+const BOILING_OVER: f64 = 120.0;
 /// Width of a hole that drips.
 const DRIP: f64 = 0.0003;
 /// Breaker off, everything bare, every place looked at, after water has had its time to show.
@@ -25,6 +27,24 @@ const LOOKED: &str = r#"[{"do":"gloves","on":true},{"do":"eye-protection","on":t
 const LIFTED: &str = r#"[{"do":"breaker","slot":2,"on":false},{"do":"lock","slot":2,"on":true},
 {"do":"cover","which":"lower","off":true},{"do":"cover","which":"lower-insulation","off":true},{"do":"cover","which":"lower-shield","off":true},
 {"do":"label","end":"lower-switched@LEa"},{"do":"lift","end":"lower-switched@LEa"},{"do":"label","end":"transfer@D1"},{"do":"lift","end":"lower-permanent@LEb"}]"#;
+/// The finger of a glove on a screw that was made dead, then a bare one.
+const GLOVED: &str = r#"{"do":"touch","at":{"what":"metal","point":"UEa"}}"#;
+const BARE_HAND: &str = r#"{"do":"gloves","on":false},{"do":"touch","at":{"what":"metal","point":"UEa"}}"#;
+/// The lever of the relief valve, with nobody told.
+const LEVER: &str = r#"[{"do":"relief-lever","up":true}]"#;
+/// A heater being changed: drained and dead with its leads off, its pipes undone, carried out, the new one set, its pipes on.
+const DRAINED: &str = r#"[{"do":"tell-household"},{"do":"gloves","on":true},{"do":"eye-protection","on":true},{"do":"breaker","slot":2,"on":false},{"do":"lock","slot":2,"on":true},
+{"do":"cover","which":"junction-box","off":true},{"do":"lift","end":"feed-a@Ja"},{"do":"lift","end":"feed-b@Jb"},{"do":"lift","end":"bond@Jg"},
+{"do":"cold-valve","opening":0.0},{"do":"hose","on":true},{"do":"drain","opening":1.0},{"do":"tap","tap":"bath","opening":1.0},{"do":"wait","minutes":60.0}"#;
+const CHANGE: [(&str, &str); 4] = [
+    ("pipes undone", r#"{"do":"part-pipes"}"#),
+    ("carried out", r#"{"do":"carry-out","helped":true}"#),
+    ("the new one set", r#"{"do":"set-heater","nominal":"40 gal","rating":{"watts":4500.0,"volts":240.0}}"#),
+    (
+        "its pipes on",
+        r#"{"do":"join-pipes","dielectric":true},{"do":"look","at":"heater-top"},{"do":"look","at":"relief"}"#,
+    ),
+];
 /// Two fuses out of their clips, one of them melted.
 const PULLED: &str = r#"[{"do":"breaker","slot":2,"on":false},{"do":"box-handle","closed":false},{"do":"box-lock","on":true},{"do":"cover","which":"box-door","off":true},
 {"do":"pull-fuse","leg":"leg-1","out":true},{"do":"test-fuse","leg":"leg-1"}]"#;
@@ -60,6 +80,14 @@ fn wet(home: &mut Home) {
     plant.vessel.shell_hole = DRIP;
     for element in &mut plant.elements {
         element.gasket.leak_diameter = DRIP;
+    }
+}
+
+/// Hotter than its water boils at in the open air, as where the limit failed and the relief valve is stuck.
+fn boiling_over(home: &mut Home) {
+    let plate = &home.plant.plate;
+    if let Ok(tank) = solver::tank::Tank::of_volume(plate.content().get(), plate.height.get()) {
+        home.plant.tank = tank.full_at(BOILING_OVER);
     }
 }
 
@@ -106,6 +134,23 @@ fn clamped() -> State {
     State { desk, ..state("the clamp around a wire", &[Place::UpperCompartment], plain(), LOOKED) }
 }
 
+/// A list of acts with more of them.
+fn and(acts: &str, more: &str) -> String {
+    format!("{},{more}]", acts.trim_end_matches(']'))
+}
+
+/// The whole of a change, act by act.
+fn changes() -> Vec<State> {
+    const CLOSE: &[Place] = &[Place::HeaterTop, Place::JunctionBox];
+    let mut acts = DRAINED.to_owned();
+    let each = CHANGE.iter().map(|&(caption, more)| {
+        acts = and(&acts, more);
+        let places = if caption == "carried out" { &CLOSE[..1] } else { CLOSE };
+        state(caption, places, plain(), &acts)
+    });
+    each.collect()
+}
+
 fn all() -> Vec<State> {
     const COMPARTMENTS: &[Place] = &[Place::UpperCompartment, Place::LowerCompartment];
     vec![
@@ -128,12 +173,24 @@ fn all() -> Vec<State> {
         state("a melted fuse pulled and tested", &[Place::InLineBox], fused(), PULLED),
         placed(),
         clamped(),
+        state("a glove on a screw", &[Place::UpperCompartment], plain(), &and(LOOKED, GLOVED)),
+        state("a bare hand on a screw", &[Place::UpperCompartment], plain(), &and(LOOKED, BARE_HAND)),
+        state("steam", &[], changed(boiling_over), LEVER),
     ]
 }
 
 /// Every state: the whole drawing, close up, and the meter where it is placed.
 pub fn states() -> Html {
-    all()
+    drawn(all())
+}
+
+/// A heater being changed: the whole drawing, what is close up, and the van.
+pub fn exchange() -> Html {
+    drawn(changes())
+}
+
+fn drawn(states: Vec<State>) -> Html {
+    states
         .into_iter()
         .filter_map(|State { caption, places, session, desk }| {
             let session = session?;
@@ -161,14 +218,17 @@ pub fn states() -> Html {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use bench::{Fitting, Shown};
+    use bench::{Action, Fitting, Harm, Shown};
+    use plant::Stand;
 
     /// What each caption says is so in the world that was folded, and was seen.
     #[test]
     fn every_state_is_what_its_caption_says() {
         let all = all();
-        let [wet, button, both, breaker, burnt, lifted, fuse, leads, clamp] = all.as_slice() else {
-            panic!("nine")
+        let [wet, button, both, breaker, burnt, lifted, fuse, leads, clamp, glove, hand, steam] =
+            all.as_slice()
+        else {
+            panic!("twelve")
         };
         let world = |state: &State| state.session.clone().unwrap();
         let known = |state: &State| known(&world(state));
@@ -193,5 +253,30 @@ mod tests {
         for placed in [leads, clamp] {
             assert!(placed.desk.reading().is_some());
         }
+        for (touching, gloves) in [(glove, true), (hand, false)] {
+            let world = world(touching);
+            let last = world.log.last().unwrap();
+            assert!(matches!(last.action, Action::Touch { .. }) && last.outcome.harms.is_empty());
+            assert!(!matches!(last.outcome.shown, Shown::Refused { .. } | Shown::Stopped { .. }));
+            assert_eq!(world.me.gloves, gloves);
+        }
+        let harms = &world(steam).log.last().unwrap().outcome.harms;
+        assert!(harms.iter().any(|harm| matches!(harm, Harm::Steam { .. })), "{harms:?}");
+    }
+
+    /// Each stage of the change is the one that it is called.
+    #[test]
+    fn a_heater_is_changed_act_by_act() {
+        let worlds: Vec<World> = changes().into_iter().map(|state| state.session.unwrap()).collect();
+        for world in &worlds {
+            let refused: Vec<_> = world
+                .log
+                .iter()
+                .filter(|entry| matches!(entry.outcome.shown, Shown::Refused { .. }))
+                .collect();
+            assert!(refused.is_empty(), "{refused:?}");
+        }
+        let stands: Vec<Stand> = worlds.iter().map(|world| world.home.plant.plumbing.stand).collect();
+        assert_eq!(stands, [Stand::Loose, Stand::Gone, Stand::Loose, Stand::Piped]);
     }
 }

@@ -69,14 +69,16 @@ pub fn TermsProvider(props: &Props) -> Html {
 
 /// What is explained.
 #[derive(Properties, PartialEq)]
-struct ExplainedProps {
-    term: Option<super::terms::Term>,
-    dialog: crate::shell::DialogHandle,
+pub struct ExplainedProps {
+    /// The term; none yet.
+    pub term: Option<super::terms::Term>,
+    /// The dialog.
+    pub dialog: crate::shell::DialogHandle,
 }
 
 /// The dialog. It stands empty until a term is asked for.
 #[component]
-fn Explained(props: &ExplainedProps) -> Html {
+pub fn Explained(props: &ExplainedProps) -> Html {
     let voice = use_voice();
     let (name, means) = match &props.term {
         Some(term) => (text::capital(&term.name), term.means.clone()),

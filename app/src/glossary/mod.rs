@@ -1,7 +1,7 @@
 //! The trade's terms: a page with an address, and each term opened where it occurs. The words are a file beside the
 //! page, fetched once the page stands.
 
-mod held;
+pub mod held;
 mod here;
 mod marked;
 mod page;

@@ -14,11 +14,19 @@ use crate::files::{FilePick, Picked};
 use crate::said::use_voice;
 use crate::shell::Busy;
 
+/// What is there at the beginning.
+#[derive(Properties, PartialEq)]
+pub struct Props {
+    /// Files; none on the page itself.
+    #[prop_or_default]
+    pub files: Vec<Picked>,
+}
+
 /// The half that reads in.
 #[component]
-pub fn Collect() -> Html {
+pub fn Collect(props: &Props) -> Html {
     let voice = use_voice();
-    let all = use_reducer(Collected::default);
+    let all = use_reducer(|| Collected::of(&props.files, &voice.text("page-file-unreadable")));
     let open = use_state(|| None::<usize>);
     let stopped = use_state(|| false);
     use_judge(&all, *stopped);

@@ -47,6 +47,11 @@ pub enum Msg {
 }
 
 impl Collected {
+    /// Files read in; the text says what is wrong with one that cannot be read.
+    pub fn of(files: &[Picked], unreadable: &str) -> Self {
+        Self { items: files.iter().map(|file| opened(file, unreadable)).collect() }
+    }
+
     /// The attempt of a row.
     pub fn attempt(&self, row: usize) -> Option<Rc<Attempt>> {
         match &self.items.get(row)?.state {
@@ -84,13 +89,13 @@ impl Collected {
     }
 }
 
-fn opened(file: Picked, unreadable: &str) -> Item {
+fn opened(file: &Picked, unreadable: &str) -> Item {
     let state = match file.text.as_deref().map(Attempt::read) {
         Some(Ok(attempt)) => State::Waiting(Rc::new(attempt)),
         Some(Err(error)) => State::Bad(crate::text::attempt_error(&error)),
         None => State::Bad(unreadable.to_owned()),
     };
-    Item { name: file.name, state }
+    Item { name: file.name.clone(), state }
 }
 
 impl Reducible for Collected {
@@ -100,7 +105,7 @@ impl Reducible for Collected {
         let mut next = (*self).clone();
         match msg {
             Msg::Picked(files, unreadable) => {
-                next.items.extend(files.into_iter().map(|file| opened(file, &unreadable)));
+                next.items.extend(Self::of(&files, &unreadable).items);
             }
             Msg::Judged(at, result) => {
                 if let Some(item) = next.items.get_mut(at)

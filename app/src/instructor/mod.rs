@@ -1,10 +1,10 @@
 //! The instructor's desk: hand drills out, read attempts in.
 
-mod collect;
+pub mod collect;
 mod collected;
 mod desk;
-mod hand_out;
-mod handout;
+pub mod hand_out;
+pub mod handout;
 mod page;
 mod row;
 mod square;

@@ -4,6 +4,6 @@
 mod film;
 pub mod inside;
 mod page;
-mod start;
+pub mod start;
 
 pub use page::Show;

@@ -1,8 +1,8 @@
 //! "Where does this come from?": every tagged constant of the simulated world, to search and to read.
 
-mod entry;
+pub mod entry;
 mod filter;
-mod group;
+pub mod group;
 mod page;
 
 pub use page::Sources;

@@ -36,13 +36,23 @@ pub fn bodies(session: &Session, place: Place, known: &Known, shown: Units) -> H
             Some(seen) => in_line(&seen, session.home.plant.wiring.hot_neutral),
             None => html! {},
         },
-        Place::HeaterTop => html! {
-            <g>
-                <path d="M104 0V200" class="cold" />
-                <path d="M276 0V200" class="hot" />
-                <path d="M20 330V236Q20 200 170 200Q320 200 320 236V330Z" class="card" />
-            </g>
-        },
+        Place::HeaterTop => {
+            let stand = session.home.plant.plumbing.stand;
+            // Undone, the pipes end above the heater, or above where it stood.
+            let end = if stand.is_piped() { 206 } else { 130 };
+            html! {
+                <g>
+                    <path d={format!("M104 0V{end}")} class="cold" />
+                    <path d={format!("M276 0V{end}")} class="hot" />
+                    if stand.is_there() {
+                        if !stand.is_piped() {
+                            <path d="M104 206v-20M276 206v-20" class="ink" />
+                        }
+                        <path d="M20 330V236Q20 200 170 200Q320 200 320 236V330Z" class="card" />
+                    }
+                </g>
+            }
+        }
         Place::LoadCenter => html! {
             <g>
                 <path d="M46 44V262M102 44V262" class="bus" />
