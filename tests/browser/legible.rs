@@ -209,6 +209,54 @@ fn everything_pressed_at_a_place_on_a_phone_is_as_large_as_a_finger() {
     assert!(small.is_empty(), "too small:\n{}", small.join("\n"));
 }
 
+/// Presses each point of the detail in turn, somewhat less than half the way to the point nearest to it, and at its own
+/// middle as what is no finger does; answers with the points that did not take it.
+const PRESSED: &str = "
+const done = arguments[arguments.length - 1];
+const all = [...document.querySelectorAll('.detail [data-point]')].map((one) => {
+    const { x, y, width, height } = one.querySelector('.hit').getBoundingClientRect();
+    return { name: one.dataset.point, one, x: x + width / 2, y: y + height / 2 };
+});
+const turn = () => new Promise((next) => setTimeout(next, 0));
+const taken = async (name) => {
+    for (let times = 0; times < 50; times += 1) {
+        if (document.querySelector(`.detail [data-point='${name}']`).getAttribute('aria-pressed') === 'true') return true;
+        await turn();
+    }
+    return false;
+};
+(async () => {
+    const missed = [];
+    for (const a of all) {
+        const far = (b) => Math.hypot(a.x - b.x, a.y - b.y);
+        const b = all.filter((b) => b !== a).reduce((b, c) => (far(c) < far(b) ? c : b));
+        const share = Math.min(0.45, 20 / far(b));
+        const [clientX, clientY] = [a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share];
+        const under = document.elementFromPoint(clientX, clientY);
+        under.dispatchEvent(new MouseEvent('click', { bubbles: true, detail: 1, clientX, clientY }));
+        if (!(await taken(a.name))) missed.push(`${a.name}, towards ${b.name}`);
+        b.one.dispatchEvent(new MouseEvent('click', { bubbles: true }));
+        if (!(await taken(b.name))) missed.push(`${b.name}, by itself`);
+    }
+    done(missed);
+})();";
+
+#[test]
+fn a_press_between_two_points_goes_to_the_nearer_one() {
+    let Some(browser) = Browser::open_page(Screen::PHONE) else { return };
+    let mut tried = 0;
+    for heater in [HeaterModel::Plain40, HeaterModel::Board50] {
+        at_each_place(&browser, "en", heater, |browser, place| {
+            turn(browser, "Heater");
+            if browser.has(".detail [data-point]") {
+                assert_eq!(browser.run_until_answered(PRESSED, &[]), json!([]), "{heater}, {place}");
+                tried += 1;
+            }
+        });
+    }
+    assert!(tried >= 8, "{tried} details");
+}
+
 /// Words whose colour in forced colours is that of what they stand on.
 const VANISHED: &str = "
 const ground = (one) => {

@@ -1,8 +1,8 @@
 //! A wire's way across a detail, with its ends where they are: on a screw, or lifted off it.
 
-use plant::{End, Place, Screw, Wiring};
+use plant::{End, Place, Wiring};
 
-use super::layout::{At, Strand, spot};
+use super::layout::{At, SIZE, Strand, screws, spot, wires};
 
 /// A wire end in a detail.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -27,47 +27,113 @@ pub struct Drawn {
 }
 
 /// From the screw to the bare copper of a landed wire.
-const LANDED: f64 = 25.0;
+const LANDED: f64 = 27.0;
 /// The same of a lifted one.
 const LIFTED: f64 = 44.0;
+/// Two points lie no closer, where there is any room for it: what a finger can tell apart on a phone.
+const NEAR: f64 = 26.2;
+/// Turns off a wire's own way that an end tries, in degrees, until it lies clear of all others.
+const TURNS: [f64; 11] = [0.0, 30.0, -30.0, 60.0, -60.0, 90.0, -90.0, 120.0, -120.0, 150.0, -150.0];
+/// The least distance from an end to the edge of the detail.
+const EDGE: f64 = 12.0;
 
-/// Draws a wire. `None` when nothing of it can be here.
-pub fn draw(place: Place, strand: &Strand, wiring: &Wiring) -> Option<Drawn> {
-    let first = End { wire: strand.wire, side: strand.side.unwrap_or(0) };
-    let mut way = Vec::new();
-    let mut ends = Vec::new();
-    let last = strand.side.is_none().then_some(End { wire: strand.wire, side: 1 });
-    let far = last.and_then(|end| spot(place, wiring.layout, seat(end, wiring)));
-    let next = strand.via.first().copied().or(far)?;
-    let (start, bare) = leave(place, first, next, wiring)?;
-    way.push(start);
-    ends.push(bare);
-    way.extend_from_slice(strand.via);
-    if let Some(end) = last {
-        let from = strand.via.last().copied().unwrap_or(start);
-        let (stop, bare) = leave(place, end, from, wiring)?;
-        way.push(stop);
-        ends.push(bare);
+/// Draws the wires of a place that are there. Each end lies clear of every screw and every other end: landed ones first,
+/// each as if none were lifted, so that none moves when another one is lifted.
+pub fn drawn(place: Place, wiring: &Wiring) -> Vec<(&'static Strand, Drawn)> {
+    let there = wires(place, wiring.layout).iter().filter(|one| wiring.exists(one.wire));
+    let all: Vec<(&Strand, Vec<Way>)> = there
+        .map(|strand| (strand, ways(place, strand, wiring)))
+        .filter(|(_, ways)| !ways.is_empty())
+        .collect();
+    let screws = screws(place, wiring.layout).iter().filter(|one| wiring.has_screw(one.screw));
+    let mut taken: Vec<(Option<End>, At)> = screws.map(|one| (None, one.at)).collect();
+    for way in all.iter().flat_map(|(_, ways)| ways) {
+        let at = way.clear(LANDED, &taken);
+        taken.push((Some(way.end), at));
     }
+    for way in all.iter().flat_map(|(_, ways)| ways).filter(|way| wiring.joint(way.end).on.is_none()) {
+        taken.retain(|(end, _)| *end != Some(way.end));
+        let at = way.clear(LIFTED.min(way.length * 0.8), &taken);
+        taken.push((Some(way.end), at));
+    }
+    let spot = |end: End| taken.iter().find(|one| one.0 == Some(end)).map_or(END_OF_NONE, |one| one.1);
+    all.iter().map(|(strand, ways)| (*strand, one(strand, ways, &spot, wiring))).collect()
+}
+
+/// Where an end would be that nobody has.
+const END_OF_NONE: At = (0.0, 0.0);
+
+/// An end with the screw that it is drawn at, and the way that its wire goes from there.
+struct Way {
+    end: End,
+    screw: At,
+    turn: f64,
+    length: f64,
+}
+
+impl Way {
+    /// The first place at a distance from the screw that lies clear of all others; else the clearest one.
+    fn clear(&self, reach: f64, taken: &[(Option<End>, At)]) -> At {
+        let mut best = (0.0, self.screw);
+        for turn in TURNS {
+            let (sin, cos) = (self.turn + turn.to_radians()).sin_cos();
+            let at = (self.screw.0 + cos * reach, self.screw.1 + sin * reach);
+            let inside = |x: f64, most: f64| (EDGE..=most - EDGE).contains(&x);
+            if !inside(at.0, SIZE.0) || !inside(at.1, SIZE.1) {
+                continue;
+            }
+            let far = taken.iter().map(|(_, one)| apart(*one, at)).fold(f64::INFINITY, f64::min);
+            if far >= NEAR {
+                return at;
+            }
+            if far > best.0 {
+                best = (far, at);
+            }
+        }
+        best.1
+    }
+}
+
+fn apart(a: At, b: At) -> f64 {
+    (a.0 - b.0).hypot(a.1 - b.1)
+}
+
+/// The ends of a wire here; none where nothing of it can be here.
+fn ways(place: Place, strand: &Strand, wiring: &Wiring) -> Vec<Way> {
+    let first = End { wire: strand.wire, side: strand.side.unwrap_or(0) };
+    let last = strand.side.is_none().then_some(End { wire: strand.wire, side: 1 });
+    // The screw an end is drawn at: where it is landed, else where it belongs.
+    let seat = |end: End| spot(place, wiring.layout, wiring.joint(end).on.unwrap_or_else(|| end.home()));
+    let way = |end: End, towards: Option<At>| {
+        let (screw, (x, y)) = (seat(end)?, towards?);
+        let (dx, dy) = (x - screw.0, y - screw.1);
+        Some(Way { end, screw, turn: dy.atan2(dx), length: dx.hypot(dy).max(1.0) })
+    };
+    let from = way(first, strand.via.first().copied().or_else(|| seat(last?)));
+    let to = last.map(|end| way(end, strand.via.last().copied().or_else(|| seat(first))));
+    // Half a wire is none.
+    let all: Option<Vec<Way>> = std::iter::once(from).chain(to).collect();
+    all.unwrap_or_default()
+}
+
+/// A wire with its ends where they lie.
+fn one(strand: &Strand, ways: &[Way], spot: &dyn Fn(End) -> At, wiring: &Wiring) -> Drawn {
+    let ends: Vec<Bare> = ways
+        .iter()
+        .map(|way| Bare { end: way.end, at: spot(way.end), landed: wiring.joint(way.end).on.is_some() })
+        .collect();
+    let stop = |at: usize| {
+        let (bare, way) = (ends.get(at)?, ways.get(at)?);
+        Some(bare.landed.then_some(way.screw).into_iter().chain([bare.at]))
+    };
+    let mut way: Vec<At> = stop(0).into_iter().flatten().collect();
+    way.extend_from_slice(strand.via);
+    let mut last: Vec<At> = stop(1).into_iter().flatten().collect();
+    last.reverse();
+    way.extend(last);
     // A rounded corner's curve ends half way to the next one.
-    let (a, b) = way.windows(2).nth((way.len() - 1) / 2).map_or((start, start), |pair| (pair[0], pair[1]));
-    Some(Drawn { d: smooth(&way), ends, middle: ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0) })
-}
-
-/// The screw an end is drawn at: where it is landed, else where it belongs.
-fn seat(end: End, wiring: &Wiring) -> Screw {
-    wiring.joint(end).on.unwrap_or_else(|| end.home())
-}
-
-/// Where the path leaves an end towards a point, and where its copper is.
-fn leave(place: Place, end: End, towards: At, wiring: &Wiring) -> Option<(At, Bare)> {
-    let landed = wiring.joint(end).on.is_some();
-    let screw = spot(place, wiring.layout, seat(end, wiring))?;
-    let (dx, dy) = (towards.0 - screw.0, towards.1 - screw.1);
-    let length = (dx * dx + dy * dy).sqrt().max(1.0);
-    let reach = if landed { LANDED } else { LIFTED.min(length * 0.8) };
-    let at = (screw.0 + dx / length * reach, screw.1 + dy / length * reach);
-    Some((if landed { screw } else { at }, Bare { end, at, landed }))
+    let (a, b) = way.windows(2).nth((way.len() - 1) / 2).map_or((way[0], way[0]), |pair| (pair[0], pair[1]));
+    Drawn { d: smooth(&way), ends, middle: ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0) }
 }
 
 /// A path with its corners rounded.
@@ -89,23 +155,72 @@ fn smooth(way: &[At]) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::super::layout::wires;
+    use std::collections::BTreeSet;
+
     use super::*;
-    use plant::Wire;
+    use plant::{Screw, Wire};
+
+    /// At the scale of a phone's smallest detail, 304 pixels high, two points lie no nearer than WCAG 2.2 asks of targets
+    /// that are smaller than theirs (2.5.8, spacing: circles of 24 pixels do not meet); a press goes to the nearer one.
+    #[test]
+    fn no_two_points_lie_closer_than_a_finger_can_tell() {
+        const LEAST: f64 = 24.0 / (304.0 / 330.0);
+        let mut near = BTreeSet::new();
+        let mut check = |wiring: &Wiring, place: Place, how: &str| {
+            let fixed = screws(place, wiring.layout).iter().filter(|one| wiring.has_screw(one.screw));
+            let ends = drawn(place, wiring).into_iter().flat_map(|(_, one)| one.ends);
+            let all: Vec<(String, At)> = fixed
+                .map(|one| (one.screw.to_string(), one.at))
+                .chain(ends.map(|one| (one.end.to_string(), one.at)))
+                .collect();
+            for (at, (a, first)) in all.iter().enumerate() {
+                for (b, second) in &all[at + 1..] {
+                    let far = apart(*first, *second);
+                    if far < LEAST {
+                        near.insert(format!("{}, {place}: {a} and {b}{how}, {far:.1}", wiring.layout));
+                    }
+                }
+            }
+        };
+        for model in plant::HeaterModel::ALL {
+            let plate = model.plate();
+            for (boxed, second) in [(false, false), (true, false), (false, true)] {
+                let mut wiring = Wiring::factory(plate.layout, plate.supply().hot_neutral());
+                (wiring.boxed, wiring.second_source) = (boxed, second);
+                for &place in Place::ALL {
+                    check(&wiring, place, "");
+                    for end in End::all().filter(|end| wiring.exists(end.wire) && end.home().place() == place)
+                    {
+                        let mut lifted = wiring.clone();
+                        lifted.joint_mut(end).on = None;
+                        check(&lifted, place, &format!(", {end} lifted"));
+                    }
+                }
+            }
+        }
+        assert!(near.is_empty(), "{near:#?}");
+    }
+
+    fn ends_of(wire: Wire, wiring: &Wiring) -> Vec<Bare> {
+        let all = drawn(Place::UpperCompartment, wiring);
+        all.into_iter().find(|(strand, _)| strand.wire == wire).unwrap().1.ends
+    }
 
     #[test]
     fn a_lifted_end_lies_off_its_screw_and_a_landed_one_on_it() {
         let mut wiring = Wiring::factory(plant::Layout::NonSimultaneous, false);
-        let place = Place::UpperCompartment;
-        let strand = wires(place, wiring.layout).iter().find(|one| one.wire == Wire::UpperSwitched).unwrap();
-        let drawn = draw(place, strand, &wiring).unwrap();
-        assert!(drawn.ends.iter().all(|one| one.landed) && drawn.ends.len() == 2);
+        let of = |wiring: &Wiring| ends_of(Wire::UpperSwitched, wiring);
+        let before = of(&wiring);
+        assert!(before.iter().all(|one| one.landed) && before.len() == 2);
+        let others = ends_of(Wire::UpperPermanent, &wiring);
         let end = End { wire: Wire::UpperSwitched, side: 1 };
         wiring.joint_mut(end).on = None;
-        let lifted = draw(place, strand, &wiring).unwrap();
-        assert!(!lifted.ends[1].landed && lifted.d != drawn.d);
+        let lifted = of(&wiring);
+        assert!(!lifted[1].landed && lifted[1].at != before[1].at && lifted[0] == before[0]);
+        // No other one moves.
+        assert_eq!(ends_of(Wire::UpperPermanent, &wiring), others);
         // On another screw it is drawn there.
         wiring.joint_mut(end).on = Some(Screw::UEb);
-        assert_ne!(draw(place, strand, &wiring).unwrap().ends[1].at, drawn.ends[1].at);
+        assert_ne!(of(&wiring)[1].at, before[1].at);
     }
 }

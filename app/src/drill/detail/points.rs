@@ -3,11 +3,12 @@
 use std::rc::Rc;
 
 use plant::{Place, Point};
+use wasm_bindgen::JsCast;
+use web_sys::{Element, HtmlElement};
 use yew::prelude::*;
 
-use super::layout::{At, screws, wires};
-use super::path::draw;
-use super::wires::is_there;
+use super::layout::{At, screws};
+use super::path::drawn;
 use crate::drill::known::Known;
 use crate::drill::sheet::hot::hot_keys;
 use crate::store::{Desk, Msg, World, use_steady, use_work};
@@ -31,11 +32,9 @@ pub fn Points(props: &Props) -> Html {
     let picked = work.desk.point;
     let Props { session, known, place } = props;
     let layout = session.home.plant.wiring.layout;
-    let ends = wires(*place, layout)
-        .iter()
-        .filter(|one| is_there(one.wire, session))
-        .filter_map(|strand| draw(*place, strand, &session.home.plant.wiring))
-        .flat_map(|drawn| drawn.ends)
+    let ends = drawn(*place, &session.home.plant.wiring)
+        .into_iter()
+        .flat_map(|(_, drawn)| drawn.ends)
         .map(|one| {
             let labelled = session.home.plant.wiring.joint(one.end).labelled;
             let point = Point::End(one.end);
@@ -53,7 +52,33 @@ pub fn Points(props: &Props) -> Html {
             let said = text::point(point, &session.home.plant.wiring);
             html! { <Dot {point} picked={picked == Some(point)} {said} at={one.at} name={one.name} {about} /> }
         });
-    html! { <g>{ for screws }{ for ends }</g> }
+    let changes = use_steady().changes;
+    let onclick = Callback::from(move |event: MouseEvent| {
+        let Some((point, at)) = meant(&event) else { return };
+        // The finger may have touched a neighbour.
+        let _ = at.focus();
+        changes.dispatch(Msg::Pick(point));
+    });
+    html! { <g role="toolbar" aria-label={text::PICK_POINT} {onclick}>{ for screws }{ for ends }</g> }
+}
+
+/// The point that a press is for: where points lie close, the nearest one to the finger. What no finger pressed, a screen
+/// reader, say, is for the very point.
+fn meant(event: &MouseEvent) -> Option<(Point, HtmlElement)> {
+    let pressed = event.target()?.dyn_into::<Element>().ok()?.closest("[data-point]").ok()??;
+    let all = pressed.parent_element()?.query_selector_all("[data-point]").ok()?;
+    let finger = event.detail() > 0;
+    let far = |one: &Element| {
+        let area = one.query_selector(".hit").ok()??.get_bounding_client_rect();
+        let x = area.x() + area.width() / 2.0 - f64::from(event.client_x());
+        let y = area.y() + area.height() / 2.0 - f64::from(event.client_y());
+        Some(x * x + y * y)
+    };
+    let each = (0..all.length()).filter_map(|at| all.item(at)?.dyn_into::<Element>().ok());
+    let near = each.filter(|_| finger).filter_map(|one| Some((far(&one)?, one)));
+    let nearest = near.reduce(|a, b| if b.0 < a.0 { b } else { a }).map_or(pressed, |(_, one)| one);
+    // A part of a drawing takes the focus by the same name.
+    Some((nearest.get_attribute("data-point")?.parse().ok()?, nearest.unchecked_into()))
 }
 
 /// What else is seen at a point, in words.
@@ -92,13 +117,9 @@ fn Dot(props: &DotProps) -> Html {
     let (x, y) = props.at;
     let picked = props.picked;
     let pick = Callback::from(move |()| changes.dispatch(Msg::Pick(point)));
-    let onclick = {
-        let pick = pick.clone();
-        Callback::from(move |_: MouseEvent| pick.emit(()))
-    };
     let screw = matches!(point, Point::Screw(_));
     let described = (!props.about.is_empty()).then(|| format!("about-{point}"));
-    let (hit, radius, kind) = if screw { ("17", "11", "screw") } else { ("13", "5", "copper-end") };
+    let (ring, radius, kind) = if screw { ("17", "11", "screw") } else { ("13", "5", "copper-end") };
     html! {
         <g
             class={classes!("point", picked.then_some("picked"), props.lifted.then_some("lifted"))}
@@ -108,14 +129,15 @@ fn Dot(props: &DotProps) -> Html {
             aria-describedby={described.clone()}
             aria-pressed={picked.to_string()}
             data-point={point.to_string()}
-            {onclick}
             onkeydown={hot_keys(pick)}
         >
             if described.is_some() {
                 <desc id={described}>{ &props.about }</desc>
             }
-            <circle class={if screw { "hit wide-hit" } else { "hit" }} cx={x.to_string()} cy={y.to_string()} r={hit} />
+            // A finger's width on a phone; where two of them meet, the nearer point is meant.
+            <circle class="hit" cx={x.to_string()} cy={y.to_string()} r="24" />
             <circle class={kind} cx={x.to_string()} cy={y.to_string()} r={radius} />
+            <circle class="ring" cx={x.to_string()} cy={y.to_string()} r={ring} />
             if props.labelled {
                 <rect class="flag" x={(x - 3.0).to_string()} y={(y + 8.0).to_string()} width="14" height="9" />
             }

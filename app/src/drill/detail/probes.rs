@@ -4,9 +4,8 @@ use bench::{Action, Clamped, Session, Shown, Touchable};
 use plant::{Place, Point, Wire};
 use yew::prelude::*;
 
-use super::layout::{At, spot, wires};
-use super::path::draw;
-use super::wires::is_there;
+use super::layout::{At, spot};
+use super::path::drawn;
 use crate::store::{Lead, Setting, World, use_work};
 
 /// The world and the place.
@@ -23,11 +22,9 @@ fn find(session: &Session, place: Place, point: Point) -> Option<At> {
     let layout = session.home.plant.wiring.layout;
     match point {
         Point::Screw(screw) => spot(place, layout, screw),
-        Point::End(end) => wires(place, layout)
-            .iter()
-            .filter(|strand| strand.wire == end.wire)
-            .filter_map(|strand| draw(place, strand, &session.home.plant.wiring))
-            .flat_map(|drawn| drawn.ends)
+        Point::End(end) => drawn(place, &session.home.plant.wiring)
+            .into_iter()
+            .flat_map(|(_, drawn)| drawn.ends)
             .find(|one| one.end == end)
             .map(|one| one.at),
     }
@@ -72,10 +69,8 @@ pub fn tip(lead: Lead, (x, y): At, (across, down): At, r: f64) -> Html {
 
 /// The jaws of the clamp around a wire.
 fn jaws(session: &Session, place: Place, wire: Wire) -> Option<Html> {
-    let wiring = &session.home.plant.wiring;
-    let strand =
-        wires(place, wiring.layout).iter().find(|one| one.wire == wire && is_there(wire, session))?;
-    let (x, y) = draw(place, strand, wiring)?.middle;
+    let all = drawn(place, &session.home.plant.wiring);
+    let (x, y) = all.into_iter().find(|(strand, _)| strand.wire == wire)?.1.middle;
     Some(html! { <path class="ink" d={format!("M{} {}a14 14 0 1 0 10 0", x - 5.0, y - 13.0)} /> })
 }
 

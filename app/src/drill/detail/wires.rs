@@ -2,14 +2,13 @@
 
 use std::rc::Rc;
 
-use bench::Session;
 use plant::{Place, Wire, Wiring};
 use yew::prelude::*;
 
 use crate::store::World;
 
 use super::layout::{Strand, wires};
-use super::path::draw;
+use super::path::drawn;
 use crate::drill::known::Known;
 
 /// The world, what is known of it, and the place.
@@ -21,11 +20,6 @@ pub struct Props {
     pub known: Rc<Known>,
     /// Where.
     pub place: Place,
-}
-
-/// Whether a wire is there at all.
-pub fn is_there(wire: Wire, session: &Session) -> bool {
-    session.home.plant.wiring.exists(wire)
 }
 
 /// The colour of a wire: where the second conductor is a neutral its leads are white.
@@ -46,13 +40,11 @@ pub fn colour_of(place: Place, wire: Wire, wiring: &Wiring) -> Option<&'static s
 #[component]
 pub fn Wires(props: &Props) -> Html {
     let wiring = &props.session.home.plant.wiring;
-    let strands = wires(props.place, wiring.layout).iter().filter(|one| is_there(one.wire, &props.session));
-    let drawn = strands.filter_map(|strand| {
-        let drawn = draw(props.place, strand, wiring)?;
+    let drawn = drawn(props.place, wiring).into_iter().map(|(strand, drawn)| {
         let charred = drawn.ends.iter().filter(|one| props.known.charred.contains(&one.end)).map(|one| {
             html! { <circle cx={one.at.0.to_string()} cy={one.at.1.to_string()} r="11" class="char" /> }
         });
-        Some(html! {
+        html! {
             <g key={strand.wire.name()}>
                 <path d={drawn.d.clone()} class="wire edge" />
                 <path d={drawn.d.clone()} class={classes!("wire", colour(strand, wiring))} />
@@ -62,7 +54,7 @@ pub fn Wires(props: &Props) -> Html {
                 }
                 { for charred }
             </g>
-        })
+        }
     });
     html! { <g>{ for drawn }</g> }
 }

@@ -78,7 +78,7 @@ fn junction_box(session: &Session, top: f64) -> Html {
     let lid_off = session.access.off.contains(&Cover::JunctionBox);
     let y = top - 26.0;
     html! {
-        <Spot place={Place::JunctionBox} area={(220.0, y - 18.0, 56.0, 54.0)}>
+        <Spot place={Place::JunctionBox} area={(219.0, y - 20.0, 58.0, 58.0)}>
             <rect x="229" y={y.to_string()} width="38" height="28" class={classes!("card", lid_off.then_some("open"))} />
             if lid_off {
                 <path class="ink thin" d={format!("M238 {0}v10M248 {0}v10M258 {0}v10", y + 10.0)} />
