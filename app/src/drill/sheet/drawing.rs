@@ -11,7 +11,7 @@ use super::in_line::in_line;
 use super::leads::Leads;
 use super::load_center::LoadCenter;
 use super::people::People;
-use super::pipes::Pipes;
+use super::pipes::{Pipes, RELIEF_WORDS};
 use super::taps::Taps;
 use crate::drill::known::Known;
 use crate::said::use_voice;
@@ -27,7 +27,7 @@ pub struct Props {
     pub known: Rc<Known>,
 }
 
-/// A cloud, from the relief valve up.
+/// A cloud, from above the relief valve and its words up.
 const STEAM: &str =
     "M0 0q-22 2-20-16q-18-8-6-24q-10-22 14-26q8-20 30-10q24-8 28 12q20 6 10 24q10 18-10 24q-4 18-26 14Z";
 
@@ -48,7 +48,7 @@ pub fn Sheet(props: &Props) -> Html {
     let view = session.view();
     let frame = Frame::of(&session.home.plant.plate);
     html! {
-        <svg class="sheet" viewBox="0 0 466 640" role="group" aria-label={text::DRAWING}>
+        <svg class="sheet" viewBox="0 0 466 640" role="toolbar" aria-label={text::DRAWING}>
             <defs>
                 <pattern id="hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
                     <line x1="0" y1="0" x2="0" y2="7" class="rule" />
@@ -69,7 +69,7 @@ pub fn Sheet(props: &Props) -> Html {
             }
             <Taps taps={view.taps} />
             if steams(session) {
-                <path class="steam" role="img" aria-label={steam} d={STEAM} transform={format!("translate({} {})", frame.right() + 22.0, frame.relief())} />
+                <path class="steam" role="img" aria-label={steam} d={STEAM} transform={format!("translate({} {})", frame.right() + 22.0, frame.relief().min(RELIEF_WORDS) - 22.0)} />
             }
             <Leads session={session.clone()} />
             <People />

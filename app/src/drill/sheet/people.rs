@@ -19,8 +19,9 @@ pub fn People() -> Html {
                 <path class="card" d="M44 512c-16 0-22 12-22 28v32h44v-32c0-16-6-28-22-28Z" />
                 <path class="ink" d="M36 572V613M52 572V613" />
             </Spot>
-            <Spot place={Place::Van} area={(80.0, 540.0, 76.0, 72.0)}>
-                <text x="84" y="556" class="lab">{ text::VAN_SHORT }</text>
+            <Spot place={Place::Van} area={(79.0, 540.0, 77.0, 72.0)}>
+                // Between the customer and the side of the widest heater.
+                <text x="117" y="556" class="lab middle">{ text::VAN_SHORT }</text>
                 <path class="card" d="M84 566h38l14 16h14v24H84Z" />
                 <path class="ink thin" d="M122 566V582H136" />
                 <circle cx="98" cy="606" r="7" class="card" />

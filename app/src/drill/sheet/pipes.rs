@@ -43,7 +43,8 @@ pub fn Pipes(props: &Props) -> Html {
         <>
             <path class="conduit" d={format!("M106 196V88H248V{lid}")} />
             if *second_circuit {
-                <path class="conduit" d={format!("M97 196V79H257V{lid}")} />
+                // Inside the first one's bend, clear of the words over the load center.
+                <path class="conduit" d={format!("M115 196V97H239V{lid}")} />
             }
             <path class="cold" d={format!("M216 {end}V56H150V10")} />
             <path class="hot" d={format!("M280 {end}V56H346V10")} />
@@ -80,7 +81,7 @@ pub fn Pipes(props: &Props) -> Html {
 /// From the nipples up to the ends of pipes that are undone.
 const PARTED: f64 = 34.0;
 /// The highest place for the relief valve's words: the taps lie below.
-const RELIEF_WORDS: f64 = 372.0;
+pub const RELIEF_WORDS: f64 = 372.0;
 /// From the relief valve's body to the middle of its pipe.
 const DISCHARGE: f64 = 36.0;
 
@@ -91,7 +92,7 @@ fn relief(view: &View, frame: &Frame, known: &Known) -> Html {
     let words = y.min(RELIEF_WORDS);
     // Between its own pipe and the hot one, wide as the tank may be.
     let beside = (x + DISCHARGE + 6.0).to_string();
-    let top = words - 26.0;
+    let top = words - 30.0;
     html! {
         <Spot place={Place::Relief} area={(x - 6.0, top, 457.0 - x, y + 26.0 - top)}>
             if view.relief_there {
@@ -126,7 +127,7 @@ fn valve_body(view: &View, (x, y): (f64, f64), lever: &str, known: &Known) -> Ht
 fn drain(view: &View, right: f64, known: &Known) -> Html {
     let x = right + 6.0;
     html! {
-        <Spot place={Place::Drain} area={(x - 22.0, 560.0, 442.0 - x, 52.0)}>
+        <Spot place={Place::Drain} area={(x - 22.0, 556.0, 442.0 - x, 57.0)}>
             <path class="conduit" d={format!("M{} 584h28v12", x - 14.0)} />
             if view.hose {
                 <path class="hose" d={format!("M{} 596q2 14 20 14h90", x + 14.0)} />
