@@ -1,18 +1,15 @@
-//! A whole service call and its debrief by what a screen reader is told and nothing else: roles, names and groups of the
+//! A whole service call and its debrief by what a screen reader is told and nothing else: roles, names and rows of the
 //! browser's accessibility tree, worked by keys. No place on the screen, no mark of the page's code. In each language.
-
-use std::rc::Rc;
 
 use bench::{Action, Clamped, Cover, KnownSource, MeterFunction, NewPart, Writing};
 use plant::{End, Level, Place, Point, Screw, Tap};
 use quantity::Seconds;
 use serde_json::json;
 use tankwright_tests::browser::{Browser, Element, Screen};
-use tankwright_tests::tree;
-use words::{Book, Language, Units, Voice};
+use words::{Language, Units, Voice};
 
-use super::calls;
 use super::work::keep;
+use super::{calls, speech};
 
 /// Enter, the space bar and the arrows as the driver takes them.
 const ENTER: &str = "\u{e007}";
@@ -45,11 +42,11 @@ impl Ear<'_> {
         self.find("button", name).type_text(ENTER);
     }
 
-    /// A button of a group.
+    /// A button of a row.
     #[track_caller]
-    fn press_in(&self, group: &str, name: &str) {
-        let group = self.find("group", group);
-        self.browser.first_role(Some(&group), "button", name).type_text(ENTER);
+    fn press_in(&self, row: &str, name: &str) {
+        let row = self.find("toolbar", row);
+        self.browser.first_role(Some(&row), "button", name).type_text(ENTER);
     }
 
     /// Chooses from a list by what the option says, with the arrows.
@@ -69,10 +66,6 @@ impl Ear<'_> {
         }
         let chosen = self.browser.run("return arguments[0].selectedIndex;", &[list.reference()]);
         assert_eq!(chosen, json!(wanted), "chose {option:?}");
-    }
-
-    fn verb_of(&self, verb: &str, object: &str) -> String {
-        self.voice.filled("do-verb-of", &[("verb", self.text(verb).into()), ("object", object.into())])
     }
 
     fn place(&self, place: Place) -> String {
@@ -163,7 +156,7 @@ impl Ear<'_> {
             ("seat", self.text("kit-seat-cleaned").into()),
         ];
         self.choose(&shelf, &self.voice.filled("kit-option-element", &fills));
-        self.press(&self.verb_of("kit-fit", &shelf));
+        self.press(&self.voice.filled("kit-fit-part", &[("part", self.voice.part_kind(part.kind()).into())]));
     }
 
     /// Does one act and hears what came of it.
@@ -252,7 +245,8 @@ impl Ear<'_> {
                 self.go(Place::Taps);
                 let bucket = self.voice.filled("do-bucket", &[("tap", self.voice.tap(*tap).into())]);
                 self.choose(&bucket, &Units::Customary.size(*volume));
-                self.press(&self.verb_of("do-run", &bucket));
+                let run = self.voice.filled("do-run-bucket", &[("tap", self.voice.tap(*tap).into())]);
+                self.press(&run);
             }
             Action::HandOver => {
                 self.press(&self.text("job-hand-over"));
@@ -299,20 +293,13 @@ impl Ear<'_> {
 
 fn a_whole_call(language: Language) {
     let Some(browser) = Browser::open_page(Screen::DESK) else { return };
-    let book = match language {
-        Language::English => Book::english(),
-        other => {
-            let file = format!("assets/words/{}.ftl", other.short());
-            Book::of(other, &std::fs::read_to_string(tree::root().join(file)).expect("the book"))
-        }
-    };
     let call = calls::whole();
     let code = drill::code::encode(&call.attempt.order).expect("the call has a code");
     keep(&browser, &code, &call.attempt.learner, &[]);
     browser.run("localStorage.setItem('tankwright.language', arguments[0]);", &[json!(language.short())]);
     browser.go("?ear#/drill");
     browser.wait_until_started();
-    let voice = Voice::new(Rc::new(book), Units::Customary);
+    let voice = speech::voice(language);
     let mut ear = Ear { browser: &browser, voice, at: None, done: 0 };
     ear.find("button", &ear.text("job-read-plate"));
     for action in &call.attempt.actions {

@@ -5,15 +5,14 @@ use bench::{Action, Cover, Writing};
 use plant::{HeaterModel, Place};
 use serde_json::json;
 use tankwright_tests::browser::{Browser, Hand, Screen};
-use words::{Book, Language, Units, Voice};
+use words::{Language, Voice};
 
+use super::speech::voice;
 use super::work::keep;
 
-/// The Spanish sentences, as the page has them.
+/// The Spanish sentences.
 fn spanish() -> Voice {
-    let text = std::fs::read_to_string(tankwright_tests::tree::root().join("assets/words/es.ftl"))
-        .expect("the book");
-    Voice::new(std::rc::Rc::new(Book::of(Language::Spanish, &text)), Units::Customary)
+    voice(Language::Spanish)
 }
 
 #[track_caller]

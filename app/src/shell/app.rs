@@ -16,11 +16,12 @@ use crate::sources::Sources;
 use crate::store::{Rest, WorkProvider};
 use crate::text;
 
-use super::{Reference, coming, use_later};
+use super::{Reference, coming, use_later, use_toolbars};
 
 /// The whole page.
 #[component]
 pub fn App() -> Html {
+    use_toolbars();
     let asked = use_address();
     // A drill under way is a screenful: it is cleared away in two turns.
     let before = use_later(asked.clone());

@@ -13,6 +13,7 @@ mod later;
 mod live;
 pub mod passing;
 mod reference;
+mod toolbar;
 mod top;
 
 pub use act::{Act, act_slug};
@@ -27,4 +28,5 @@ pub use languages::Languages;
 pub use later::{use_frames, use_half_a_pace_later, use_later, use_paced, use_rest, use_share, use_unfolded};
 pub use live::{Live, tone};
 pub use reference::{Reference, Search, coming, has_words};
+pub use toolbar::use_toolbars;
 pub use top::Top;

@@ -38,6 +38,7 @@ labels! {
     WAIT_CUT_OUT = "kit-wait-cut-out";
     USE_WATER = "kit-use-water";
     USE_WATER_VERB = "kit-use-water-verb";
+    LET_THEM_USE = "kit-let-them-use";
     FIT = "kit-fit";
     LENGTH = "kit-length";
     MOUNT = "kit-mount";

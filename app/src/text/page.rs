@@ -52,6 +52,7 @@ labels! {
     LICENCE = "job-licence";
     NOT_LOOKED = "job-not-looked";
     SKIP = "shell-skip";
+    TO_METER = "shell-to-meter";
     UNITS_US = "shell-units-us";
     UNITS_SI = "shell-units-si";
     LANGUAGE = "shell-language";

@@ -41,6 +41,7 @@ labels! {
     READ_DIRECTORY = "do-read-directory";
     CORRECT_LABEL = "do-correct-label";
     WRITE = "do-write";
+    WRITE_LABEL = "do-write-label";
     READ_DIALS = "do-read-dials";
     READ_DIAL = "do-read-dial";
     READ_SETTING = "do-read-setting";
@@ -60,6 +61,7 @@ labels! {
     DIAL = "do-dial";
     SET = "do-set";
     TURN = "do-turn";
+    TURN_DIAL = "do-turn-dial";
     FEEL_FLANGE = "do-feel-flange";
     WIPE_FLANGE = "do-wipe-flange";
     THERMOMETER_SHELL = "do-thermometer-shell";
@@ -100,13 +102,17 @@ labels! {
     CLAMP_WIRE = "do-clamp-wire";
     LAND = "do-land";
     LAND_ELSEWHERE = "do-land-elsewhere";
+    LAND_ON_ANOTHER = "do-land-on-another";
 }
 
 /// The sensors' plugs in a board, upper sensor first.
 pub const SENSOR_PLUGS: [Label; 2] = [Label("do-upper-plug"), Label("do-lower-plug")];
 
 /// The settings of a board, upper zone first.
-pub const SETTINGS: [Label; 2] = [Label("do-upper-zone"), Label("do-lower-zone")];
+pub const SETTINGS: [[Label; 2]; 2] = [
+    [Label("do-upper-zone"), Label("do-set-upper-zone")],
+    [Label("do-lower-zone"), Label("do-set-lower-zone")],
+];
 
 /// Taking a cover off, or putting it back.
 pub fn cover_act(cover: Cover, off: bool, layout: Layout) -> String {
@@ -192,9 +198,14 @@ pub fn bucket(tap: Tap) -> String {
     filled("do-bucket", &[("tap", voice::tap(tap).into())])
 }
 
-/// A verb with its object, for a screen reader.
-pub fn verb_of(verb: impl ToString, object: &str) -> String {
-    filled("do-verb-of", &[("verb", verb.to_string().into()), ("object", object.into())])
+/// Running a bucket full.
+pub fn run_bucket(tap: Tap) -> String {
+    filled("do-run-bucket", &[("tap", voice::tap(tap).into())])
+}
+
+/// Fitting a part.
+pub fn fit_part(part: &str) -> String {
+    filled("kit-fit-part", &[("part", part.into())])
 }
 
 /// Putting a lead here.

@@ -50,24 +50,30 @@ for (const one of all) {
 return {};
 ";
 
-/// How many times Tab leads from the focus to an element: forwards positive, backwards negative. Zero when it
-/// has the focus; null when the focus is nowhere or Tab never stops at the element.
-const TABS: &str = "
+/// How many times Tab leads from the focus to an element or the row of buttons that it is in, and how many times an
+/// arrow from there: forwards positive, backwards negative. The first is null when the focus is nowhere or Tab never
+/// stops there.
+const WAY: &str = "
 const [target] = arguments;
 const active = document.activeElement;
-if (active === target) return 0;
+const row = (one) => one?.closest('[role=toolbar]');
+const buttons = (of) => [...of.querySelectorAll('button:not([disabled]), [role=button]')];
+const stop = (of) => buttons(of).find((one) => one === active) ?? of.querySelector('[data-stop]') ?? buttons(of)[0];
+const to = row(target) ? stop(row(target)) : target;
+const arrows = row(target) ? buttons(row(target)).indexOf(target) - buttons(row(target)).indexOf(to) : 0;
+if (active === to) return [0, arrows];
 const root = document.querySelector('dialog[open]') ?? document;
 const stops = [...root.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex]')]
-    .filter((one) => one.tabIndex >= 0 && !one.disabled
+    .filter((one) => (row(one) ? stop(row(one)) === one : one.tabIndex >= 0) && !one.disabled
         && one.checkVisibility({ visibilityProperty: true }) && one.getClientRects().length > 0)
     .filter((one) => one.type !== 'radio' || one === target || one.checked);
-const [from, to] = [stops.indexOf(active), stops.indexOf(target)];
-if (to < 0) return null;
-if (from >= 0) return to - from;
-if (!active || active === document.body) return null;
+const [from, at] = [stops.indexOf(active), stops.indexOf(to)];
+if (at < 0) return [null, arrows];
+if (from >= 0) return [at - from, arrows];
+if (!active || active === document.body) return [null, arrows];
 const after = stops.findIndex((one) =>
     active.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING);
-return after < 0 ? null : to >= after ? to - after + 1 : to - after;
+return [after < 0 ? null : at >= after ? at - after + 1 : at - after, arrows];
 ";
 
 impl Browser {
@@ -162,16 +168,20 @@ impl Browser {
         assert_eq!(field.property("value"), json!(text));
     }
 
-    /// Moves the focus to an element by Tab alone.
+    /// Moves the focus to an element by Tab, and by the arrows within a row of buttons.
     #[track_caller]
     pub fn tab_to(&self, element: &Element<'_>) {
         for _ in 0..8 {
-            match self.run(TABS, &[element.reference()]).as_i64() {
-                Some(0) => return,
-                Some(steps) if steps > 0 => self.keys("Tab", steps as usize),
-                Some(steps) => self.keys("Shift+Tab", steps.unsigned_abs() as usize),
+            let way = self.run(WAY, &[element.reference()]);
+            let along = |steps: i64, on: &str, back: &str| {
+                self.keys(if steps < 0 { back } else { on }, steps.unsigned_abs() as usize);
+            };
+            match (way[0].as_i64(), way[1].as_i64().unwrap_or_default()) {
+                (Some(0), 0) => return,
+                (Some(0), arrows) => along(arrows, "ArrowRight", "ArrowLeft"),
+                (Some(tabs), _) => along(tabs, "Tab", "Shift+Tab"),
                 // The browser knows where the focus was lost; one step gets it back.
-                None => self.key("Tab"),
+                (None, _) => self.key("Tab"),
             }
         }
         panic!(

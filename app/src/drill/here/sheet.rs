@@ -54,22 +54,19 @@ pub fn HereSheet(props: &Props) -> Html {
     }
 }
 
-/// A heading with buttons, each with its key.
-fn buttons(title: String, all: Vec<(Option<char>, AttrValue, Callback<MouseEvent>)>) -> Html {
+/// Buttons, each with its key, under a heading.
+fn buttons(title: &str, all: Vec<(Option<char>, AttrValue, Callback<MouseEvent>)>) -> Html {
     html! {
-        <section aria-label={title.clone()}>
-            <h3>{ title }</h3>
-            <ul class="here-acts">
-                { for all.into_iter().map(|(key, label, onclick)| html! {
-                    <li>
-                        <button type="button" data-key={key.map(String::from)} aria-keyshortcuts={key.map(String::from)} {onclick}>
-                            if let Some(key) = key { <kbd aria-hidden="true">{ key }</kbd> }
-                            <span>{ label }</span>
-                        </button>
-                    </li>
-                }) }
-            </ul>
-        </section>
+        <ul class="here-acts" aria-label={title.to_owned()}>
+            { for all.into_iter().map(|(key, label, onclick)| html! {
+                <li>
+                    <button type="button" data-key={key.map(String::from)} aria-keyshortcuts={key.map(String::from)} {onclick}>
+                        if let Some(key) = key { <kbd aria-hidden="true">{ key }</kbd> }
+                        <span>{ label }</span>
+                    </button>
+                </li>
+            }) }
+        </ul>
     }
 }
 
@@ -85,23 +82,32 @@ fn places(voice: &Voice, work: &WorkHandle, props: &Props) -> Html {
         (Some(key), AttrValue::from(text::place_of(place, layout)), onclick)
     });
     let all: Vec<_> = all.collect();
-    html! { <><p>{ voice.text("here-drawing") }</p>{ buttons(text::GO_TO.to_string(), all) }</> }
+    let title = text::GO_TO.to_string();
+    html! {
+        <>
+            <p>{ voice.text("here-drawing") }</p>
+            <section aria-label={title.clone()}><h3>{ &title }</h3>{ buttons(&title, all) }</section>
+        </>
+    }
 }
 
 fn at_place(voice: &Voice, work: &WorkHandle, props: &Props, place: Place) -> Html {
     let session = &props.session;
     let (can, cannot) = offered(place, session, &Known::of(session), work.desk.units);
-    let acts = can.into_iter().map(|one| {
-        let Can { key, label, title, action } = one;
-        let label =
-            if title.is_empty() || title == label { label } else { format!("{title}: {label}").into() };
-        (key, label.clone(), done(work, &props.onclose, action, label))
-    });
+    let row = |acts: &[Can]| {
+        let title = acts.first().map(|one| one.title.clone()).unwrap_or_default();
+        let acts = acts.iter().map(|one| (one.key, one.label.clone(), done(work, &props.onclose, one)));
+        html! { <>if !title.is_empty() { <p class="sub">{ &title }</p> }{ buttons(&title, acts.collect()) }</> }
+    };
+    let acts = can.chunk_by(|one, next| one.title == next.title).map(row);
     let layout = session.home.plant.wiring.layout;
     let points = points_of(session, place);
     html! {
         <>
-            { buttons(voice.text("here-can"), acts.collect()) }
+            <section aria-label={voice.text("here-can")}>
+                <h3>{ voice.text("here-can") }</h3>
+                { for acts }
+            </section>
             if !cannot.is_empty() {
                 <section aria-label={voice.text("here-cannot")}>
                     <h3>{ voice.text("here-cannot") }</h3>
@@ -127,26 +133,22 @@ fn at_place(voice: &Voice, work: &WorkHandle, props: &Props, place: Place) -> Ht
 }
 
 /// Does the act; a list to choose from is gone to instead.
-fn done(
-    work: &WorkHandle,
-    onclose: &Callback<()>,
-    action: Option<Action>,
-    label: AttrValue,
-) -> Callback<MouseEvent> {
+fn done(work: &WorkHandle, onclose: &Callback<()>, of: &Can) -> Callback<MouseEvent> {
     let (work, onclose) = (work.clone(), onclose.clone());
+    let Can { action, label, .. } = of.clone();
     Callback::from(move |_: MouseEvent| {
         onclose.emit(());
         if let Some(action) = &action {
             work.dispatch(Msg::Do(vec![action.clone()]));
             return;
         }
-        let name = label.rsplit(": ").next().unwrap_or_default().to_owned();
+        let name = label.clone();
         Timeout::new(GONE_MS, move || {
             let lists = document().query_selector_all(".doing select[data-choice]").ok();
             let count = lists.as_ref().map_or(0, web_sys::NodeList::length);
             let all = (0..count).filter_map(|at| lists.as_ref()?.item(at)?.dyn_into::<HtmlElement>().ok());
             if let Some(list) =
-                all.into_iter().find(|one| one.get_attribute("data-choice").as_deref() == Some(&name))
+                all.into_iter().find(|one| one.get_attribute("data-choice").as_deref() == Some(&*name))
             {
                 // Fails only for an element that is not in the page.
                 let _ = list.focus();

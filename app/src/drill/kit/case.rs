@@ -31,7 +31,7 @@ pub fn Kit(props: &Props) -> Html {
     html! {
         <section class="kit-part" aria-label={text::KIT}>
             <h2>{ text::KIT }</h2>
-            <div class="kit">
+            <div class="kit" role="toolbar" aria-label={text::KIT}>
                 <button type="button" data-act="lock-and-tag" aria-pressed={locked.to_string()} onclick={to(Place::LoadCenter)}>
                     { text::LOCK_AND_TAG }
                 </button>

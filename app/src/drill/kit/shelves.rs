@@ -86,8 +86,8 @@ fn parts(session: &Session, built: (ElementLength, Mount), units: Units) -> Vec<
         let kind = shelf.first()?.kind();
         let options: Vec<_> =
             shelf.into_iter().map(|part| (option(&part, units), Action::Replace { part })).collect();
-        let name = text::fit(text::capital(&text::part_kind(kind)), layout);
-        Some(Offer::choose(name, text::FIT, options))
+        let name = text::fit(text::part_kind(kind), layout);
+        Some(Offer::choose(text::capital(&name), text::FIT, text::fit_part(&name), options))
     };
     shelves(layout, built).into_iter().filter_map(shelf).collect()
 }
@@ -193,6 +193,7 @@ fn exchange(units: Units) -> Vec<Offer> {
             (text::heater_option(nominal, rating, units), Action::SetHeater { nominal, rating })
         })
     });
+    let heater = text::part_kind(PartKind::Heater);
     vec![
         Offer::plain(Action::PartPipes, text::PART_PIPES),
         Offer::plain(Action::CarryOut { helped: true }, text::CARRY_HELPED),
@@ -200,7 +201,7 @@ fn exchange(units: Units) -> Vec<Offer> {
         Offer::plain(Action::JoinPipes { dielectric: true }, text::JOIN_DIELECTRIC),
         Offer::plain(Action::JoinPipes { dielectric: false }, text::JOIN_BARE),
         Offer::plain(Action::ReuseRelief, text::REUSE_RELIEF),
-        Offer::choose(text::capital(&text::part_kind(PartKind::Heater)), text::FIT, new),
+        Offer::choose(text::capital(&heater), text::FIT, text::fit_part(&heater), new),
     ]
 }
 

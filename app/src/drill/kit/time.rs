@@ -23,8 +23,8 @@ pub fn Time() -> Html {
     let mut offers: Vec<Offer> =
         MOSTLY.map(|minutes| Offer::plain(Action::Wait { minutes }, text::minutes(minutes))).into();
     offers.push(Offer::plain(Action::WaitForCutOut, text::WAIT_CUT_OUT));
-    offers.push(Offer::choose(text::WAIT, text::WAIT_VERB, waits));
+    offers.push(Offer::choose(text::WAIT, text::WAIT_VERB, text::WAIT_VERB, waits));
     let living = LIVING.map(|minutes| (text::minutes(minutes), Action::LetThemUse { minutes }));
-    offers.push(Offer::choose(text::USE_WATER, text::USE_WATER_VERB, living));
+    offers.push(Offer::choose(text::USE_WATER, text::USE_WATER_VERB, text::LET_THEM_USE, living));
     html! { <div class="time"><Offers title={text::TIME} {offers} /></div> }
 }

@@ -33,7 +33,7 @@ pub fn Meter(props: &Props) -> Html {
         }
     });
     html! {
-        <section class="meter-part" aria-label={text::METER}>
+        <section class="meter-part" id="meter" tabindex="-1" aria-label={text::METER}>
             <h2>{ text::METER }</h2>
             <div class="card meter">
                 <Display session={props.session.clone()} />

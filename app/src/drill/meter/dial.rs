@@ -32,5 +32,5 @@ pub fn Dial() -> Html {
             </button>
         }
     };
-    html! { <div class="fn" role="group" aria-label={text::METER_DIAL}>{ for SETTINGS.map(button) }</div> }
+    html! { <div class="fn" role="toolbar" aria-label={text::METER_DIAL}>{ for SETTINGS.map(button) }</div> }
 }

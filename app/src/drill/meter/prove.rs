@@ -12,7 +12,7 @@ use crate::text;
 pub fn Prove() -> Html {
     use_language();
     html! {
-        <div class="acts prove" role="group" aria-label={text::PROVE}>
+        <div class="acts prove" role="toolbar" aria-label={text::PROVE}>
             <Act action={Action::ProveMeter { on: KnownSource::Receptacle }} label={text::PROVE_RECEPTACLE} />
             <Act action={Action::ProveMeter { on: KnownSource::ProvingUnit }} label={text::PROVE_UNIT} />
             <Act action={Action::ZeroLeads} label={text::ZERO_LEADS} />

@@ -158,7 +158,7 @@ fn load_center(session: &Session, known: &Known) -> Vec<Group> {
     locks.push(Offer::plain(Action::TryStart, text::TRY_START));
     let writing = vec![
         Offer::plain(Action::Read { what: Writing::Directory }, text::READ_DIRECTORY),
-        Offer::choose(text::CORRECT_LABEL, text::WRITE, labels),
+        Offer::choose(text::CORRECT_LABEL, text::WRITE, text::WRITE_LABEL, labels),
     ];
     let front = Action::Cover { which: Cover::PanelFront, off: true };
     let mut groups = vec![
@@ -166,7 +166,10 @@ fn load_center(session: &Session, known: &Known) -> Vec<Group> {
         Group::new(text::LOCKOUT, locks),
         Group::new(text::WRITINGS, writing),
         covers(session, &[Cover::PanelFront]).cautioned(&front),
-        Group::new(text::BEHIND_FRONT, vec![Offer::choose(text::MOVE_BREAKER, text::MOVE, moves)]),
+        Group::new(
+            text::BEHIND_FRONT,
+            vec![Offer::choose(text::MOVE_BREAKER, text::MOVE, text::MOVE_BREAKER, moves)],
+        ),
     ];
     groups.extend(Some(portable(session)).filter(|group| !group.offers.is_empty()));
     groups

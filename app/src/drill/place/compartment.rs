@@ -50,10 +50,10 @@ pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
     }
     control.push(Offer::plain(Action::TryStart, text::TRY_START));
     if layout.has_thermostats() {
-        control.push(Offer::choose(text::DIAL, text::TURN, dial(level, units)));
+        control.push(Offer::choose(text::DIAL, text::TURN, text::TURN_DIAL, dial(level, units)));
     } else if upper {
-        for (&level, label) in Level::ALL.iter().zip(text::SETTINGS) {
-            control.push(Offer::choose(label, text::SET, dial(level, units)));
+        for (&level, [label, says]) in Level::ALL.iter().zip(text::SETTINGS) {
+            control.push(Offer::choose(label, text::SET, says, dial(level, units)));
         }
     }
     let flange = vec![

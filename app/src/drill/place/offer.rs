@@ -6,7 +6,6 @@ use yew::prelude::*;
 use crate::glossary::Marked;
 use crate::shell::{Act, Choice, Choices, act_slug, use_share};
 use crate::store::{Msg, use_steady};
-use crate::text;
 
 /// One thing offered.
 #[derive(Clone, PartialEq)]
@@ -33,8 +32,10 @@ pub enum Offer {
     Choose {
         /// Its label.
         label: AttrValue,
-        /// What the button says.
+        /// What stands on the button.
         verb: AttrValue,
+        /// What the button is called, heard by itself: the same words and more.
+        says: AttrValue,
         /// The acts with their names, the first one chosen at first.
         options: Vec<(AttrValue, Action)>,
     },
@@ -62,10 +63,11 @@ impl Offer {
     pub fn choose(
         label: impl Into<AttrValue>,
         verb: impl Into<AttrValue>,
+        says: impl Into<AttrValue>,
         options: impl IntoIterator<Item = (String, Action)>,
     ) -> Self {
         let options = options.into_iter().map(|(name, action)| (name.into(), action)).collect();
-        Self::Choose { label: label.into(), verb: verb.into(), options }
+        Self::Choose { label: label.into(), verb: verb.into(), says: says.into(), options }
     }
 }
 
@@ -86,6 +88,12 @@ pub struct Props {
     /// Two beside each other.
     #[prop_or_default]
     pub pairs: bool,
+    /// What the row of buttons is called where no heading says it.
+    #[prop_or_default]
+    pub name: AttrValue,
+    /// Buttons before all others.
+    #[prop_or_default]
+    pub children: Html,
 }
 
 /// The offers.
@@ -94,15 +102,21 @@ pub fn Offers(props: &Props) -> Html {
     let (lists, buttons): (Vec<_>, Vec<_>) =
         props.offers.iter().partition(|one| matches!(one, Offer::Choose { .. }));
     let share = use_share(lists.len(), EACH_TURN);
+    let name = if props.title.is_empty() { &props.name } else { &props.title };
     html! {
-        <div class="offers" role="group" aria-label={&props.title}>
+        <div class="offers">
             if !props.title.is_empty() {
                 <h3><Marked text={&props.title} /></h3>
             }
             if let Some(caution) = &props.caution {
                 <p class="warn">{ caution }</p>
             }
-            <div class={classes!("acts", props.pairs.then_some("pairs"))}>{ for buttons.into_iter().enumerate().map(one_offer) }</div>
+            if !buttons.is_empty() {
+                <div class={classes!("acts", props.pairs.then_some("pairs"))} role="toolbar" aria-label={name}>
+                    { props.children.clone() }
+                    { for buttons.into_iter().enumerate().map(one_offer) }
+                </div>
+            }
             { lists.into_iter().take(share).enumerate().map(one_offer).collect::<Html>() }
         </div>
     }
@@ -117,8 +131,8 @@ fn one_offer((at, offer): (usize, &Offer)) -> Html {
         Offer::All { first, then, label } => {
             html! { <Act key={at} action={first.clone()} then={then.clone()} {label} /> }
         }
-        Offer::Choose { label, verb, options } => {
-            html! { <Chooser key={at} {label} {verb} options={options.clone()} /> }
+        Offer::Choose { label, verb, says, options } => {
+            html! { <Chooser key={at} {label} {verb} {says} options={options.clone()} /> }
         }
     }
 }
@@ -128,6 +142,7 @@ fn one_offer((at, offer): (usize, &Offer)) -> Html {
 struct ChooserProps {
     label: AttrValue,
     verb: AttrValue,
+    says: AttrValue,
     options: Vec<(AttrValue, Action)>,
 }
 
@@ -163,7 +178,7 @@ fn Chooser(props: &ChooserProps) -> Html {
                 type="button"
                 class="act"
                 data-act={slug}
-                aria-label={text::verb_of(&props.verb, &props.label)}
+                aria-label={&props.says}
                 {onclick}
             >
                 { &props.verb }

@@ -6,6 +6,7 @@ use plant::Place;
 use yew::prelude::*;
 
 use super::acts::{Group, groups};
+use super::go::turn;
 use super::offer::{Offer, Offers};
 use super::point_card::PointCard;
 use super::seen::Seen;
@@ -16,7 +17,7 @@ use crate::drill::sticker::Sticker;
 use crate::glossary::{Marked, WordsHere};
 use crate::said::use_units;
 use crate::shell::use_share;
-use crate::store::{Msg, World, use_work};
+use crate::store::{Msg, Tab, World, use_work};
 use crate::text;
 
 /// Groups of acts drawn in one turn.
@@ -40,6 +41,13 @@ pub fn PlacePanel(props: &Props) -> Html {
         return html! { <section class="place empty"><p>{ text::CHOOSE_PLACE }</p></section> };
     };
     let layout = session.home.plant.wiring.layout;
+    let to_meter = {
+        let work = work.clone();
+        Callback::from(move |event: MouseEvent| {
+            event.prevent_default();
+            turn(&work, Tab::Meter, "meter");
+        })
+    };
     let back = Callback::from(move |_| work.dispatch(Msg::Go(None)));
     html! {
         <section class="place" aria-label={text::place_of(place, layout)} data-at={place.name()}>
@@ -51,6 +59,7 @@ pub fn PlacePanel(props: &Props) -> Html {
             </header>
             if has_detail(place) {
                 <Detail key={place.name()} session={session.clone()} known={known.clone()} {place} />
+                <a class="skip" href="#meter" onclick={to_meter}>{ text::TO_METER }</a>
                 <PointCard session={session.clone()} {place} />
             }
             <Doing key={place.name()} session={session.clone()} known={known.clone()} {place} />

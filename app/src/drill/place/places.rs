@@ -35,7 +35,7 @@ pub fn Places() -> Html {
     html! {
         <nav class="places" aria-label={text::GO_TO}>
             <h2>{ text::GO_TO }</h2>
-            <div class="acts">{ for Place::ALL.iter().filter(there).map(button) }</div>
+            <div class="acts" role="toolbar" aria-label={text::GO_TO}>{ for Place::ALL.iter().filter(there).map(button) }</div>
         </nav>
     }
 }

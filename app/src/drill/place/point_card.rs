@@ -47,8 +47,10 @@ pub fn PointCard(props: &Props) -> Html {
             />
             if let Some(point) = picked {
                 { holds(&props.session, props.place, point) }
-                <div class="acts">{ lead(&work, Lead::Red, point) }{ lead(&work, Lead::Black, point) }</div>
-                <Offers offers={offers(&props.session, point)} />
+                <Offers name={text::point(point, &props.session.home.plant.wiring)} offers={offers(&props.session, point)}>
+                    { lead(&work, Lead::Red, point) }
+                    { lead(&work, Lead::Black, point) }
+                </Offers>
             }
         </div>
     }
@@ -127,7 +129,12 @@ fn offers(session: &Session, point: Point) -> Vec<Offer> {
             } else {
                 offers.extend(land(end, end.home()));
                 offers.push(Offer::plain(Action::Label { end }, text::label_end(end)));
-                offers.push(Offer::choose(text::LAND_ELSEWHERE, text::LAND, elsewhere(end, wiring)));
+                offers.push(Offer::choose(
+                    text::LAND_ELSEWHERE,
+                    text::LAND,
+                    text::LAND_ON_ANOTHER,
+                    elsewhere(end, wiring),
+                ));
             }
             let around = Clamped::Wire { wire: end.wire };
             offers.push(Offer::plain(Action::Clamp { around }, text::CLAMP_WIRE));

@@ -104,7 +104,7 @@ pub fn taps(session: &Session, units: Units) -> Vec<Group> {
             let volume = Volume::gallons(gallons);
             (size(volume, units), Action::Bucket { tap, volume })
         });
-        offers.push(Offer::choose(text::bucket(tap), text::RUN, buckets));
+        offers.push(Offer::choose(text::bucket(tap), text::RUN, text::run_bucket(tap), buckets));
         let shut = session.home.plant.plumbing.is_shut(tap as usize);
         offers.push(Offer::toggle(Action::Stops { tap, shut: !shut }, text::STOPS, shut));
         Group { title: text::tap_title(tap).into(), offers, caution: None, pairs: false }
