@@ -78,8 +78,14 @@ tap-shower = shower
 circuit-heater = Water heater
 circuit-second-source = Load control
 circuit-off-peak = Water heater, off-peak
-circuit-range = Range
-circuit-dryer = Dryer
+circuit-range = { $service ->
+    [wye-277] Lighting
+   *[other] Range
+}
+circuit-dryer = { $service ->
+    [wye-277] Exhaust fan
+   *[other] Dryer
+}
 
 metal-copper = copper
 metal-aluminium = aluminium
@@ -124,7 +130,11 @@ writing-diagram = the wiring diagram
 writing-stamp-upper = the stamp on the upper element
 writing-stamp-lower = the stamp on the lower element
 writing-directory = the load center’s directory
-writing-dials = both dials
+writing-dials = { $layout ->
+    [single-element] the dial
+    [electronic] the settings
+   *[other] both dials
+}
 
 meter-volts = Volts AC
 meter-low-volts = Volts AC, low impedance
@@ -141,17 +151,29 @@ screw-pipe = cold pipe
 screw-N = neutral bar
 screw-G = ground bar
 
-wire-cable-a = branch cable, leg 1
+wire-cable-a = { $feed ->
+    [neutral] branch cable, hot
+   *[legs] branch cable, leg 1
+}
 wire-cable-b = branch cable, leg 2 (re-identified white)
 wire-cable-n = branch cable, neutral
 wire-cable-g = equipment ground
-wire-second-a = second cable, leg 1
+wire-second-a = { $feed ->
+    [neutral] second cable, hot
+   *[legs] second cable, leg 1
+}
 wire-second-b = second cable, leg 2
 wire-off-peak-a = off-peak cable, leg 1
 wire-off-peak-b = off-peak cable, leg 2
-wire-to-box-a = cable to the box, leg 1
+wire-to-box-a = { $feed ->
+    [neutral] cable to the box, hot
+   *[legs] cable to the box, leg 1
+}
 wire-to-box-b = cable to the box, leg 2
-wire-whip-a = cable from the box, leg 1
+wire-whip-a = { $feed ->
+    [neutral] cable from the box, hot
+   *[legs] cable from the box, leg 1
+}
 wire-whip-b = cable from the box, leg 2
 wire-feed-a = lead to H1
 wire-feed-b = lead to H3
@@ -177,9 +199,19 @@ part-upper-element = upper element
 part-lower-element = lower element
 part-upper-thermostat = upper thermostat
 part-lower-thermostat = lower thermostat
-part-limit = high limit
-part-breaker = two-pole breaker
-part-fuse = pair of fuses
+part-limit = { $layout ->
+    [off-peak] upper high limit
+   *[other] high limit
+}
+part-lower-limit = lower high limit
+part-breaker = { $feed ->
+    [neutral] single-pole breaker
+   *[legs] two-pole breaker
+}
+part-fuse = { $feed ->
+    [neutral] fuse
+   *[legs] pair of fuses
+}
 part-time-switch = time switch
 part-connectors = connectors for aluminium and copper
 part-dip-tube = dip tube
@@ -237,9 +269,9 @@ fault-F30 = Lower thermostat fed from U2 instead of U4
 fault-F31 = Equipment ground off, and an element leaks
 fault-F32 = Wet compartment: a weeping gasket and a track to the shell
 fault-F33 = Thermostat not lying flat on the shell
-fault-F34 = Dials set too low
-fault-F35 = Dials set too high
-fault-F36 = Dials set unequal
+fault-F34 = Temperature set too low
+fault-F35 = Temperature set too high
+fault-F36 = Upper and lower set unequal
 fault-F37 = Dip tube broken or missing
 fault-F38 = Cold water crossing over in one fixture
 fault-F39 = Mixing valve seized too cold
@@ -287,8 +319,8 @@ remedy-F01 = Change the lower element for one that matches the plate, with a new
 remedy-F02 = Change the upper element for one that matches the plate, with a new gasket.
 remedy-F03 = Replace the heater: a tank that has rusted through cannot be mended.
 remedy-F04 = Nothing to change. Explain, and advise a larger heater, a second one, or less flow.
-remedy-F05 = Change the upper thermostat, then prove that the limit opens both legs.
-remedy-F06 = Change the lower thermostat, then prove that the limit opens both legs.
+remedy-F05 = Change the upper thermostat, then prove that both poles of the limit open.
+remedy-F06 = Change the lower thermostat, then prove that both poles of the limit open.
 remedy-F07 = Change the limit, then watch one whole cycle to the cut-out.
 remedy-F08 = Find no cause left, let it cool, press the button, and watch one whole cycle to the cut-out.
 remedy-F09 = Change the limit.
@@ -300,7 +332,7 @@ remedy-F14 = Change the grounded element for one that matches the plate, with a 
 remedy-F15 = Change the element for one that matches the plate, with a new gasket.
 remedy-F16 = Change the upper element, and refill fully before power.
 remedy-F17 = Change the upper element for one that matches the plate, with a new gasket; refill before power.
-remedy-F18 = Prove the elements clear of the shell, close the breaker once, clamp both legs and watch.
+remedy-F18 = Prove the elements clear of the shell, close the breaker once, clamp the current and watch.
 remedy-F19 = Change the breaker. That is work inside the load center.
 remedy-F20 = Make the hot lug again, or change the breaker for one of its rating. That is work inside the load center.
 remedy-F21 = Change both fuses for the plate’s rating, find what melted one, and clamp both legs.
@@ -316,9 +348,9 @@ remedy-F30 = Land the wire of D1 on U4, as the diagram has it, and prove both cu
 remedy-F31 = Lock off, make the equipment ground whole, change the leaking element, prove the shell at 0 V. Work for an electrician.
 remedy-F32 = Change the gasket on a cleaned seat, dry the compartment, and see the insulation back before power.
 remedy-F33 = Press it flat under its clip, insulation and cover back on, and prove its cut-out.
-remedy-F34 = Set both dials to { $safe-heat }.
-remedy-F35 = Set both dials to { $safe-heat }, and advise a mixing valve for anything hotter.
-remedy-F36 = Set both dials to { $safe-heat }.
+remedy-F34 = Set it to { $safe-heat }.
+remedy-F35 = Set it to { $safe-heat }, and advise a mixing valve for anything hotter.
+remedy-F36 = Set both to { $safe-heat }.
 remedy-F37 = Change the dip tube and flush the strainers.
 remedy-F38 = Find the fixture by shutting the stops one by one, and change its cartridge.
 remedy-F39 = Change the mixing valve and set it to { $safe-heat }.
@@ -363,7 +395,7 @@ remedy-F77 = Change the thermostat, then watch it close and open more than once.
 
 advice-demand-exceeds-capacity = The house asks for more hot water than this heater can make; a larger one, a second one or less flow would help.
 advice-low-supply-voltage = The building has 208 V; a heater rated 240 V makes three quarters of its power on it. Accept it, or fit elements rated 208 V.
-advice-safe-temperature = Keep both dials at { $safe-heat }; hotter water burns, and anything hotter needs a mixing valve at the tap.
+advice-safe-temperature = Keep it set to { $safe-heat }; hotter water burns, and anything hotter needs a mixing valve at the tap.
 advice-cold-main = Colder water comes in than usual: it takes longer to heat and goes less far; nothing in the heater is wrong.
 advice-damp-air = Damp air settles on cold metal while cold water comes in; let air to it. Nothing leaks.
 advice-nothing-wrong = The heater is sound; this is what was measured.
@@ -537,7 +569,7 @@ says-button-pushed = { $times ->
 }
 says-nobody = Nobody touched it that I know of.
 says-touched = { $who } had a look at it.
-says-touched-dial = { $who } had a look at it, and turned the dials, I believe.
+says-touched-dial = { $who } had a look at it, and changed how hot it is set, I believe.
 meddler-nobody = Nobody
 meddler-household = One of us
 meddler-neighbour = A neighbour
@@ -622,7 +654,7 @@ act-eyes-on = Eye protection on
 act-eyes-off = Eye protection off
 act-breaker-on = Breaker { $slot } on
 act-breaker-off = Breaker { $slot } off
-act-try-start = Tried the start: dial up, listened
+act-try-start = Tried the start: turned it up, listened
 act-lock-on = Own lock and tag on breaker { $slot }
 act-lock-off = Lock and tag off breaker { $slot }
 act-move-breaker = Moved breaker { $slot } to a space on both legs
@@ -630,9 +662,18 @@ act-box-handle-on = Box in the line closed
 act-box-handle-off = Box in the line opened
 act-box-lock-on = Own lock and tag on the switch in the line
 act-box-lock-off = Lock and tag off the switch in the line
-act-pull-fuse = Pulled the fuse of { $leg }
-act-put-fuse = Put the fuse of { $leg } back
-act-test-fuse = Ohms through the fuse of { $leg }, out of its clips
+act-pull-fuse = { $feed ->
+    [neutral] Pulled the fuse
+   *[legs] Pulled the fuse of { $leg }
+}
+act-put-fuse = { $feed ->
+    [neutral] Put the fuse back
+   *[legs] Put the fuse of { $leg } back
+}
+act-test-fuse = { $feed ->
+    [neutral] Ohms through the fuse, out of its clips
+   *[legs] Ohms through the fuse of { $leg }, out of its clips
+}
 act-set-clock = Set the timer’s clock to the time of day
 act-portable-on = Plugged a portable heater of 1500 W into a receptacle of { $leg }
 act-portable-off = Pulled the portable heater out of the receptacle of { $leg }
@@ -654,7 +695,10 @@ act-change-battery = Fresh battery in the meter
 act-non-contact = Non-contact tester at { $at }
 act-clamp-pair = Clamp around { $first } and { $second } together
 act-clamp = Clamp around { $wire }
-act-clamp-both = Clamp around both legs together
+act-clamp-both = { $feed ->
+    [neutral] Clamp around hot and neutral together
+   *[legs] Clamp around both legs together
+}
 act-press-reset = Pressed the limit’s button
 act-lift = Lifted { $end }
 act-label = Labelled { $end }
@@ -662,7 +706,10 @@ act-land = Landed { $end } on { $screw }, hand tight
 act-land-torqued = Landed { $end } on { $screw }, torqued
 act-remake = Made again: { $end }, hand tight
 act-remake-torqued = Cut back and made again, torqued: { $end }
-act-dial = Turned the { $level } dial to { $to }
+act-dial = { $layout ->
+    [electronic] Set the { $level } zone to { $to }
+   *[other] Turned the { $level } dial to { $to }
+}
 act-seat = Pressed the { $level } thermostat flat against the shell
 act-cold-shut = Cold valve shut
 act-cold-part = Cold valve { $percent } % open
@@ -705,7 +752,7 @@ act-finding = Finding written: { $fault }
 act-advise = Told the customer: { $advice }
 act-report = Reported: { $what }
 act-stop-and-call = Stopped, and called { $whom }
-act-agree-cost = Named what it will cost, and got consent
+act-agree-cost = Named the price of the work, and they agreed
 act-answer-so = Told them: that is so
 act-answer-not-so = Told them: that is not so
 act-tell-result = Told the customer what was found and done, and that the water will be hot
@@ -739,8 +786,11 @@ shown-diagram = The diagram shows where each wire belongs.
 shown-label = { $slot }: { $circuit }, { $amps } A
 shown-label-more = { $before }; { $next }
 shown-stamp = Stamp on the { $level } element: { $rating }
-shown-dial = Dial { $dial }
-shown-dials = Upper dial { $upper }, lower dial { $lower }
+shown-dials = { $layout ->
+    [single-element] Dial { $upper }
+    [electronic] Upper zone { $upper }, lower zone { $lower }
+   *[other] Upper dial { $upper }, lower dial { $lower }
+}
 shown-non-contact-sounds = The non-contact tester sounds.
 shown-non-contact-silent = The non-contact tester is silent. That does not show it is dead.
 shown-refused = Not done. { $why }
@@ -803,7 +853,10 @@ sight-box-on = { $kind } stands in the line, closed.
 sight-box-off = { $kind } stands in the line, open.
 sight-box-locked = { $kind } stands in the line, open, a lock on it.
 sight-box-hours = Its clock shows { $shows }. It is off from { $from } until { $until }.
-sight-fuse-out = The fuse of { $leg } is out of its clips.
+sight-fuse-out = { $feed ->
+    [neutral] The fuse is out of its clips.
+   *[legs] The fuse of { $leg } is out of its clips.
+}
 sight-portable-dark = The portable heater on { $leg } stays dark and cold.
 sight-portable-faint = The portable heater on { $leg } glows faintly and is hardly warm.
 sight-portable-full = The portable heater on { $leg } glows and warms as it should.
@@ -979,8 +1032,10 @@ clock-day = day { $day } { $time }
 job-read-plate = Read the rating plate
 job-plate-storage = Storage
 job-plate-volts = Supply
-job-plate-element = Element
-job-plate-elements = Upper / lower element
+job-plate-elements = { $layout ->
+    [single-element] Element
+   *[other] Upper / lower element
+}
 job-plate-mount = Length, mount
 job-plate-both = Both at once
 job-plate-circuits = Circuits
@@ -989,7 +1044,7 @@ job-plate-pressure = Working pressure
 job-no = no
 job-yes = yes
 job-tell-household = Power and water will be off: touch nothing
-job-agree-cost = What it will cost: agreed
+job-agree-cost = The price of the work, and whether they agree
 job-they-ask = They ask
 job-is-so = That is so
 job-is-not-so = That is not so
@@ -1017,20 +1072,23 @@ hint-watch = Look, listen and measure while it still runs: some things show only
 hint-tell = Tell the household that power and hot water will be off, and to touch nothing.
 hint-lock = Before a hand goes in: breaker off, your own lock and tag on it, then try the start.
 hint-prove = Prove the meter on a source you know is live. A dead meter reads 0 V on everything.
-hint-dead = Show it dead: leg to leg, then each leg and every screw you will touch to a ground you proved. Then prove the meter again. Until then it counts as live.
+hint-dead = { $feed ->
+    [neutral] Show it dead: hot to neutral, then each of them and every screw you will touch to a ground you proved. Then prove the meter again. Until then it counts as live.
+   *[legs] Show it dead: leg to leg, then each leg and every screw you will touch to a ground you proved. Then prove the meter again. Until then it counts as live.
+}
 hint-find = Which two suspects are left? Choose the one reading that would differ between them. Lift a wire where another path would answer for the part.
 hint-repair = You have a finding. Change that and nothing else, with what the plate asks for.
 hint-refill = Water before power: fill with a hot tap open until it runs full and steady, without air.
 hint-show = Prove the repair: volts and amps while it heats, then wait for the cut-out and see the current gone.
 hint-result = Tell the customer what was found, what was done, and that the water will be hot.
-hint-hand-over = Covers on, no leak, dials alike: if so, hand over.
-plate-thermostats = thermostats
-plate-watts-one = { $watts } W
-plate-watts-two = { $watts } / { $watts } W
+hint-hand-over = Covers on, no leak, set to { $safe-heat }: if so, hand over.
 plate-electronic = electronic, two sensors
+plate-watts = { $layout ->
+    [single-element] { $watts } W
+   *[other] { $watts } / { $watts } W
+}
 plate-supply = { $volts } V 1Ø
 plate-supply-neutral = { $volts } V 1Ø, hot and neutral
-plate-one-circuit = one
 plate-two-circuits = two, lower off-peak
 
 ## Cautions that the riskiest acts carry
@@ -1051,10 +1109,14 @@ dial-continuity = Continuity
 dial-insulation = Insul. 500 V
 dial-amps = A AC
 dial-clamp = Clamp A
-clamp-both-legs = both legs of the branch cable
+clamp-both-legs = { $feed ->
+    [neutral] hot and neutral of the branch cable
+   *[legs] both legs of the branch cable
+}
 clamp-pair = { $first } and { $second }
 kit-meter-dial = Meter's dial
 kit-place-leads = Place the leads first
+kit-place-clamp = Choose a wire for the clamp first
 kit-take-reading = Take the reading
 kit-over = OL
 kit-tone = tone
@@ -1109,6 +1171,7 @@ kit-mount = Element mount
 kit-option-element = { $rating }, { $length }, { $seat }
 kit-option-expansion-tank = { $volume }, charged to { $charge }
 kit-cost = Parts so far: ${ $dollars }
+kit-cost-asked = Parts so far: ${ $dollars }. They want to be asked before it goes over ${ $most }.
 kit-evidence = Step { $step } is evidence
 kit-evidence-count = { $count ->
     [0] No step ticked as evidence. Tick the readings in the log that show it.
@@ -1153,13 +1216,17 @@ do-read-directory = Read the directory
 do-correct-label = Correct the directory
 do-write = Write
 do-write-label = Write the corrected label
-do-read-dials = Read both dials
-do-read-dial = Read the dial
-do-read-setting = Read the setting
+do-read-dials = { $layout ->
+    [single-element] Read the dial
+    [electronic] Read the settings
+   *[other] Read both dials
+}
 do-read-stamp = Read the element's stamp
 do-read-diagram = Read the wiring diagram
-do-press-reset = Press the reset button
-do-press-resets = Press the reset buttons
+do-press-reset = { $layout ->
+    [off-peak] Press the reset buttons
+   *[other] Press the reset button
+}
 do-seat = Press the thermostat flat
 do-dial = Dial
 do-set = Set
@@ -1218,8 +1285,14 @@ do-breaker-on = Breaker { $slot } on
 do-breaker-off = Breaker { $slot } off
 do-box-close = Close it
 do-box-open = Open it
-do-pull-fuse = Fuse of { $leg } out
-do-test-fuse = Ohms through the fuse of { $leg }
+do-pull-fuse = { $feed ->
+    [neutral] Fuse out
+   *[legs] Fuse of { $leg } out
+}
+do-test-fuse = { $feed ->
+    [neutral] Ohms through the fuse
+   *[legs] Ohms through the fuse of { $leg }
+}
 do-portable-leg = In a receptacle of { $leg }
 do-space = Breaker { $slot }
 do-lock-and-tag = Lock and tag on { $slot }
@@ -1271,8 +1344,10 @@ sheet-box-open = open
 sheet-shut = shut
 sheet-open = open
 sheet-part-open = { $percent } % open
-sheet-only-cover = Cover
-sheet-upper-cover = Upper cover
+sheet-upper-cover = { $layout ->
+    [single-element] Cover
+   *[other] Upper cover
+}
 sheet-lower-cover = Lower cover
 sheet-handle = { $slot }: { $handle }
 sheet-handle-locked = { $slot }: { $handle }, locked
@@ -1313,9 +1388,11 @@ title-load-center = Load center
 title-in-line-box = Box in the line
 title-junction-box = Junction box
 title-heater-top = Heater, top
-title-upper-compartment = Upper compartment
+title-upper-compartment = { $layout ->
+    [single-element] Compartment
+   *[other] Upper compartment
+}
 title-lower-compartment = Lower compartment
-title-only-compartment = Compartment
 title-relief = Relief valve
 title-drain = Drain and floor
 title-taps = Taps
@@ -1330,30 +1407,57 @@ point-black-lead = Black lead here
 mark-shell = shell
 mark-pipe = pipe
 mark-wire = wire at { $screw }
-point-JB-neutral = junction box, splice of the neutral
-point-H3-neutral = limit, line screw of the neutral
-point-H4-neutral = limit, load screw of the neutral
 point-M1 = bus, leg 1
 point-M2 = bus, leg 2
 point-N = neutral bar
 point-G = ground bar
-point-B1 = heater breaker, load screw of pole 1
+point-B1 = { $feed ->
+    [neutral] heater breaker, load screw
+   *[legs] heater breaker, load screw of pole 1
+}
 point-B2 = heater breaker, load screw of pole 2
-point-S1 = second breaker, load screw of pole 1
+point-S1 = { $feed ->
+    [neutral] second breaker, load screw
+   *[legs] second breaker, load screw of pole 1
+}
 point-S2 = second breaker, load screw of pole 2
-point-X1 = box in the line, line screw of leg 1
+point-X1 = { $feed ->
+    [neutral] box in the line, line screw of the hot
+   *[legs] box in the line, line screw of leg 1
+}
 point-X2 = box in the line, line screw of leg 2
-point-X3 = box in the line, load screw of leg 1
+point-X3 = { $feed ->
+    [neutral] box in the line, load screw of the hot
+   *[legs] box in the line, load screw of leg 1
+}
 point-X4 = box in the line, load screw of leg 2
-point-JA = junction box, splice of leg 1
-point-JB = junction box, splice of leg 2
+point-JA = { $feed ->
+    [neutral] junction box, splice of the hot
+   *[legs] junction box, splice of leg 1
+}
+point-JB = { $feed ->
+    [neutral] junction box, splice of the neutral
+   *[legs] junction box, splice of leg 2
+}
 point-JC = junction box, off-peak splice of leg 1
 point-JD = junction box, off-peak splice of leg 2
 point-JG = junction box, ground screw
-point-H1 = limit, line screw of leg 1
-point-H2 = limit, load screw of leg 1
-point-H3 = limit, line screw of leg 2
-point-H4 = limit, load screw of leg 2
+point-H1 = { $feed ->
+    [neutral] limit, line screw of the hot
+   *[legs] limit, line screw of leg 1
+}
+point-H2 = { $feed ->
+    [neutral] limit, load screw of the hot
+   *[legs] limit, load screw of leg 1
+}
+point-H3 = { $feed ->
+    [neutral] limit, line screw of the neutral
+   *[legs] limit, line screw of leg 2
+}
+point-H4 = { $feed ->
+    [neutral] limit, load screw of the neutral
+   *[legs] limit, load screw of leg 2
+}
 point-H5 = lower limit, line screw of leg 1
 point-H6 = lower limit, load screw of leg 1
 point-H7 = lower limit, line screw of leg 2
@@ -1576,7 +1680,10 @@ debrief-top = top
 debrief-water = water in the tank, top to bottom
 debrief-current = current in the heater’s leads
 debrief-tap = tap
-debrief-leg = leg { $leg }
+debrief-leg = { $feed ->
+    [neutral] hot
+   *[legs] leg { $leg }
+}
 debrief-neutral = neutral
 debrief-temperatures = temperatures: top, controls, tap
 debrief-heat = heat of the elements
@@ -1892,14 +1999,17 @@ rule-blast = The tank blew steam or burst.
 rule-blast-why = Water above boiling under pressure is a bomb. Nobody belongs near it.
 rule-blast-right = Power off only if the panel is reached without passing the tank, everybody out, call.
 rule-energised-miswired = Power came on with a wire on a foreign screw: { $detail }.
-rule-energised-miswired-why = A crossed wire can put a leg on the shell, bypass the limit or run both elements.
+rule-energised-miswired-why = A crossed wire can put voltage on the shell, bypass the limit or run both elements.
 rule-energised-miswired-right = Label each wire before lifting it, land it by the diagram, check it before power.
 rule-worked-live = Worked on a live part with gloves and eye protection on: { $detail }.
 rule-worked-live-why = Gloves make a slip survivable, not the work allowed. Dead work is the rule.
 rule-worked-live-right = Find the source, lock it off, prove dead.
 rule-worked-unproved = Worked before it was proved dead: { $detail }.
 rule-worked-unproved-why = It happened to be dead. A mislabelled breaker, a second source or a broken lead would have made it live.
-rule-worked-unproved-right = Lock and tag, meter proved, leg to leg, every screw to a proved ground in both compartments, meter proved again.
+rule-worked-unproved-right = { $feed ->
+    [neutral] Lock and tag, meter proved, hot to neutral, every screw to a proved ground, meter proved again.
+   *[legs] Lock and tag, meter proved, leg to leg, every screw to a proved ground in both compartments, meter proved again.
+}
 rule-ohms-live = An ohms or insulation test met a live circuit.
 rule-ohms-live-why = The reading means nothing, and the meter can fail in the hand.
 rule-ohms-live-right = Volts first. Ohms only once proved dead, wires lifted.
@@ -1910,7 +2020,10 @@ rule-lacked-at = { $point }; { $missing }
 rule-lacked-lock = a source had no lock and tag of one's own
 rule-lacked-household = the household had not been told
 rule-lacked-meter = the meter had not been proved on a known source
-rule-lacked-legs = leg to leg had not been read
+rule-lacked-legs = { $feed ->
+    [neutral] hot to neutral had not been read
+   *[legs] leg to leg had not been read
+}
 rule-lacked-ground = the ground it was read against had not been proved
 rule-lacked-screw = not every screw had been read to a proved ground
 rule-lacked-meter-again = the meter had not been proved again
@@ -1944,9 +2057,9 @@ rule-lifted-alone-right = Ask for a second pair of hands before the pipes come o
 rule-hot-discharge = Water at { $detail } ran with nothing to keep people clear.
 rule-hot-discharge-why = Skin burns in it within two minutes, and in water a little hotter within seconds.
 rule-hot-discharge-right = Tell the household, hose to a safe place, thermometer first.
-rule-left-hot = Left with the dials at { $detail }.
+rule-left-hot = Left set to { $detail }.
 rule-left-hot-why = A child or an old person cannot pull away in time.
-rule-left-hot-right = Both dials at { $safe-heat }; anything hotter needs a mixing valve.
+rule-left-hot-right = Everything set to { $safe-heat }; anything hotter needs a mixing valve.
 
 rule-no-finding = No finding was written.
 rule-no-finding-why = A repair without a finding is a guess, even when it works.
@@ -2016,12 +2129,12 @@ rule-not-purged-right = Run the highest and the nearest hot tap until the flow i
 rule-relief-not-lifted = After refilling, the relief valve was not lifted.
 rule-relief-not-lifted-why = Solid water there shows that the top is full, and that the valve works.
 rule-relief-not-lifted-right = Stand clear, lift it briefly, see solid water, see it close.
-rule-not-measured = No leg was clamped after power came back.
+rule-not-measured = No wire was clamped after power came back.
 rule-not-measured-why = Only current proves that an element heats.
-rule-not-measured-right = Cover on, clamp one leg: watts by volts, and nothing once satisfied.
+rule-not-measured-right = Cover on, clamp one wire: watts by volts, and nothing once satisfied.
 rule-not-run-to-cut-out = The heater was not watched on after power came back.
 rule-not-run-to-cut-out-why = A welded contact or a grounded coil shows only when the water is hot.
-rule-not-run-to-cut-out-right = Run it to its cut-out, and see both legs at 0 A.
+rule-not-run-to-cut-out-right = Run it to its cut-out, and see the current gone: 0 A.
 rule-leak-not-looked-for = After refilling, nobody looked for a leak.
 rule-leak-not-looked-for-why = A gasket that weeps cold is a flood by morning.
 rule-leak-not-looked-for-right = Dry the fittings, look again cold and once more hot.
@@ -2037,9 +2150,9 @@ rule-reported-amiss-right = Report what was seen or measured.
 rule-told-amiss = The customer was answered wrongly: { $detail }
 rule-told-amiss-why = People act on what the technician says.
 rule-told-amiss-right = Say what is so; what you do not know, leave open.
-rule-dials-left = The dials were left unequal or above { $safe-heat }.
-rule-dials-left-why = Unequal dials give odd output, high ones scald.
-rule-dials-left-right = Both dials at { $safe-heat }.
+rule-dials-left = It was left set above { $safe-heat }, or upper and lower unequal.
+rule-dials-left-why = Unequal settings give odd output, high ones scald.
+rule-dials-left-right = Everything set to { $safe-heat }.
 rule-covers-off = Covers were left off.
 rule-covers-off-why = Live screws in reach, and thermostats that feel the room instead of the tank.
 rule-covers-off-right = Insulation, shield, cover, panel front, box lid.
@@ -2084,8 +2197,14 @@ belief-two-legs-are-240 = Both legs read 120 V, so 240 V is there.
 belief-two-legs-are-240-truth = Not if both readings are one leg: with the other dead it feeds back through an element. Measure from leg to leg.
 belief-ohms-from-a-table = 4500 W must be 11.6 ohms.
 belief-ohms-from-a-table-truth = Volts squared over watts: 240 V and 4500 W are 12.8 ohms. Work it out from the plate.
-belief-legs-swapped = Swapping the legs saves power.
-belief-legs-swapped-truth = Nothing changes: the two legs are alike. What changes is that a wire now sits on a screw not its own.
+belief-legs-swapped = { $feed ->
+    [neutral] Hot and neutral can be swapped.
+   *[legs] Swapping the legs saves power.
+}
+belief-legs-swapped-truth = { $feed ->
+    [neutral] It heats all the same, but the thermostat then opens the neutral: element and wires stay live to the shell.
+   *[legs] Nothing changes: the two legs are alike. What changes is that a wire now sits on a screw not its own.
+}
 belief-bypass-the-limit = The limit may be bypassed for a first start.
 belief-bypass-the-limit-truth = Never. It is what keeps a welded thermostat from boiling the tank; code requires it.
 belief-bigger-breaker = A 40 A breaker stops the trips.
@@ -2097,9 +2216,15 @@ belief-trip-means-limit-truth = A trip is a symptom. Find the heat that ran away
 belief-proved-once-is-enough = The meter worked before, that is enough.
 belief-proved-once-is-enough-truth = It may have died since: live, dead, live. Until it has been proved again nothing is proved dead.
 belief-breaker-off-is-safe = The breaker is off, so it is safe.
-belief-breaker-off-is-safe-truth = Off by its label. Only a reading on the metal, leg to leg and each leg to ground, says which one it was.
+belief-breaker-off-is-safe-truth = { $feed ->
+    [neutral] Off by its label. Only a reading on the metal, hot to neutral and each to ground, says which one it was.
+   *[legs] Off by its label. Only a reading on the metal, leg to leg and each leg to ground, says which one it was.
+}
 belief-dial-down-is-off = With the dial down it is off.
-belief-dial-down-is-off-truth = A thermostat opens one leg. The other stays on every element at 120 V to the shell.
+belief-dial-down-is-off-truth = { $feed ->
+    [neutral] A control is no isolation: up to the thermostat the hot stays live to the shell.
+   *[legs] A thermostat opens one leg. The other stays on every element at 120 V to the shell.
+}
 belief-dials-burn-elements = Unequal dials burn out elements.
 belief-dials-burn-elements-truth = They change how much hot water there is, no more. Set both alike.
 belief-ohms-with-wires-on = Ohms can be read with the wires on.
@@ -2127,13 +2252,19 @@ belief-relief-opens-at-170-truth = { $limit-heat } is the limit’s. The relief 
 belief-nothing-boils-below-212 = The water is not boiling hot, so nothing can boil in there.
 belief-nothing-boils-below-212-truth = Under scale the sheath is far hotter than the water, and boils it at its skin. That is the popping: flush it.
 belief-white-is-neutral = White is neutral, it cannot hurt.
-belief-white-is-neutral-truth = On a 240 V heater the white wire is the second leg: 120 V to the tank. It ought to be marked; measure it.
+belief-white-is-neutral-truth = { $feed ->
+    [neutral] A neutral that is open on its way back stands at full voltage through the element. Measure it to a ground that is proved.
+   *[legs] On a 240 V heater the white wire is the second leg: 120 V to the tank. It ought to be marked; measure it.
+}
 belief-full-in-an-hour = An hour after it ran empty it is full of hot water.
 belief-full-in-an-hour-truth = A whole tank keeps one element busy for well over an hour. Current and volts say whether it works.
 belief-any-megohms-are-bad = Any reading from element to tank is a bad element.
 belief-any-megohms-are-bad-truth = A megohm and more is sound: a little moisture in the insulation reads so. Below a megohm dry it and test again.
 belief-nothing-to-the-tank-is-dead = It hardly reads anything to the tank, so it is dead.
-belief-nothing-to-the-tank-is-dead-truth = Only if the tank is a ground. With its ground wire off it can stand at the same volts as the screw: measure to a ground that is proved, and leg to leg.
+belief-nothing-to-the-tank-is-dead-truth = { $feed ->
+    [neutral] Only if the tank is a ground. With its ground wire off it can stand at the same volts as the screw: measure to a ground that is proved, and hot to neutral.
+   *[legs] Only if the tank is a ground. With its ground wire off it can stand at the same volts as the screw: measure to a ground that is proved, and leg to leg.
+}
 
 ## Why a code or a file cannot be used
 
@@ -2239,7 +2370,7 @@ guide-unclear = What you have read does not say what is wrong. Look further befo
 guide-why-unclear = No part is changed on a guess: ask for a hint, or read what you have not read.
 guide-name = Tick your readings in the log, choose “{ $fault }”, and write it down.
 guide-why-name = Evidence first, then the name, then the repair: never the other way around.
-guide-cost = Name the cost and have the customer agree.
+guide-cost = Name the price of the work and have the customer agree.
 guide-why-cost = It is their money, and now you know what it is for.
 guide-cold-off = At the heater’s top, shut the cold valve.
 guide-why-cold-off = Otherwise the tank fills again while it drains.

@@ -79,8 +79,14 @@ tap-shower = grifo de la ducha
 circuit-heater = Calentador de agua
 circuit-second-source = Control de carga
 circuit-off-peak = Calentador de agua, tarifa reducida
-circuit-range = Estufa
-circuit-dryer = Secadora
+circuit-range = { $service ->
+    [wye-277] Alumbrado
+   *[other] Estufa
+}
+circuit-dryer = { $service ->
+    [wye-277] Extractor de aire
+   *[other] Secadora
+}
 
 metal-copper = cobre
 metal-aluminium = aluminio
@@ -125,7 +131,11 @@ writing-diagram = el diagrama de cableado
 writing-stamp-upper = el marcado del elemento superior
 writing-stamp-lower = el marcado del elemento inferior
 writing-directory = el directorio del tablero
-writing-dials = los dos diales
+writing-dials = { $layout ->
+    [single-element] el dial
+    [electronic] los ajustes
+   *[other] los dos diales
+}
 
 meter-volts = Voltios CA
 meter-low-volts = Voltios CA, baja impedancia
@@ -142,17 +152,29 @@ screw-pipe = tubo de agua fría
 screw-N = barra de neutro
 screw-G = barra de tierra
 
-wire-cable-a = cable del circuito, línea 1
+wire-cable-a = { $feed ->
+    [neutral] cable del circuito, vivo
+   *[legs] cable del circuito, línea 1
+}
 wire-cable-b = cable del circuito, línea 2 (blanco remarcado)
 wire-cable-n = cable del circuito, neutro
 wire-cable-g = tierra de equipo
-wire-second-a = segundo cable, línea 1
+wire-second-a = { $feed ->
+    [neutral] segundo cable, vivo
+   *[legs] segundo cable, línea 1
+}
 wire-second-b = segundo cable, línea 2
 wire-off-peak-a = cable de tarifa reducida, línea 1
 wire-off-peak-b = cable de tarifa reducida, línea 2
-wire-to-box-a = cable hacia la caja, línea 1
+wire-to-box-a = { $feed ->
+    [neutral] cable hacia la caja, vivo
+   *[legs] cable hacia la caja, línea 1
+}
 wire-to-box-b = cable hacia la caja, línea 2
-wire-whip-a = cable desde la caja, línea 1
+wire-whip-a = { $feed ->
+    [neutral] cable desde la caja, vivo
+   *[legs] cable desde la caja, línea 1
+}
 wire-whip-b = cable desde la caja, línea 2
 wire-feed-a = conductor a H1
 wire-feed-b = conductor a H3
@@ -178,9 +200,19 @@ part-upper-element = elemento superior
 part-lower-element = elemento inferior
 part-upper-thermostat = termostato superior
 part-lower-thermostat = termostato inferior
-part-limit = limitador
-part-breaker = disyuntor de dos polos
-part-fuse = par de fusibles
+part-limit = { $layout ->
+    [off-peak] limitador superior
+   *[other] limitador
+}
+part-lower-limit = limitador inferior
+part-breaker = { $feed ->
+    [neutral] disyuntor de un polo
+   *[legs] disyuntor de dos polos
+}
+part-fuse = { $feed ->
+    [neutral] fusible
+   *[legs] par de fusibles
+}
 part-time-switch = interruptor horario
 part-connectors = conectores para aluminio y cobre
 part-dip-tube = tubo de inmersión
@@ -238,9 +270,9 @@ fault-F30 = Termostato inferior alimentado desde U2 en vez de U4
 fault-F31 = Tierra de equipo suelta, y un elemento con fuga
 fault-F32 = Compartimiento mojado: un empaque que suda y un rastro hacia el tanque
 fault-F33 = Termostato mal apoyado en el tanque
-fault-F34 = Diales demasiado bajos
-fault-F35 = Diales demasiado altos
-fault-F36 = Diales desiguales
+fault-F34 = Temperatura puesta demasiado baja
+fault-F35 = Temperatura puesta demasiado alta
+fault-F36 = Temperaturas desiguales arriba y abajo
 fault-F37 = Tubo de inmersión roto o ausente
 fault-F38 = Agua fría que cruza en un grifo
 fault-F39 = Válvula mezcladora trabada demasiado fría
@@ -288,8 +320,8 @@ remedy-F01 = Cambiar el elemento inferior por uno igual al de la placa, con empa
 remedy-F02 = Cambiar el elemento superior por uno igual al de la placa, con empaque nuevo.
 remedy-F03 = Cambiar el calentador: un tanque perforado por el óxido no se repara.
 remedy-F04 = Nada que cambiar. Explicar, y aconsejar un calentador más grande, uno adicional o menos caudal.
-remedy-F05 = Cambiar el termostato superior; luego comprobar que el limitador abre las dos líneas.
-remedy-F06 = Cambiar el termostato inferior; luego comprobar que el limitador abre las dos líneas.
+remedy-F05 = Cambiar el termostato superior; luego comprobar que se abren los dos polos del limitador.
+remedy-F06 = Cambiar el termostato inferior; luego comprobar que se abren los dos polos del limitador.
 remedy-F07 = Cambiar el limitador; luego observar un ciclo completo hasta el corte.
 remedy-F08 = Ver que no queda ninguna causa, dejar enfriar, oprimir el botón y observar un ciclo completo hasta el corte.
 remedy-F09 = Cambiar el limitador.
@@ -301,7 +333,7 @@ remedy-F14 = Cambiar el elemento a tierra por uno igual al de la placa, con empa
 remedy-F15 = Cambiar el elemento por uno igual al de la placa, con empaque nuevo.
 remedy-F16 = Cambiar el elemento superior y llenar por completo antes de dar corriente.
 remedy-F17 = Cambiar el elemento superior por uno igual al de la placa, con empaque nuevo; llenar antes de dar corriente.
-remedy-F18 = Comprobar que los elementos no tocan el tanque, cerrar el disyuntor una vez, medir con pinza las dos líneas y observar.
+remedy-F18 = Comprobar que los elementos no tocan el tanque, cerrar el disyuntor una vez, medir la corriente con pinza y observar.
 remedy-F19 = Cambiar el disyuntor. Es trabajo dentro del tablero.
 remedy-F20 = Rehacer el borne caliente, o cambiar el disyuntor por uno de su mismo valor. Es trabajo dentro del tablero.
 remedy-F21 = Cambiar los dos fusibles por los que pide la placa, hallar qué fundió uno y medir con pinza las dos líneas.
@@ -317,9 +349,9 @@ remedy-F30 = Conectar el cable de D1 en U4, como está en el diagrama, y comprob
 remedy-F31 = Bloquear, restablecer la tierra de equipo, cambiar el elemento con fuga, comprobar el tanque a 0 V. Trabajo de electricista.
 remedy-F32 = Cambiar el empaque sobre un asiento limpio, secar el compartimiento, y ver el aislamiento de vuelta antes de dar corriente.
 remedy-F33 = Apoyarlo bien plano bajo su clip, reponer aislamiento y tapa, y comprobar su corte.
-remedy-F34 = Poner los dos diales a { $safe-heat }.
-remedy-F35 = Poner los dos diales a { $safe-heat } y aconsejar una válvula mezcladora para algo más caliente.
-remedy-F36 = Poner los dos diales a { $safe-heat }.
+remedy-F34 = Ponerlo a { $safe-heat }.
+remedy-F35 = Ponerlo a { $safe-heat } y aconsejar una válvula mezcladora para algo más caliente.
+remedy-F36 = Poner los dos a { $safe-heat }.
 remedy-F37 = Cambiar el tubo de inmersión y lavar los filtros de los grifos.
 remedy-F38 = Hallar el grifo cerrando las llaves de paso una por una, y cambiar su cartucho.
 remedy-F39 = Cambiar la válvula mezcladora y ajustarla a { $safe-heat }.
@@ -364,7 +396,7 @@ remedy-F77 = Cambiar el termostato; luego verlo cerrar y abrir más de una vez.
 
 advice-demand-exceeds-capacity = La casa pide más agua caliente de la que este calentador puede dar; ayudaría uno más grande, uno adicional o menos caudal.
 advice-low-supply-voltage = El edificio tiene 208 V; un calentador de 240 V da ahí tres cuartas partes de su potencia. Se acepta, o se ponen elementos de 208 V.
-advice-safe-temperature = Deje los dos diales a { $safe-heat }; el agua más caliente quema, y para más calor hace falta una válvula mezcladora en el grifo.
+advice-safe-temperature = Déjelo a { $safe-heat }; el agua más caliente quema, y para más calor hace falta una válvula mezcladora en el grifo.
 advice-nothing-wrong = El calentador está sano; esto es lo que se midió.
 advice-cold-main = Entra agua más fría que de costumbre: tarda más en calentarse y rinde menos; el calentador no tiene nada.
 advice-damp-air = El aire húmedo se deposita en el metal frío mientras entra agua fría; deje que se ventile. No hay ninguna fuga.
@@ -537,7 +569,7 @@ says-button-pushed = { $times ->
 }
 says-nobody = Que yo sepa nadie lo tocó.
 says-touched = { $who } le echó un vistazo.
-says-touched-dial = { $who } le echó un vistazo, y creo que movió los diales.
+says-touched-dial = { $who } le echó un vistazo, y creo que cambió el ajuste.
 meddler-nobody = Nadie
 meddler-household = Uno de nosotros
 meddler-neighbour = Un vecino
@@ -622,7 +654,7 @@ act-eyes-on = Lentes de seguridad puestos
 act-eyes-off = Lentes de seguridad fuera
 act-breaker-on = Disyuntor { $slot } encendido
 act-breaker-off = Disyuntor { $slot } apagado
-act-try-start = Se probó el arranque: dial arriba, a escuchar
+act-try-start = Se probó el arranque: ajuste arriba, a escuchar
 act-lock-on = Candado y etiqueta propios en el disyuntor { $slot }
 act-lock-off = Candado y etiqueta fuera del disyuntor { $slot }
 act-move-breaker = Disyuntor { $slot } movido a un espacio con las dos líneas
@@ -630,9 +662,18 @@ act-box-handle-on = Caja intermedia cerrada
 act-box-handle-off = Caja intermedia abierta
 act-box-lock-on = Candado y etiqueta propios en el interruptor intermedio
 act-box-lock-off = Candado y etiqueta fuera del interruptor intermedio
-act-pull-fuse = Se sacó el fusible de la { $leg }
-act-put-fuse = Se repuso el fusible de la { $leg }
-act-test-fuse = Ohmios a través del fusible de la { $leg }, fuera de sus clips
+act-pull-fuse = { $feed ->
+    [neutral] Se sacó el fusible
+   *[legs] Se sacó el fusible de la { $leg }
+}
+act-put-fuse = { $feed ->
+    [neutral] Se repuso el fusible
+   *[legs] Se repuso el fusible de la { $leg }
+}
+act-test-fuse = { $feed ->
+    [neutral] Ohmios a través del fusible, fuera de sus clips
+   *[legs] Ohmios a través del fusible de la { $leg }, fuera de sus clips
+}
 act-set-clock = Reloj del temporizador puesto en hora
 act-portable-on = Se enchufó un calefactor portátil de 1500 W en un tomacorriente de la { $leg }
 act-portable-off = Se desenchufó el calefactor portátil del tomacorriente de la { $leg }
@@ -649,7 +690,10 @@ act-change-battery = Batería nueva en el medidor
 act-non-contact = Detector sin contacto en { $at }
 act-clamp-pair = Pinza alrededor de { $first } y { $second } juntos
 act-clamp = Pinza alrededor de: { $wire }
-act-clamp-both = Pinza alrededor de las dos líneas juntas
+act-clamp-both = { $feed ->
+    [neutral] Pinza alrededor de vivo y neutro juntos
+   *[legs] Pinza alrededor de las dos líneas juntas
+}
 act-press-reset = Se oprimió el botón del limitador
 act-lift = Se desconectó: { $end }
 act-label = Se etiquetó: { $end }
@@ -657,7 +701,10 @@ act-land = Se conectó en { $screw }, a mano: { $end }
 act-land-torqued = Se conectó en { $screw }, al par de apriete: { $end }
 act-remake = Se rehízo a mano: { $end }
 act-remake-torqued = Se recortó y rehízo al par de apriete: { $end }
-act-dial = Dial { $level } puesto a { $to }
+act-dial = { $layout ->
+    [electronic] Zona { $level } puesta a { $to }
+   *[other] Dial { $level } puesto a { $to }
+}
 act-seat = Termostato { $level } apoyado plano en el tanque
 act-cold-shut = Válvula de agua fría cerrada
 act-cold-part = Válvula de agua fría abierta al { $percent } %
@@ -705,7 +752,7 @@ act-finding = Hallazgo escrito: { $fault }
 act-advise = Se dijo al cliente: { $advice }
 act-report = Se informó: { $what }
 act-stop-and-call = Se paró, y se llamó a { $whom }
-act-agree-cost = Se dijo lo que costará y el cliente aceptó
+act-agree-cost = Se dijo el precio del trabajo y lo aceptaron
 act-answer-so = Se les dijo: es cierto
 act-answer-not-so = Se les dijo: no es cierto
 act-tell-result = Se dijo al cliente qué se halló y se hizo, y que el agua saldrá caliente
@@ -739,8 +786,11 @@ shown-diagram = El diagrama muestra dónde va cada cable.
 shown-label = { $slot }: { $circuit }, { $amps } A
 shown-label-more = { $before }; { $next }
 shown-stamp = Marcado del elemento { $level }: { $rating }
-shown-dial = Dial { $dial }
-shown-dials = Dial superior { $upper }, dial inferior { $lower }
+shown-dials = { $layout ->
+    [single-element] Dial { $upper }
+    [electronic] Zona superior { $upper }, zona inferior { $lower }
+   *[other] Dial superior { $upper }, dial inferior { $lower }
+}
 shown-non-contact-sounds = El detector sin contacto suena.
 shown-non-contact-silent = El detector sin contacto calla. Eso no muestra que esté sin tensión.
 shown-refused = No se hizo. { $why }
@@ -803,7 +853,10 @@ sight-box-on = { $kind } está en medio de la línea, en cerrado.
 sight-box-off = { $kind } está en medio de la línea, en abierto.
 sight-box-locked = { $kind } está en medio de la línea, en abierto, con candado.
 sight-box-hours = Su reloj marca { $shows }. Está apagado de { $from } a { $until }.
-sight-fuse-out = El fusible de la { $leg } está fuera de sus clips.
+sight-fuse-out = { $feed ->
+    [neutral] El fusible está fuera de sus clips.
+   *[legs] El fusible de la { $leg } está fuera de sus clips.
+}
 sight-portable-dark = El calefactor portátil en la { $leg } sigue apagado y frío.
 sight-portable-faint = El calefactor portátil en la { $leg } apenas brilla y casi no calienta.
 sight-portable-full = El calefactor portátil en la { $leg } brilla y calienta como debe.
@@ -979,8 +1032,10 @@ clock-day = día { $day } { $time }
 job-read-plate = Leer la placa de datos
 job-plate-storage = Capacidad
 job-plate-volts = Suministro
-job-plate-element = Elemento
-job-plate-elements = Elemento superior / inferior
+job-plate-elements = { $layout ->
+    [single-element] Elemento
+   *[other] Elemento superior / inferior
+}
 job-plate-mount = Largo, montaje
 job-plate-both = Los dos a la vez
 job-plate-circuits = Circuitos
@@ -989,7 +1044,7 @@ job-plate-pressure = Presión de trabajo
 job-no = no
 job-yes = sí
 job-tell-household = Sin corriente ni agua: no toquen nada
-job-agree-cost = Lo que costará: aceptado
+job-agree-cost = El precio del trabajo, y si lo aceptan
 job-they-ask = Preguntan
 job-is-so = Es cierto
 job-is-not-so = No es cierto
@@ -1017,20 +1072,23 @@ hint-watch = Mire, escuche y mida mientras todavía funciona: hay cosas que sól
 hint-tell = Avise a la casa que se cortarán la corriente y el agua caliente, y que no toquen nada.
 hint-lock = Antes de meter la mano: disyuntor apagado, su propio candado y etiqueta, y luego pruebe el arranque.
 hint-prove = Compruebe el medidor en una fuente que sabe que tiene tensión. Un medidor muerto lee 0 V en todo.
-hint-dead = Muestre que está sin tensión: de línea a línea, luego cada línea y cada tornillo que vaya a tocar contra una tierra comprobada. Después compruebe otra vez el medidor. Hasta entonces cuenta como con tensión.
+hint-dead = { $feed ->
+    [neutral] Muestre que está sin tensión: de vivo a neutro, luego cada uno y cada tornillo que vaya a tocar contra una tierra comprobada. Después compruebe otra vez el medidor. Hasta entonces cuenta como con tensión.
+   *[legs] Muestre que está sin tensión: de línea a línea, luego cada línea y cada tornillo que vaya a tocar contra una tierra comprobada. Después compruebe otra vez el medidor. Hasta entonces cuenta como con tensión.
+}
 hint-find = ¿Qué dos sospechas quedan? Elija la única lectura que sería distinta entre ellas. Desconecte un cable donde otro camino respondería por la pieza.
 hint-repair = Ya tiene un hallazgo. Cambie eso y nada más, con lo que pide la placa.
 hint-refill = Agua antes que corriente: llene con un grifo caliente abierto hasta que salga lleno y parejo, sin aire.
 hint-show = Compruebe la reparación: voltios y amperios mientras calienta; luego espere el corte y vea que la corriente se fue.
 hint-result = Diga al cliente qué se halló, qué se hizo, y que el agua saldrá caliente.
-hint-hand-over = Tapas puestas, sin fugas, diales iguales: si es así, entregue.
-plate-thermostats = termostatos
-plate-watts-one = { $watts } W
-plate-watts-two = { $watts } / { $watts } W
+hint-hand-over = Tapas puestas, sin fugas, ajuste a { $safe-heat }: si es así, entregue.
 plate-electronic = electrónico, dos sensores
+plate-watts = { $layout ->
+    [single-element] { $watts } W
+   *[other] { $watts } / { $watts } W
+}
 plate-supply = { $volts } V 1Ø
 plate-supply-neutral = { $volts } V 1Ø, vivo y neutro
-plate-one-circuit = uno
 plate-two-circuits = dos, el inferior en tarifa reducida
 
 ## Avisos de las acciones más riesgosas
@@ -1051,10 +1109,14 @@ dial-continuity = Continuidad
 dial-insulation = Aisl. 500 V
 dial-amps = A CA
 dial-clamp = Pinza A
-clamp-both-legs = las dos líneas del cable del circuito
+clamp-both-legs = { $feed ->
+    [neutral] vivo y neutro del cable del circuito
+   *[legs] las dos líneas del cable del circuito
+}
 clamp-pair = { $first } y { $second }
 kit-meter-dial = Dial del medidor
 kit-place-leads = Coloque primero las puntas
+kit-place-clamp = Elija primero un cable para la pinza
 kit-take-reading = Tomar la lectura
 kit-over = OL
 kit-tone = tono
@@ -1109,6 +1171,7 @@ kit-mount = Montaje del elemento
 kit-option-element = { $rating }, { $length }, { $seat }
 kit-option-expansion-tank = { $volume }, cargado a { $charge }
 kit-cost = Piezas hasta ahora: ${ $dollars }
+kit-cost-asked = Piezas hasta ahora: ${ $dollars }. Quieren que se les pregunte antes de pasar de ${ $most }.
 kit-evidence = El paso { $step } es prueba
 kit-evidence-count = { $count ->
     [0] Ningún paso marcado como prueba. Marque en el registro las lecturas que lo muestran.
@@ -1153,13 +1216,17 @@ do-read-directory = Leer el directorio
 do-correct-label = Corregir el directorio
 do-write = Escribir
 do-write-label = Escribir la etiqueta corregida
-do-read-dials = Leer los dos diales
-do-read-dial = Leer el dial
-do-read-setting = Leer el ajuste
+do-read-dials = { $layout ->
+    [single-element] Leer el dial
+    [electronic] Leer los ajustes
+   *[other] Leer los dos diales
+}
 do-read-stamp = Leer el marcado del elemento
 do-read-diagram = Leer el diagrama de cableado
-do-press-reset = Oprimir el botón de restablecer
-do-press-resets = Oprimir los botones de restablecer
+do-press-reset = { $layout ->
+    [off-peak] Oprimir los botones de restablecer
+   *[other] Oprimir el botón de restablecer
+}
 do-seat = Apoyar plano el termostato
 do-dial = Dial
 do-set = Ajustar
@@ -1218,8 +1285,14 @@ do-breaker-on = Disyuntor { $slot } encendido
 do-breaker-off = Disyuntor { $slot } apagado
 do-box-close = Cerrarlo
 do-box-open = Abrirlo
-do-pull-fuse = Fusible de la { $leg } fuera
-do-test-fuse = Ohmios del fusible de la { $leg }
+do-pull-fuse = { $feed ->
+    [neutral] Fusible fuera
+   *[legs] Fusible de la { $leg } fuera
+}
+do-test-fuse = { $feed ->
+    [neutral] Ohmios del fusible
+   *[legs] Ohmios del fusible de la { $leg }
+}
 do-portable-leg = En un tomacorriente de la { $leg }
 do-space = Disyuntor { $slot }
 do-lock-and-tag = Candado y etiqueta en { $slot }
@@ -1271,8 +1344,10 @@ sheet-box-open = abierto
 sheet-shut = cerrada
 sheet-open = abierta
 sheet-part-open = abierta { $percent } %
-sheet-only-cover = Tapa
-sheet-upper-cover = Tapa superior
+sheet-upper-cover = { $layout ->
+    [single-element] Tapa
+   *[other] Tapa superior
+}
 sheet-lower-cover = Tapa inferior
 sheet-handle = { $slot }: { $handle }
 sheet-handle-locked = { $slot }: { $handle }, candado
@@ -1313,9 +1388,11 @@ title-load-center = Tablero
 title-in-line-box = Caja intermedia
 title-junction-box = Caja de conexiones
 title-heater-top = Calentador, arriba
-title-upper-compartment = Compartimiento superior
+title-upper-compartment = { $layout ->
+    [single-element] Compartimiento
+   *[other] Compartimiento superior
+}
 title-lower-compartment = Compartimiento inferior
-title-only-compartment = Compartimiento
 title-relief = Válvula de alivio
 title-drain = Drenaje y piso
 title-taps = Grifos
@@ -1330,30 +1407,57 @@ point-black-lead = Punta negra aquí
 mark-shell = tanque
 mark-pipe = tubo
 mark-wire = cable en { $screw }
-point-JB-neutral = caja de conexiones, empalme del neutro
-point-H3-neutral = limitador, tornillo de entrada del neutro
-point-H4-neutral = limitador, tornillo de salida del neutro
 point-M1 = barra, línea 1
 point-M2 = barra, línea 2
 point-N = barra de neutro
 point-G = barra de tierra
-point-B1 = disyuntor del calentador, tornillo de salida del polo 1
+point-B1 = { $feed ->
+    [neutral] disyuntor del calentador, tornillo de salida
+   *[legs] disyuntor del calentador, tornillo de salida del polo 1
+}
 point-B2 = disyuntor del calentador, tornillo de salida del polo 2
-point-S1 = segundo disyuntor, tornillo de salida del polo 1
+point-S1 = { $feed ->
+    [neutral] segundo disyuntor, tornillo de salida
+   *[legs] segundo disyuntor, tornillo de salida del polo 1
+}
 point-S2 = segundo disyuntor, tornillo de salida del polo 2
-point-X1 = caja intermedia, tornillo de entrada de la línea 1
+point-X1 = { $feed ->
+    [neutral] caja intermedia, tornillo de entrada del vivo
+   *[legs] caja intermedia, tornillo de entrada de la línea 1
+}
 point-X2 = caja intermedia, tornillo de entrada de la línea 2
-point-X3 = caja intermedia, tornillo de salida de la línea 1
+point-X3 = { $feed ->
+    [neutral] caja intermedia, tornillo de salida del vivo
+   *[legs] caja intermedia, tornillo de salida de la línea 1
+}
 point-X4 = caja intermedia, tornillo de salida de la línea 2
-point-JA = caja de conexiones, empalme de la línea 1
-point-JB = caja de conexiones, empalme de la línea 2
+point-JA = { $feed ->
+    [neutral] caja de conexiones, empalme del vivo
+   *[legs] caja de conexiones, empalme de la línea 1
+}
+point-JB = { $feed ->
+    [neutral] caja de conexiones, empalme del neutro
+   *[legs] caja de conexiones, empalme de la línea 2
+}
 point-JC = caja de conexiones, empalme de tarifa reducida de la línea 1
 point-JD = caja de conexiones, empalme de tarifa reducida de la línea 2
 point-JG = caja de conexiones, tornillo de tierra
-point-H1 = limitador, tornillo de entrada de la línea 1
-point-H2 = limitador, tornillo de salida de la línea 1
-point-H3 = limitador, tornillo de entrada de la línea 2
-point-H4 = limitador, tornillo de salida de la línea 2
+point-H1 = { $feed ->
+    [neutral] limitador, tornillo de entrada del vivo
+   *[legs] limitador, tornillo de entrada de la línea 1
+}
+point-H2 = { $feed ->
+    [neutral] limitador, tornillo de salida del vivo
+   *[legs] limitador, tornillo de salida de la línea 1
+}
+point-H3 = { $feed ->
+    [neutral] limitador, tornillo de entrada del neutro
+   *[legs] limitador, tornillo de entrada de la línea 2
+}
+point-H4 = { $feed ->
+    [neutral] limitador, tornillo de salida del neutro
+   *[legs] limitador, tornillo de salida de la línea 2
+}
 point-H5 = limitador inferior, tornillo de entrada de la línea 1
 point-H6 = limitador inferior, tornillo de salida de la línea 1
 point-H7 = limitador inferior, tornillo de entrada de la línea 2
@@ -1576,7 +1680,10 @@ debrief-top = arriba
 debrief-water = agua en el tanque
 debrief-current = corriente en los cables
 debrief-tap = grifo
-debrief-leg = línea { $leg }
+debrief-leg = { $feed ->
+    [neutral] vivo
+   *[legs] línea { $leg }
+}
 debrief-neutral = neutro
 debrief-temperatures = temperaturas
 debrief-heat = calor de los elementos
@@ -1899,7 +2006,10 @@ rule-worked-live-why = Los guantes hacen que se sobreviva a un descuido, no que 
 rule-worked-live-right = Hallar la fuente, bloquearla, comprobar la ausencia de tensión.
 rule-worked-unproved = Se trabajó antes de comprobar que no había tensión: { $detail }.
 rule-worked-unproved-why = Esta vez no la tenía. Un disyuntor mal etiquetado, una segunda fuente o una punta rota lo habrían dejado vivo.
-rule-worked-unproved-right = Candado y etiqueta, medidor comprobado, de línea a línea, cada tornillo contra una tierra comprobada en los dos compartimientos, medidor comprobado otra vez.
+rule-worked-unproved-right = { $feed ->
+    [neutral] Candado y etiqueta, medidor comprobado, de vivo a neutro, cada tornillo contra una tierra comprobada, medidor comprobado otra vez.
+   *[legs] Candado y etiqueta, medidor comprobado, de línea a línea, cada tornillo contra una tierra comprobada en los dos compartimientos, medidor comprobado otra vez.
+}
 rule-ohms-live = Una prueba de ohmios o de aislamiento encontró un circuito con tensión.
 rule-ohms-live-why = La lectura no significa nada, y el medidor puede fallar en la mano.
 rule-ohms-live-right = Primero voltios. Ohmios sólo con la ausencia de tensión comprobada y los cables sueltos.
@@ -1910,7 +2020,10 @@ rule-lacked-at = { $point }; { $missing }
 rule-lacked-lock = una fuente no tenía candado y etiqueta propios
 rule-lacked-household = no se había avisado a la gente de la casa
 rule-lacked-meter = no se había comprobado el medidor en una fuente conocida
-rule-lacked-legs = no se había medido de línea a línea
+rule-lacked-legs = { $feed ->
+    [neutral] no se había medido de vivo a neutro
+   *[legs] no se había medido de línea a línea
+}
 rule-lacked-ground = no se había comprobado la tierra contra la que se midió
 rule-lacked-screw = no se había medido cada tornillo contra una tierra comprobada
 rule-lacked-meter-again = no se había comprobado otra vez el medidor
@@ -1944,9 +2057,9 @@ rule-lifted-alone-right = Pedir otro par de manos antes de soltar los tubos.
 rule-hot-discharge = Corrió agua a { $detail } sin nada que apartara a la gente.
 rule-hot-discharge-why = Quema la piel en menos de dos minutos, y un poco más caliente en segundos.
 rule-hot-discharge-right = Avisar a la casa, manguera a un lugar seguro, primero el termómetro.
-rule-left-hot = Se dejó con los diales a { $detail }.
+rule-left-hot = Se dejó puesto a { $detail }.
 rule-left-hot-why = Un niño o un anciano no se aparta a tiempo.
-rule-left-hot-right = Los dos diales a { $safe-heat }; para algo más caliente hace falta una válvula mezcladora.
+rule-left-hot-right = Todo puesto a { $safe-heat }; para algo más caliente hace falta una válvula mezcladora.
 
 rule-no-finding = No se escribió ningún hallazgo.
 rule-no-finding-why = Una reparación sin hallazgo es una adivinanza, aunque funcione.
@@ -2016,12 +2129,12 @@ rule-not-purged-right = Abrir el grifo caliente más alto y el más cercano hast
 rule-relief-not-lifted = Después de llenar no se levantó la válvula de alivio.
 rule-relief-not-lifted-why = Agua a chorro lleno, sin aire, muestra que arriba está lleno, y que la válvula funciona.
 rule-relief-not-lifted-right = Apartarse, levantarla un momento, ver agua a chorro lleno, sin aire, ver que cierra.
-rule-not-measured = No se midió ninguna línea con pinza al volver la corriente.
+rule-not-measured = No se midió ningún cable con pinza al volver la corriente.
 rule-not-measured-why = Sólo la corriente prueba que un elemento calienta.
-rule-not-measured-right = Tapa puesta, pinza en una línea: vatios entre voltios, y nada una vez satisfecho.
+rule-not-measured-right = Tapa puesta, pinza en un cable: vatios entre voltios, y nada una vez satisfecho.
 rule-not-run-to-cut-out = No se siguió observando el calentador al volver la corriente.
 rule-not-run-to-cut-out-why = Un contacto soldado o una resistencia a tierra sólo se muestra con el agua caliente.
-rule-not-run-to-cut-out-right = Dejarlo llegar a su corte, y ver las dos líneas a 0 A.
+rule-not-run-to-cut-out-right = Dejarlo llegar a su corte, y ver que ya no hay corriente: 0 A.
 rule-leak-not-looked-for = Después de llenar nadie buscó fugas.
 rule-leak-not-looked-for-why = Un empaque que suda en frío es una inundación por la mañana.
 rule-leak-not-looked-for-right = Secar las uniones, mirar otra vez en frío y una vez más en caliente.
@@ -2037,9 +2150,9 @@ rule-reported-amiss-right = Informar lo que se vio o se midió.
 rule-told-amiss = Se respondió mal al cliente: { $detail }
 rule-told-amiss-why = La gente hace lo que dice el técnico.
 rule-told-amiss-right = Decir lo que es cierto; lo que no se sabe, dejarlo abierto.
-rule-dials-left = Los diales quedaron desiguales o por encima de { $safe-heat }.
-rule-dials-left-why = Diales desiguales dan un resultado raro; altos, queman.
-rule-dials-left-right = Los dos diales a { $safe-heat }.
+rule-dials-left = Quedó puesto por encima de { $safe-heat }, o desigual arriba y abajo.
+rule-dials-left-why = Ajustes desiguales dan un resultado raro; altos, queman.
+rule-dials-left-right = Todo puesto a { $safe-heat }.
 rule-covers-off = Quedaron tapas sin poner.
 rule-covers-off-why = Tornillos con tensión al alcance, y termostatos que sienten el cuarto en vez del tanque.
 rule-covers-off-right = Aislamiento, protector, tapa, frente del tablero, tapa de la caja.
@@ -2084,8 +2197,14 @@ belief-two-legs-are-240 = Las dos líneas leen 120 V, así que hay 240 V.
 belief-two-legs-are-240-truth = No si las dos lecturas son de una misma línea: con la otra muerta, regresa a través de un elemento. Mida de línea a línea.
 belief-ohms-from-a-table = 4500 W tienen que ser 11.6 ohmios.
 belief-ohms-from-a-table-truth = Voltios al cuadrado entre vatios: 240 V y 4500 W son 12.8 ohmios. Sáquelo de la placa.
-belief-legs-swapped = Cambiar las líneas ahorra corriente.
-belief-legs-swapped-truth = No cambia nada: las dos líneas son iguales. Lo que cambia es que ahora un cable está en un tornillo que no es el suyo.
+belief-legs-swapped = { $feed ->
+    [neutral] Vivo y neutro se pueden cambiar.
+   *[legs] Cambiar las líneas ahorra corriente.
+}
+belief-legs-swapped-truth = { $feed ->
+    [neutral] Calienta igual, pero el termostato abre entonces el neutro: elemento y cables siguen con tensión contra el tanque.
+   *[legs] No cambia nada: las dos líneas son iguales. Lo que cambia es que ahora un cable está en un tornillo que no es el suyo.
+}
 belief-bypass-the-limit = El limitador se puede puentear para el primer arranque.
 belief-bypass-the-limit-truth = Nunca. Es lo que impide que un termostato soldado haga hervir el tanque; el código lo exige.
 belief-bigger-breaker = Un disyuntor de 40 A acaba con los disparos.
@@ -2097,9 +2216,15 @@ belief-trip-means-limit-truth = Un disparo es un síntoma. Halle el calor que se
 belief-proved-once-is-enough = El medidor funcionaba antes, con eso basta.
 belief-proved-once-is-enough-truth = Puede haber muerto después: viva, muerta, viva. Mientras no se compruebe otra vez, nada está comprobado sin tensión.
 belief-breaker-off-is-safe = El disyuntor está apagado, así que es seguro.
-belief-breaker-off-is-safe-truth = Apagado según su etiqueta. Sólo una lectura en el metal, de línea a línea y cada línea a tierra, dice cuál era.
+belief-breaker-off-is-safe-truth = { $feed ->
+    [neutral] Apagado según su etiqueta. Sólo una lectura en el metal, de vivo a neutro y cada uno a tierra, dice cuál era.
+   *[legs] Apagado según su etiqueta. Sólo una lectura en el metal, de línea a línea y cada línea a tierra, dice cuál era.
+}
 belief-dial-down-is-off = Con el dial abajo está apagado.
-belief-dial-down-is-off-truth = Un termostato abre una línea. La otra sigue en cada elemento, a 120 V contra el tanque.
+belief-dial-down-is-off-truth = { $feed ->
+    [neutral] Un control no aísla: hasta el termostato el vivo sigue con tensión contra el tanque.
+   *[legs] Un termostato abre una línea. La otra sigue en cada elemento, a 120 V contra el tanque.
+}
 belief-dials-burn-elements = Los diales desiguales queman elementos.
 belief-dials-burn-elements-truth = Cambian cuánta agua caliente hay, nada más. Póngalos iguales.
 belief-ohms-with-wires-on = Los ohmios se pueden leer con los cables puestos.
@@ -2127,13 +2252,19 @@ belief-relief-opens-at-170-truth = { $limit-heat } es del limitador. La válvula
 belief-nothing-boils-below-212 = El agua no está hirviendo, así que ahí dentro nada puede hervir.
 belief-nothing-boils-below-212-truth = Bajo el sarro la funda está mucho más caliente que el agua y la hace hervir en su piel. Ése es el chasquido: hay que enjuagar.
 belief-white-is-neutral = El blanco es neutro, no puede hacer daño.
-belief-white-is-neutral-truth = En un calentador de 240 V el cable blanco es la segunda fase: 120 V contra el tanque. Debería llevar marca; mídalo.
+belief-white-is-neutral-truth = { $feed ->
+    [neutral] Un neutro abierto en su regreso queda a todo el voltaje a través del elemento. Mídalo contra una tierra comprobada.
+   *[legs] En un calentador de 240 V el cable blanco es la segunda línea: 120 V contra el tanque. Debería llevar marca; mídalo.
+}
 belief-full-in-an-hour = Una hora después de vaciarse está lleno de agua caliente.
 belief-full-in-an-hour-truth = Un tanque entero ocupa a un elemento bastante más de una hora. La corriente y el voltaje dicen si trabaja.
 belief-any-megohms-are-bad = Cualquier lectura del elemento al tanque es un elemento malo.
 belief-any-megohms-are-bad-truth = Un megohmio o más está sano: un poco de humedad en el aislamiento da esa lectura. Por debajo, séquelo y pruebe otra vez.
 belief-nothing-to-the-tank-is-dead = Apenas marca contra el tanque, así que está sin tensión.
-belief-nothing-to-the-tank-is-dead-truth = Sólo si el tanque es tierra. Con el cable de tierra suelto puede estar al mismo voltaje que el tornillo: mida contra una tierra comprobada, y de fase a fase.
+belief-nothing-to-the-tank-is-dead-truth = { $feed ->
+    [neutral] Sólo si el tanque es tierra. Con el cable de tierra suelto puede estar al mismo voltaje que el tornillo: mida contra una tierra comprobada, y de vivo a neutro.
+   *[legs] Sólo si el tanque es tierra. Con el cable de tierra suelto puede estar al mismo voltaje que el tornillo: mida contra una tierra comprobada, y de línea a línea.
+}
 
 ## Por qué un código o un archivo no sirve
 
@@ -2239,7 +2370,7 @@ guide-unclear = Lo que midió no dice qué está mal. Siga buscando antes de nom
 guide-why-unclear = Nada se cambia por adivinar: pida una pista, o mida lo que no ha medido.
 guide-name = Marque sus lecturas en el registro, elija «{ $fault }» y anótelo.
 guide-why-name = Primero la evidencia, luego el nombre, luego la reparación: nunca al revés.
-guide-cost = Diga el costo y que el cliente lo acepte.
+guide-cost = Diga el precio del trabajo y que el cliente lo acepte.
 guide-why-cost = Es su dinero, y ahora sabe para qué es.
 guide-cold-off = Arriba del calentador, cierre la llave de agua fría.
 guide-why-cold-off = Si no, el tanque se llena mientras se vacía.

@@ -121,6 +121,9 @@ pub fn told(voice: &Voice, fault: FaultId, progress: &Progress, onask: &Callback
 fn step(walked: &mut Option<Walked>, fault: FaultId, before: &Progress) -> Progress {
     let Some(begun) = walked else {
         *walked = Walked::begin(fault);
+        if let Some(begun) = walked {
+            crate::text::about(&begun.drill.job.home.plant);
+        }
         let page =
             walked.as_ref().and_then(Walked::page).unwrap_or(Page { rows: Vec::new(), twins: Vec::new() });
         return Progress {

@@ -152,6 +152,7 @@ fn judge(
 
 /// Puts what was computed into words.
 fn sheet_of(speech: Speech, judged: &Judged, attempt: Rc<Attempt>) -> Sheet {
+    crate::text::about(&judged.drill.job.home.plant);
     let voice = &*voice(speech.units);
     let (made, computed) = (&judged.drill, &judged.debrief);
     let session = judged.session.clone();

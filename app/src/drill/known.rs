@@ -174,7 +174,8 @@ impl Known {
             NewPart::Thermostat { level } => {
                 self.dials[level.index()] = Some(Temperature::fahrenheit(120.0));
             }
-            NewPart::Limit => self.buttons = [Some(false); 2],
+            NewPart::Limit => self.buttons[0] = Some(false),
+            NewPart::LowerLimit => self.buttons[1] = Some(false),
             NewPart::ExpansionTank { .. } => self.expansion = Some(true),
             NewPart::ReliefValve { .. } => {
                 self.found.discharge = None;

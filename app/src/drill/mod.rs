@@ -4,6 +4,8 @@ pub mod call;
 pub mod detail;
 mod focus;
 pub mod guide;
+#[cfg(test)]
+mod had;
 pub mod head;
 pub mod here;
 pub mod hint;

@@ -26,6 +26,9 @@ impl Choice {
 pub struct Props {
     /// Its label.
     pub label: AttrValue,
+    /// What its things cost; empty for nothing.
+    #[prop_or_default]
+    pub price: AttrValue,
     /// What there is to choose.
     pub choices: Vec<Choice>,
     /// The value chosen now; empty for none.
@@ -52,7 +55,10 @@ pub fn Choices(props: &Props) -> Html {
     };
     html! {
         <label class="choice">
-            <span>{ &props.label }</span>
+            <span>
+                { &props.label }
+                if !props.price.is_empty() { { " " }<span class="price">{ &props.price }</span> }
+            </span>
             // Once a hand has chosen from it, it no longer follows which of them is marked as selected.
             <select {onchange} ~value={&*props.chosen} data-choice={&props.hook}>
                 if let Some(none) = &props.none {

@@ -53,6 +53,7 @@ pub fn Show() -> Html {
         };
     };
     let session = running.session.clone();
+    text::about(&session.home.plant);
     let known = Rc::new(Known::of(&session));
     let clock = units::clock(session.job.starts_at + session.clock);
     html! {

@@ -42,6 +42,7 @@ pub fn part_option(part: &NewPart, units: Units) -> String {
         | NewPart::PumpTimer
         | NewPart::Thermostat { .. }
         | NewPart::Limit
+        | NewPart::LowerLimit
         | NewPart::TimeSwitch
         | NewPart::Connectors
         | NewPart::DipTube => super::THE_ONE.to_string(),

@@ -10,6 +10,7 @@ use crate::store::{Lead, Standing};
 labels! {
     METER_DIAL = "kit-meter-dial";
     PLACE_LEADS = "kit-place-leads";
+    PLACE_CLAMP = "kit-place-clamp";
     TAKE_READING = "kit-take-reading";
     OVER = "kit-over";
     TONE = "kit-tone";
@@ -74,9 +75,10 @@ pub fn minutes(minutes: f64) -> String {
     words::Units::Si.duration(Seconds::minutes(minutes))
 }
 
-/// Cost of parts so far.
-pub fn cost(dollars: f64) -> String {
-    filled("kit-cost", &[("dollars", format!("{dollars:.0}").into())])
+/// Cost of parts so far, and the sum that people want to be asked about, once they said one.
+pub fn cost(dollars: f64, most: Option<u16>) -> String {
+    let fills = [("dollars", format!("{dollars:.0}").into()), ("most", most.unwrap_or_default().into())];
+    filled(if most.is_some() { "kit-cost-asked" } else { "kit-cost" }, &fills)
 }
 
 /// A step's box.

@@ -1,15 +1,9 @@
-//! Words that follow the heater: one element is neither upper nor lower, and where a neutral comes there is no
-//! second leg.
+//! Words that follow the heater: one element is neither upper nor lower. What follows its supply stands in the book.
 
 use plant::heater::Plate;
-use plant::{BoxKind, Layout, Level, Place, Point, Screw, Wire, Wiring};
+use plant::{BoxKind, Layout, Level, Point, Screw, Wire, Wiring};
 
 use super::{Label, filled, name, text, voice};
-
-/// What controls the heater, on its plate.
-pub const fn control(plate: &Plate) -> Label {
-    Label(if plate.layout.has_thermostats() { "plate-thermostats" } else { "plate-electronic" })
-}
 
 /// What supplies the heater, on its plate.
 pub fn supply(plate: &Plate) -> String {
@@ -21,13 +15,7 @@ pub fn supply(plate: &Plate) -> String {
 /// What its elements draw, on its plate.
 pub fn elements(plate: &Plate) -> String {
     let watts = format!("{:.0}", plate.element.watts.get());
-    let id = if plate.has(Level::Lower) { "plate-watts-two" } else { "plate-watts-one" };
-    filled(id, &[("watts", watts.into())])
-}
-
-/// How many circuits, on its plate.
-pub const fn circuits(layout: Layout) -> Label {
-    Label(if matches!(layout, Layout::OffPeak) { "plate-two-circuits" } else { "plate-one-circuit" })
+    filled("plate-watts", &[("watts", watts.into())])
 }
 
 /// A name without "upper" where nothing is lower. The book says which word is left out, and with which blank.
@@ -43,23 +31,9 @@ pub fn fit(said: String, layout: Layout) -> String {
     }
 }
 
-/// A place of this heater, as a heading.
-pub fn place_of(place: Place, layout: Layout) -> String {
-    match (place, layout.has(Level::Lower)) {
-        (Place::UpperCompartment, false) => text("title-only-compartment"),
-        _ => name::place(place),
-    }
-}
-
 /// A point of this heater in full, for a list or a screen reader.
 pub fn point(point: Point, wiring: &Wiring) -> String {
-    let said = match point {
-        Point::Screw(screw @ (Screw::Jb | Screw::H3 | Screw::H4)) if wiring.hot_neutral => {
-            name::full(screw, &format!("point-{}-neutral", screw.name()))
-        }
-        other => name::any_point(other),
-    };
-    fit(said, wiring.layout)
+    fit(name::any_point(point), wiring.layout)
 }
 
 /// A lead of the wiring diagram, by what it joins.
@@ -110,9 +84,11 @@ mod tests {
 
     use super::*;
 
-    fn said(model: HeaterModel, screw: Screw) -> String {
-        let plate = model.plate();
-        point(screw.into(), &Wiring::factory(plate.layout, plate.supply().hot_neutral()))
+    fn said(heater: HeaterModel, screw: Screw) -> String {
+        let setting = plant::Setting { heater, ..crate::begin::example().home.setting };
+        let plant = plant::Home::sound(setting).plant;
+        super::super::about(&plant);
+        point(screw.into(), &plant.wiring)
     }
 
     #[test]

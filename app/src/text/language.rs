@@ -6,7 +6,7 @@ use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::Response;
-use words::{Book, Language, Voice};
+use words::{Book, Heater, Language, Voice};
 
 use crate::units::Units;
 
@@ -20,6 +20,7 @@ thread_local! {
     static ENGLISH: RefCell<Voices> = RefCell::new(voices(Book::english()));
     static OTHER: RefCell<Option<(Language, Voices)>> = const { RefCell::new(None) };
     static NOW: Cell<Language> = const { Cell::new(Language::English) };
+    static HEATER: Cell<Heater> = const { Cell::new(words::MOST) };
 }
 
 fn voices(book: Book) -> Voices {
@@ -53,6 +54,11 @@ pub fn turn_to(language: Language) {
     }
 }
 
+/// Speaks of this heater from now on. A page that shows one says so whenever it is drawn.
+pub fn about(plant: &plant::Plant) {
+    HEATER.set(words::heater_of(plant));
+}
+
 /// The voice of the language in some units, to keep for a while.
 pub fn voice(units: Units) -> Rc<Voice> {
     let one = |[us, si]: &Voices| match units {
@@ -63,7 +69,9 @@ pub fn voice(units: Units) -> Rc<Voice> {
         Some((of, voices)) if *of == NOW.get() => Some(one(voices)),
         _ => None,
     });
-    other.unwrap_or_else(|| ENGLISH.with_borrow(one))
+    let voice = other.unwrap_or_else(|| ENGLISH.with_borrow(one));
+    voice.about(HEATER.get());
+    voice
 }
 
 /// The language to begin in: the one kept on the device, else what the browser asks for.

@@ -1,7 +1,7 @@
 //! Headings and short names of places, screws and settings.
 
 use bench::{Clamped, MeterFunction, Mode};
-use plant::{Layout, Level, Place, Point, Screw};
+use plant::{Level, Place, Point, Screw};
 
 use super::{Label, filled, text, voice};
 
@@ -20,7 +20,7 @@ fn short(screw: Screw) -> String {
 }
 
 /// A screw with what it is, by the name of that in the book.
-pub(super) fn full(screw: Screw, what: &str) -> String {
+fn full(screw: Screw, what: &str) -> String {
     filled("point-full", &[("mark", short(screw).into()), ("what", text(what).into())])
 }
 
@@ -81,9 +81,8 @@ pub fn mode(mode: Mode) -> String {
 }
 
 /// A cover's name under it.
-pub const fn cover_short(level: Level, layout: Layout) -> Label {
+pub const fn cover_short(level: Level) -> Label {
     Label(match level {
-        Level::Upper if !layout.has(Level::Lower) => "sheet-only-cover",
         Level::Upper => "sheet-upper-cover",
         Level::Lower => "sheet-lower-cover",
     })

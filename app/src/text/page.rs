@@ -66,12 +66,13 @@ labels! {
     READ_PLATE = "job-read-plate";
     PLATE_STORAGE = "job-plate-storage";
     PLATE_VOLTS = "job-plate-volts";
-    PLATE_ELEMENT = "job-plate-element";
     PLATE_ELEMENTS = "job-plate-elements";
     PLATE_MOUNT = "job-plate-mount";
     PLATE_BOTH = "job-plate-both";
     PLATE_CIRCUITS = "job-plate-circuits";
     PLATE_CONTROL = "job-plate-control";
+    ELECTRONIC = "plate-electronic";
+    TWO_CIRCUITS = "plate-two-circuits";
     PLATE_PRESSURE = "job-plate-pressure";
     NO = "job-no";
     YES = "job-yes";

@@ -43,8 +43,6 @@ labels! {
     WRITE = "do-write";
     WRITE_LABEL = "do-write-label";
     READ_DIALS = "do-read-dials";
-    READ_DIAL = "do-read-dial";
-    READ_SETTING = "do-read-setting";
     READ_STAMP = "do-read-stamp";
     READ_DIAGRAM = "do-read-diagram";
     DIAGRAM = "diagram-title";
@@ -56,7 +54,6 @@ labels! {
     POINT_RED_LEAD = "point-red-lead";
     POINT_BLACK_LEAD = "point-black-lead";
     PRESS_RESET = "do-press-reset";
-    PRESS_RESETS = "do-press-resets";
     SEAT = "do-seat";
     DIAL = "do-dial";
     SET = "do-set";

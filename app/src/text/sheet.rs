@@ -130,8 +130,8 @@ pub fn taps(taps: &[TapView]) -> String {
 }
 
 /// A detail's name.
-pub fn detail(place: Place, layout: Layout) -> String {
-    filled("sheet-detail", &[("place", words::letters::small(&super::place_of(place, layout)).into())])
+pub fn detail(place: Place) -> String {
+    filled("sheet-detail", &[("place", words::letters::small(&super::place(place)).into())])
 }
 
 /// A cover that is on.

@@ -1,10 +1,10 @@
 //! The way to the sentences of the crate `words`.
 
 use ::drill::{AttemptError, CodeError, OrderError};
-use bench::{Cover, Entry, Fitting, Helper, Licence, Noticed, Question, Shown};
+use bench::{Cover, Entry, Fitting, Helper, Licence, Noticed, Question};
 use plant::fault::{FaultId, PartKind};
 use plant::household::{Account, Answer};
-use plant::{Circuit, End, Handle, Layout, Level, Tap, Wire};
+use plant::{Circuit, End, Handle, Layout, Tap, Wire};
 use words::{Fill, Voice};
 
 use crate::units::Units;
@@ -87,13 +87,7 @@ pub fn act(entry: &Entry, units: Units) -> String {
 
 /// What it showed; empty when the drawing shows it.
 pub fn shown(entry: &Entry, units: Units, layout: Layout) -> String {
-    let single = !layout.has(Level::Lower);
-    say(units, |voice| match &entry.outcome.shown {
-        Shown::Dials { upper, .. } if single => {
-            voice.filled("shown-dial", &[("dial", voice.units().temperature(*upper).into())])
-        }
-        _ => super::fit(voice.showed(&entry.action, &entry.outcome), layout),
-    })
+    say(units, |voice| super::fit(voice.showed(&entry.action, &entry.outcome), layout))
 }
 
 /// What was noticed meanwhile, and what it hurt.

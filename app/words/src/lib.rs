@@ -3,10 +3,11 @@
 //! Sentences live in `assets/words/`, one file a language; this crate picks them and fills in the numbers in
 //! the reader's units. Nothing here computes physics or a score.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
+use plant::{Layout, Plant, ServiceKind};
 use quantity::{Kelvins, Pressure, Temperature};
 
 mod acts;
@@ -45,11 +46,24 @@ const FALL: f64 = 15.0;
 /// The highest pressure a house is fed at, in psi (2021 International Plumbing Code, 604.8, from memory).
 const STREET_LIMIT: f64 = 80.0;
 
+/// What of a heater its words follow: how it is wired inside, and how it is fed.
+pub type Heater = (Layout, ServiceKind);
+
+/// A heater as most are: two elements in turn, on two legs.
+pub const MOST: Heater = (Layout::NonSimultaneous, ServiceKind::Split240);
+
+/// The heater of a plant, as far as words follow it.
+pub const fn heater_of(plant: &Plant) -> Heater {
+    (plant.wiring.layout, plant.service.kind)
+}
+
 /// A language and a choice of units, with the figures that stand in sentences whatever they are about.
 pub struct Voice {
     book: Rc<Book>,
     units: Units,
     standing: [(&'static str, Fill); 6],
+    /// The heater spoken of: a sentence may choose by `$layout`, `$feed` and `$service`.
+    heater: Cell<Heater>,
     /// Fixed texts already said: a screen asks for hundreds of them each time it is drawn.
     said: RefCell<BTreeMap<String, String>>,
 }
@@ -71,7 +85,14 @@ impl Voice {
             ("fall", units.rise(Kelvins::fahrenheit(FALL)).into()),
             ("street-limit", units.pressure(Pressure::psi(STREET_LIMIT)).into()),
         ];
-        Self { book, units, standing, said: RefCell::default() }
+        Self { book, units, standing, heater: Cell::new(MOST), said: RefCell::default() }
+    }
+
+    /// Speaks of this heater from now on.
+    pub fn about(&self, heater: Heater) {
+        if self.heater.replace(heater) != heater {
+            self.said.borrow_mut().clear();
+        }
     }
 
     /// The units it speaks.
@@ -94,13 +115,17 @@ impl Voice {
         if let Some(said) = self.said.borrow().get(id) {
             return said.clone();
         }
-        let said = self.book.say(id, &self.standing);
+        let said = self.filled(id, &[]);
         self.said.borrow_mut().insert(id.to_owned(), said.clone());
         said
     }
 
     /// A text with places to fill.
     pub fn filled(&self, id: &str, fills: &[(&str, Fill)]) -> String {
-        self.book.say(id, &[fills, &self.standing].concat())
+        let (layout, service) = self.heater.get();
+        let feed = if service.hot_neutral() { "neutral" } else { "legs" };
+        let about =
+            [("layout", layout.name().into()), ("feed", feed.into()), ("service", service.name().into())];
+        self.book.say(id, &[fills, &self.standing, &about].concat())
     }
 }

@@ -159,6 +159,7 @@ impl Voice {
             }
             NewPart::Thermostat { .. }
             | NewPart::Limit
+            | NewPart::LowerLimit
             | NewPart::TimeSwitch
             | NewPart::Connectors
             | NewPart::DipTube

@@ -23,6 +23,7 @@ impl Voice {
     /// The whole trace. `states` is the arrival and the state after each act.
     pub fn trace(&self, attempt: &Attempt, drill: &Drill, states: &[Session], score: &Score) -> String {
         let mut out = String::new();
+        self.about(crate::heater_of(&drill.job.home.plant));
         let seal = if attempt.seal == Seal::Sealed { "trace-sealed" } else { "trace-unsealed" };
         let code = drill::code::encode(&attempt.order).unwrap_or_else(|_| self.text("trace-no-code"));
         let _ = writeln!(

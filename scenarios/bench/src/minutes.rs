@@ -124,7 +124,7 @@ pub const fn part_name(part: &NewPart) -> &'static str {
     match part {
         NewPart::Element { .. } => "element",
         NewPart::Thermostat { .. } => "thermostat",
-        NewPart::Limit => "limit",
+        NewPart::Limit | NewPart::LowerLimit => "limit",
         NewPart::Breaker { .. } => "new-breaker",
         NewPart::Fuse { .. } => "fuse",
         NewPart::TimeSwitch => "time-switch",

@@ -210,14 +210,16 @@ pub enum NewPart {
         /// Which.
         level: Level,
     },
-    /// A high limit.
+    /// A high limit; of an off-peak heater the one above.
     Limit,
-    /// A two-pole breaker for the heater.
+    /// The limit of an off-peak heater's lower circuit.
+    LowerLimit,
+    /// A breaker for the heater, of as many poles as its supply asks for.
     Breaker {
         /// Its rating.
         rating: Amps,
     },
-    /// A pair of fuses: both are changed together.
+    /// The fuses of a switch: all are changed together.
     Fuse {
         /// Its rating.
         rating: Amps,
@@ -305,6 +307,7 @@ impl NewPart {
             Self::Thermostat { level: Level::Upper } => PartKind::UpperThermostat,
             Self::Thermostat { level: Level::Lower } => PartKind::LowerThermostat,
             Self::Limit => PartKind::Limit,
+            Self::LowerLimit => PartKind::LowerLimit,
             Self::Breaker { .. } => PartKind::Breaker,
             Self::Fuse { .. } => PartKind::Fuse,
             Self::TimeSwitch => PartKind::TimeSwitch,

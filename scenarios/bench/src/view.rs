@@ -269,8 +269,9 @@ impl Session {
 
     fn dial(&self, level: Level) -> Option<Temperature> {
         let place = match level {
-            Level::Upper => Place::UpperCompartment,
-            Level::Lower => Place::LowerCompartment,
+            // A board carries the settings of both zones.
+            Level::Lower if self.home.plant.plate.layout.has_thermostats() => Place::LowerCompartment,
+            _ => Place::UpperCompartment,
         };
         let dial = self.home.plant.thermostats.get(level.index()).map(|t| t.dial);
         dial.filter(|_| self.sees(place))

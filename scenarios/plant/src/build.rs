@@ -7,7 +7,7 @@ use crate::controls::thermostat::{LOWER_DIFFERENTIAL, UPPER_DIFFERENTIAL};
 use crate::home::{Home, Setting};
 use crate::in_line::InLineBox;
 use crate::parts::{Limit, Thermostat, Wiring};
-use crate::supply::{Breaker, Circuit, Panel, Service};
+use crate::supply::{Breaker, Circuit, Panel, Service, ServiceKind};
 use crate::waterworks::{Fixture, HeatTraps, Ledger, Plumbing, ReliefValve, Store, Tap, Vessel};
 use crate::{Layout, Plant, branch, thermal};
 
@@ -16,6 +16,9 @@ quantity::constants! {
     const RANGE: Constant<Amps> = Constant::of("breaker of the range", Amps(50.0), Tag::CommonPractice);
     /// The dryer's breaker.
     const DRYER: Constant<Amps> = Constant::of("breaker of the dryer", Amps(30.0), Tag::CommonPractice);
+    /// A breaker of lamps or of a fan in a 480Y/277 panel.
+    const LIGHTING: Constant<Amps> =
+        Constant::of("breaker of lighting or a fan at 277 V", Amps(20.0), Tag::CommonPractice);
     /// Both dials as the factory leaves them.
     const FACTORY_DIAL: Constant<Temperature> = Constant::of(
         "dials as the factory leaves them",
@@ -73,11 +76,14 @@ impl Plant {
             true => Breaker::single(feeds, rating),
             false => Breaker::sound(feeds, rating),
         };
-        let mut breakers = vec![
-            Breaker::sound(Circuit::Range, RANGE.get()),
-            Breaker::sound(Circuit::Dryer, DRYER.get()),
-            fed(Circuit::Heater),
-        ];
+        let others = [(Circuit::Range, RANGE.get()), (Circuit::Dryer, DRYER.get())];
+        let others = others.map(|(feeds, rating)| match kind {
+            // Nobody cooks on 277 V: the same two spaces hold lamps and a fan.
+            ServiceKind::Wye277 => Breaker::single(feeds, LIGHTING.get()),
+            _ => Breaker::sound(feeds, rating),
+        });
+        let mut breakers = Vec::from(others);
+        breakers.push(fed(Circuit::Heater));
         let room = setting.location.air(setting.climate, setting.day);
         let off_peak = plate.layout == Layout::OffPeak;
         if off_peak {

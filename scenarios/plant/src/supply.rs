@@ -206,9 +206,9 @@ named! {
         SecondSource = "second-source",
         /// The heater's lower element, by the off-peak cable.
         OffPeak = "off-peak",
-        /// The range.
+        /// The range; in a 480Y/277 panel lamps.
         Range = "range",
-        /// The dryer.
+        /// The dryer; in a 480Y/277 panel a fan.
         Dryer = "dryer",
     }
 }

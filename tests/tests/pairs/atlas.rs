@@ -181,6 +181,7 @@ fn the_page_is_fresh() {
         // People who ask too much of a sound heater leave no trace on it.
         let people = *id == FaultId::F04;
         assert!(people || !page.rows.is_empty(), "{id} differs from a sound house in nothing");
+        voice.about(words::heater_of(&drill.job.home.plant));
         let signs = signs(&drill, &atlas, *id, SEED);
         section(&mut text, &voice, *id, drill.setting.heater, (&atlas, &page), &signs);
     }

@@ -7,3 +7,4 @@ mod said;
 mod tell;
 
 pub use call_panel::Call;
+pub use tell::spent;

@@ -35,22 +35,21 @@ pub fn PlateCard(props: &Props) -> Html {
             </>
         };
     };
-    let elements = if plate.has(Level::Lower) { text::PLATE_ELEMENTS } else { text::PLATE_ELEMENT };
     let both = if plate.layout.at_once() > 1 { text::YES } else { text::NO };
     let mut rows = vec![
         (text::PLATE_STORAGE, units::size(plate.nominal, shown)),
         (text::PLATE_VOLTS, text::supply(&plate)),
-        (elements, text::elements(&plate)),
+        (text::PLATE_ELEMENTS, text::elements(&plate)),
         (text::PLATE_MOUNT, voice.element_fit(plate.element, plate.length, plate.mount)),
     ];
     if plate.has(Level::Lower) {
         rows.push((text::PLATE_BOTH, both.to_string()));
     }
     if plate.layout == Layout::OffPeak {
-        rows.push((text::PLATE_CIRCUITS, text::circuits(plate.layout).to_string()));
+        rows.push((text::PLATE_CIRCUITS, text::TWO_CIRCUITS.to_string()));
     }
     if !plate.layout.has_thermostats() {
-        rows.push((text::PLATE_CONTROL, text::control(&plate).to_string()));
+        rows.push((text::PLATE_CONTROL, text::ELECTRONIC.to_string()));
     }
     rows.push((text::PLATE_PRESSURE, shown.words().pressure(plate.working_pressure)));
     html! {

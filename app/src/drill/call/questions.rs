@@ -44,7 +44,7 @@ pub fn Questions(props: &Props) -> Html {
 }
 
 /// The answer given to a question so far.
-fn answer(session: &Session, question: Question) -> Option<Answer> {
+pub fn answer(session: &Session, question: Question) -> Option<Answer> {
     session.log.iter().rev().find_map(|entry| match (&entry.action, &entry.outcome.shown) {
         (Action::Ask { question: asked }, Shown::Said { answer }) if *asked == question => Some(*answer),
         _ => None,

@@ -1,9 +1,11 @@
 //! What can be told, advised, reported; whom to call instead of going on.
 
-use bench::{Action, Helper, Observation};
+use bench::{Action, Helper, Observation, Session};
 use plant::fault::Advice;
+use plant::household::{Answer, Question};
 use yew::prelude::*;
 
+use super::questions::answer;
 use crate::said::use_voice;
 use crate::shell::{Act, Dialog, use_dialog};
 use crate::store::World;
@@ -35,6 +37,15 @@ const REPORTS: [Observation; 14] = [
 
 const HELPERS: [Helper; 4] = [Helper::Electrician, Helper::Plumber, Helper::Utility, Helper::Ambulance];
 
+/// What the parts cost so far, and the sum that these people named, once they were asked.
+pub fn spent(session: &Session) -> String {
+    let most = match answer(session, Question::Cost) {
+        Some(Answer::Cost { ask_above }) => ask_above,
+        _ => None,
+    };
+    text::cost(session.me.cost, most)
+}
+
 /// The lists.
 #[component]
 pub fn Tell(props: &Props) -> Html {
@@ -53,6 +64,7 @@ pub fn Tell(props: &Props) -> Html {
     html! {
         <>
             <h2>{ text::TELL }</h2>
+            <p class="sub">{ spent(&props.session) }</p>
             <div class="acts">
                 <Act action={Action::TellHousehold} label={text::TELL_HOUSEHOLD} pressed={Some(me.household_told)} />
                 <Act action={Action::AgreeCost} label={text::AGREE_COST} pressed={Some(me.cost_agreed)} />

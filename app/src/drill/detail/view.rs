@@ -44,7 +44,7 @@ pub fn Detail(props: &Props) -> Html {
             class={classes!("detail", (open && drawn < LAYERS).then_some("filling"))}
             viewBox={format!("0 0 {} {}", SIZE.0, SIZE.1)}
             role="group"
-            aria-label={text::detail(*place, session.home.plant.wiring.layout)}
+            aria-label={text::detail(*place)}
         >
             <rect width="340" height="330" class="sheet-ground" />
             if *place == Place::LoadCenter {

@@ -35,14 +35,11 @@ pub struct Props {
 pub fn HereSheet(props: &Props) -> Html {
     let voice = use_voice();
     let work = use_work();
-    let session = &props.session;
-    let layout = session.home.plant.wiring.layout;
     let lists = match work.desk.at {
         Some(place) => at_place(&voice, &work, props, place),
         None => places(&voice, &work, props),
     };
-    let title =
-        work.desk.at.map_or_else(|| text::WHOLE_DRAWING.to_string(), |place| text::place_of(place, layout));
+    let title = work.desk.at.map_or_else(|| text::WHOLE_DRAWING.to_string(), text::place);
     html! {
         <div class="here-body">
             <p class="here-where">{ title }</p>
@@ -71,7 +68,6 @@ fn buttons(title: &str, all: Vec<(Option<char>, AttrValue, Callback<MouseEvent>)
 }
 
 fn places(voice: &Voice, work: &WorkHandle, props: &Props) -> Html {
-    let layout = props.session.home.plant.wiring.layout;
     let there = Place::ALL.iter().copied().filter(|place| is_there(&props.session, *place));
     let all = there.zip('1'..='9').map(|(place, key)| {
         let (work, onclose) = (work.clone(), props.onclose.clone());
@@ -79,7 +75,7 @@ fn places(voice: &Voice, work: &WorkHandle, props: &Props) -> Html {
             onclose.emit(());
             go(&work, place);
         });
-        (Some(key), AttrValue::from(text::place_of(place, layout)), onclick)
+        (Some(key), AttrValue::from(text::place(place)), onclick)
     });
     let all: Vec<_> = all.collect();
     let title = text::GO_TO.to_string();

@@ -5,4 +5,6 @@ mod shelves;
 mod time;
 
 pub use case::Kit;
+#[cfg(test)]
+pub use shelves::every_part;
 pub use shelves::{VanShelves, on_the_van};

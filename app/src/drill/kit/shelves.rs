@@ -1,12 +1,14 @@
-//! The van's shelves: every part, with the ratings there are. The wrong one can be taken.
+//! The van's shelves: every part that has a place in this heater and house, with the ratings there are and its price.
+//! The wrong one can be taken.
 
-use bench::{Action, NewPart, Session};
+use bench::{Action, NewPart, Session, prices};
 use plant::fault::PartKind;
 use plant::heater::Rating;
-use plant::{AnodeMetal, ElementLength, Layout, Level, Mount, Tap};
+use plant::{AnodeMetal, BoxKind, ElementLength, Layout, Level, Mount, Plant, Tap};
 use quantity::{Amps, Pressure, Temperature, Volts, Volume, Watts};
 use yew::prelude::*;
 
+use crate::drill::call::spent;
 use crate::drill::place::{Offer, Offers};
 use crate::glossary::WordsHere;
 use crate::said::use_units;
@@ -37,7 +39,7 @@ const RELIEFS: [f64; 4] = [150.0, 75.0, 100.0, 125.0];
 const REGULATORS: [f64; 4] = [55.0, 45.0, 65.0, 90.0];
 const MIXED: [f64; 3] = [120.0, 110.0, 140.0];
 /// Expansion tanks in gallons, charges in psi.
-const TANKS: [f64; 2] = [2.0, 4.4];
+const TANKS: [f64; 3] = [2.0, 4.4, 8.0];
 const CHARGES: [f64; 6] = [60.0, 40.0, 50.0, 70.0, 80.0, 20.0];
 /// Heaters in gallons.
 const HEATERS: [f64; 6] = [40.0, 20.0, 30.0, 50.0, 80.0, 120.0];
@@ -60,7 +62,7 @@ pub fn VanShelves(props: &Props) -> Html {
     let exchange = exchange(units);
     html! {
         <div class="shelves">
-            <p>{ text::cost(props.session.me.cost) }</p>
+            <p>{ spent(&props.session) }</p>
             <WordsHere texts={offers.iter().map(Offer::label).collect::<Vec<_>>()} />
             if let Some(caution) = &caution {
                 <p class="warn">{ caution }</p>
@@ -81,15 +83,16 @@ pub fn on_the_van(session: &Session, units: Units) -> Vec<Offer> {
 
 /// Each shelf as a list.
 fn parts(session: &Session, built: (ElementLength, Mount), units: Units) -> Vec<Offer> {
-    let layout = session.home.plant.wiring.layout;
-    let shelf = |shelf: Vec<NewPart>| {
-        let kind = shelf.first()?.kind();
-        let options: Vec<_> =
-            shelf.into_iter().map(|part| (option(&part, units), Action::Replace { part })).collect();
-        let name = text::fit(text::part_kind(kind), layout);
-        Some(Offer::choose(text::capital(&name), text::FIT, text::fit_part(&name), options))
+    let plant = &session.home.plant;
+    let all = shelves(plant, built);
+    let shelf = |shelf: &[NewPart]| {
+        let first = shelf.first()?;
+        let name = text::fit(text::part_kind(first.kind()), plant.wiring.layout);
+        let options = shelf.iter().map(|&part| (text::part_option(&part, units), Action::Replace { part }));
+        let offer = Offer::choose(text::capital(&name), text::FIT, text::fit_part(&name), options);
+        Some(offer.priced(prices::of(first)))
     };
-    shelves(layout, built).into_iter().filter_map(shelf).collect()
+    all.chunk_by(|a, b| a.kind() == b.kind()).filter_map(shelf).collect()
 }
 
 /// Length and mount, chosen once for every element on the shelves.
@@ -116,72 +119,79 @@ fn elements(built: &UseStateHandle<(ElementLength, Mount)>, units: Units) -> Htm
     }
 }
 
-fn option(part: &NewPart, units: Units) -> String {
-    text::part_option(part, units)
-}
-
 fn rating((watts, volts): (f64, f64)) -> Rating {
     Rating { watts: Watts(watts), volts: Volts(volts) }
 }
 
-/// Every part there is for a heater wired so, by shelf; elements of one length and mount.
-fn shelves(layout: Layout, (length, mount): (ElementLength, Mount)) -> Vec<Vec<NewPart>> {
+/// Every part there is for such a heater in such a house, each kind together; elements of one length and mount.
+fn shelves(plant: &Plant, (length, mount): (ElementLength, Mount)) -> Vec<NewPart> {
     let mut all = Vec::new();
+    let layout = plant.wiring.layout;
     let levels = || Level::ALL.iter().copied().filter(|level| layout.has(*level));
     for level in levels() {
-        all.push(
-            ELEMENTS
-                .iter()
-                .flat_map(|&one| {
-                    [true, false].map(|seat_cleaned| NewPart::Element {
-                        level,
-                        rating: rating(one),
-                        length,
-                        mount,
-                        seat_cleaned,
-                    })
-                })
-                .collect(),
-        );
+        for one in ELEMENTS {
+            for seat_cleaned in [true, false] {
+                all.push(NewPart::Element { level, rating: rating(one), length, mount, seat_cleaned });
+            }
+        }
     }
-    all.extend(levels().map(|level| vec![NewPart::Thermostat { level }]));
-    all.push(vec![NewPart::Limit]);
-    all.push(AMPS.iter().map(|&a| NewPart::Breaker { rating: Amps(a) }).collect());
-    all.push(AMPS.iter().map(|&a| NewPart::Fuse { rating: Amps(a) }).collect());
-    all.push(vec![NewPart::TimeSwitch]);
-    all.push(vec![NewPart::Connectors]);
-    all.push(vec![NewPart::DipTube]);
-    all.push(AnodeMetal::ALL.iter().map(|&metal| NewPart::Anode { metal }).collect());
-    all.extend(Level::ALL.iter().map(|&level| vec![NewPart::Sensor { level }]));
-    all.push(vec![NewPart::Board]);
-    all.push(REGULATORS.iter().map(|&p| NewPart::Regulator { set: Pressure::psi(p) }).collect());
-    all.push(MIXED.iter().map(|&t| NewPart::MixingValve { set: Temperature::fahrenheit(t) }).collect());
-    all.push(Tap::ALL.iter().map(|&tap| NewPart::Cartridge { tap }).collect());
-    all.extend(
-        [
-            NewPart::DrainValve,
-            NewPart::Nipples,
-            NewPart::Connections,
-            NewPart::HotLine,
-            NewPart::PipeClips,
-            NewPart::ReturnCheck,
-            NewPart::PumpTimer,
-        ]
-        .map(|p| vec![p]),
-    );
     for level in levels() {
-        all.push([true, false].map(|seat_cleaned| NewPart::Gasket { level, seat_cleaned }).to_vec());
+        all.push(match layout {
+            Layout::Electronic => NewPart::Sensor { level },
+            _ => NewPart::Thermostat { level },
+        });
     }
-    all.push(RELIEFS.iter().map(|&p| NewPart::ReliefValve { opens_at: Pressure::psi(p) }).collect());
-    all.push(
-        TANKS
-            .iter()
-            .flat_map(|&v| {
-                CHARGES
-                    .map(|p| NewPart::ExpansionTank { volume: Volume::gallons(v), charge: Pressure::psi(p) })
-            })
-            .collect(),
-    );
+    if layout == Layout::Electronic {
+        all.push(NewPart::Board);
+    }
+    all.push(NewPart::Limit);
+    if plant.lower_limit.is_some() {
+        all.push(NewPart::LowerLimit);
+    }
+    for a in AMPS {
+        all.push(NewPart::Breaker { rating: Amps(a) });
+    }
+    match plant.in_line.map(|one| one.kind) {
+        Some(BoxKind::FusedSwitch) => {
+            for a in AMPS {
+                all.push(NewPart::Fuse { rating: Amps(a) });
+            }
+        }
+        Some(BoxKind::Timer) => all.push(NewPart::TimeSwitch),
+        _ => {}
+    }
+    all.extend([NewPart::Connectors, NewPart::DipTube]);
+    for &metal in AnodeMetal::ALL {
+        all.push(NewPart::Anode { metal });
+    }
+    for p in REGULATORS {
+        all.push(NewPart::Regulator { set: Pressure::psi(p) });
+    }
+    for t in MIXED {
+        all.push(NewPart::MixingValve { set: Temperature::fahrenheit(t) });
+    }
+    for &tap in Tap::ALL {
+        all.push(NewPart::Cartridge { tap });
+    }
+    all.extend([NewPart::DrainValve, NewPart::Nipples]);
+    all.extend([NewPart::Connections, NewPart::HotLine]);
+    all.push(NewPart::PipeClips);
+    if plant.plumbing.recirculation.is_some() {
+        all.extend([NewPart::ReturnCheck, NewPart::PumpTimer]);
+    }
+    for level in levels() {
+        for seat_cleaned in [true, false] {
+            all.push(NewPart::Gasket { level, seat_cleaned });
+        }
+    }
+    for p in RELIEFS {
+        all.push(NewPart::ReliefValve { opens_at: Pressure::psi(p) });
+    }
+    for v in TANKS {
+        for p in CHARGES {
+            all.push(NewPart::ExpansionTank { volume: Volume::gallons(v), charge: Pressure::psi(p) });
+        }
+    }
     all
 }
 
@@ -201,35 +211,15 @@ fn exchange(units: Units) -> Vec<Offer> {
         Offer::plain(Action::JoinPipes { dielectric: true }, text::JOIN_DIELECTRIC),
         Offer::plain(Action::JoinPipes { dielectric: false }, text::JOIN_BARE),
         Offer::plain(Action::ReuseRelief, text::REUSE_RELIEF),
-        Offer::choose(text::capital(&heater), text::FIT, text::fit_part(&heater), new),
+        Offer::choose(text::capital(&heater), text::FIT, text::fit_part(&heater), new)
+            .priced(prices::heater()),
     ]
 }
 
+/// Every part on the shelves, elements of every length and mount.
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    /// A heater stands among the acts of its change.
-    #[test]
-    fn every_kind_of_part_is_on_a_shelf() {
-        for kind in PartKind::ALL.iter().filter(|kind| **kind != PartKind::Heater) {
-            let all = shelves(Layout::NonSimultaneous, (ElementLength::Middle, Mount::ScrewIn));
-            assert!(all.iter().flatten().any(|part| part.kind() == *kind), "{kind}");
-        }
-    }
-
-    /// What each plate asks for can be taken, and one of another length and mount too.
-    #[test]
-    fn the_element_of_every_plate_is_on_a_shelf() {
-        for &model in plant::HeaterModel::ALL {
-            let plate = model.plate();
-            let asked = NewPart::asked_by(&plate, Level::Upper);
-            let on = |length, mount| shelves(plate.layout, (length, mount)).concat().contains(&asked);
-            for (length, mount) in
-                ElementLength::ALL.iter().flat_map(|l| Mount::ALL.iter().map(move |m| (*l, *m)))
-            {
-                assert_eq!(on(length, mount), (length, mount) == (plate.length, plate.mount), "{model}");
-            }
-        }
-    }
+pub fn every_part(session: &Session) -> Vec<NewPart> {
+    let built =
+        ElementLength::ALL.iter().flat_map(|length| Mount::ALL.iter().map(move |mount| (*length, *mount)));
+    built.flat_map(|built| shelves(&session.home.plant, built)).collect()
 }

@@ -27,6 +27,11 @@ pub fn Meter(props: &Props) -> Html {
     let slug = reading.as_ref().map(act_slug);
     let clamping = work.desk.setting == Setting::Clamp;
     let missing = reading.is_none();
+    let label = match (missing, clamping) {
+        (false, _) => text::TAKE_READING,
+        (true, true) => text::PLACE_CLAMP,
+        (true, false) => text::PLACE_LEADS,
+    };
     let take = Callback::from(move |_| {
         if let Some(action) = work.desk.reading() {
             work.dispatch(Msg::Do(vec![action]));
@@ -47,7 +52,7 @@ pub fn Meter(props: &Props) -> Html {
                     <p class="warn">{ caution }</p>
                 }
                 <button type="button" class="go wide" data-act="take-reading" data-reading={slug} aria-disabled={missing.to_string()} onclick={take}>
-                    { if missing { text::PLACE_LEADS } else { text::TAKE_READING } }
+                    { label }
                 </button>
                 <Prove />
             </div>

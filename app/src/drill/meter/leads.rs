@@ -40,7 +40,7 @@ fn choices(session: &World) -> Vec<Choice> {
     Place::ALL
         .iter()
         .flat_map(|&place| {
-            let group = AttrValue::from(text::place_of(place, wiring.layout));
+            let group = AttrValue::from(text::place(place));
             points_of(session, place).into_iter().filter(move |point| point.place() == place).map(
                 move |point| Choice {
                     value: point.to_string().into(),

@@ -1,7 +1,7 @@
 //! What can be done at each place, as data.
 
 use bench::{Action, Cover, Session, Writing};
-use plant::{BoxKind, Circuit, Handle, Place, Stab};
+use plant::{BoxKind, Circuit, Handle, Place, Screw, Stab};
 use yew::prelude::*;
 
 use super::compartment;
@@ -106,7 +106,8 @@ fn in_line(session: &Session) -> Vec<Group> {
     match seen.kind {
         BoxKind::FusedSwitch => {
             let lock = Action::BoxLock { on: !seen.locked };
-            let fuses = Stab::ALL.iter().flat_map(|&leg| {
+            let fused = |leg: &&Stab| **leg == Stab::One || session.home.plant.wiring.has_screw(Screw::X4);
+            let fuses = Stab::ALL.iter().filter(fused).flat_map(|&leg| {
                 let out = seen.pulled.is_some_and(|pulled| pulled.get(leg as usize) == Some(&true));
                 [
                     Offer::toggle(Action::PullFuse { leg, out: !out }, text::pull_fuse(leg), out),
@@ -148,7 +149,9 @@ fn load_center(session: &Session, known: &Known) -> Vec<Group> {
             text::breaker_act(slot, true),
             seen == Some(Handle::On),
         ));
-        moves.push((text::space(slot), Action::MoveBreaker { slot }));
+        if !breaker.is_single() {
+            moves.push((text::space(slot), Action::MoveBreaker { slot }));
+        }
         let action = Action::Lock { slot, on: !breaker.locked };
         locks.push(Offer::toggle(action, text::lock_act(slot), breaker.locked));
         for &feeds in Circuit::ALL {
@@ -166,11 +169,11 @@ fn load_center(session: &Session, known: &Known) -> Vec<Group> {
         Group::new(text::LOCKOUT, locks),
         Group::new(text::WRITINGS, writing),
         covers(session, &[Cover::PanelFront]).cautioned(&front),
-        Group::new(
-            text::BEHIND_FRONT,
-            vec![Offer::choose(text::MOVE_BREAKER, text::MOVE, text::MOVE_BREAKER, moves)],
-        ),
     ];
+    if !moves.is_empty() {
+        let moves = Offer::choose(text::MOVE_BREAKER, text::MOVE, text::MOVE_BREAKER, moves);
+        groups.push(Group::new(text::BEHIND_FRONT, vec![moves]));
+    }
     groups.extend(Some(portable(session)).filter(|group| !group.offers.is_empty()));
     groups
 }

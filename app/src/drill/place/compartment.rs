@@ -1,7 +1,7 @@
 //! What can be done behind the covers.
 
 use bench::{Action, Cover, Fitting, Probe, Session, Touchable, Writing};
-use plant::{Layout, Level, Place};
+use plant::{Level, Place};
 use quantity::Temperature;
 
 use super::acts::{Group, covers};
@@ -20,22 +20,18 @@ pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
     let fitting = if upper { Fitting::UpperElement } else { Fitting::LowerElement };
     let stamp = if upper { Writing::StampUpper } else { Writing::StampLower };
     let layout = session.home.plant.wiring.layout;
-    let dials = match layout {
-        Layout::Electronic => text::READ_SETTING,
-        Layout::SingleElement => text::READ_DIAL,
-        _ => text::READ_DIALS,
-    };
-    let mut reading = vec![
-        Offer::plain(Action::Read { what: Writing::Dials }, dials),
-        Offer::plain(Action::Read { what: stamp }, text::READ_STAMP),
-    ];
+    let mut reading = vec![Offer::plain(Action::Read { what: stamp }, text::READ_STAMP)];
+    let dials = layout.has_thermostats();
+    // A board carries the settings of both zones.
+    if upper || dials {
+        reading.insert(0, Offer::plain(Action::Read { what: Writing::Dials }, text::READ_DIALS));
+    }
     if upper {
         reading.push(Offer::plain(Action::Read { what: Writing::Diagram }, text::READ_DIAGRAM));
     }
     let mut control = Vec::new();
     if upper {
-        let buttons = if layout == Layout::OffPeak { text::PRESS_RESETS } else { text::PRESS_RESET };
-        control.push(Offer::plain(Action::PressReset, buttons));
+        control.push(Offer::plain(Action::PressReset, text::PRESS_RESET));
     }
     match session.home.plant.board {
         // Both sensors are plugged into the board, behind the upper cover.
@@ -48,8 +44,10 @@ pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
         Some(_) => {}
         None => control.push(Offer::plain(Action::Seat { level }, text::SEAT)),
     }
-    control.push(Offer::plain(Action::TryStart, text::TRY_START));
-    if layout.has_thermostats() {
+    if upper || dials {
+        control.push(Offer::plain(Action::TryStart, text::TRY_START));
+    }
+    if dials {
         control.push(Offer::choose(text::DIAL, text::TURN, text::TURN_DIAL, dial(level, units)));
     } else if upper {
         for (&level, [label, says]) in Level::ALL.iter().zip(text::SETTINGS) {
@@ -61,12 +59,12 @@ pub fn groups(place: Place, session: &Session, units: Units) -> Vec<Group> {
         Offer::plain(Action::Wipe { fitting }, text::WIPE_FLANGE),
         Offer::plain(Action::Thermometer { at: Probe::Shell { level } }, text::THERMOMETER_SHELL),
     ];
-    vec![
-        covers(session, cover),
-        Group::new(text::WRITINGS, reading),
-        Group::new(text::CONTROLS, control),
-        Group::new(text::FLANGE, flange),
-    ]
+    let mut groups = vec![covers(session, cover), Group::new(text::WRITINGS, reading)];
+    if !control.is_empty() {
+        groups.push(Group::new(text::CONTROLS, control));
+    }
+    groups.push(Group::new(text::FLANGE, flange));
+    groups
 }
 
 /// The dial's marks, the recommended one first.

@@ -15,3 +15,5 @@ pub use go::go;
 pub use offer::{Offer, Offers};
 pub use panel::PlacePanel;
 pub use places::{Places, is_there};
+#[cfg(test)]
+pub use point_card::offers as point_offers;

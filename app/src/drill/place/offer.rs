@@ -36,6 +36,8 @@ pub enum Offer {
         verb: AttrValue,
         /// What the button is called, heard by itself: the same words and more.
         says: AttrValue,
+        /// What each costs; empty for nothing.
+        price: AttrValue,
         /// The acts with their names, the first one chosen at first.
         options: Vec<(AttrValue, Action)>,
     },
@@ -67,7 +69,16 @@ impl Offer {
         options: impl IntoIterator<Item = (String, Action)>,
     ) -> Self {
         let options = options.into_iter().map(|(name, action)| (name.into(), action)).collect();
-        Self::Choose { label: label.into(), verb: verb.into(), says: says.into(), options }
+        let price = AttrValue::default();
+        Self::Choose { label: label.into(), verb: verb.into(), says: says.into(), price, options }
+    }
+
+    /// The same with what each of a list costs.
+    pub fn priced(mut self, dollars: f64) -> Self {
+        if let Self::Choose { price, .. } = &mut self {
+            *price = format!("${dollars:.0}").into();
+        }
+        self
     }
 }
 
@@ -131,8 +142,8 @@ fn one_offer((at, offer): (usize, &Offer)) -> Html {
         Offer::All { first, then, label } => {
             html! { <Act key={at} action={first.clone()} then={then.clone()} {label} /> }
         }
-        Offer::Choose { label, verb, says, options } => {
-            html! { <Chooser key={at} {label} {verb} {says} options={options.clone()} /> }
+        Offer::Choose { label, verb, says, price, options } => {
+            html! { <Chooser key={at} {label} {verb} {says} {price} options={options.clone()} /> }
         }
     }
 }
@@ -143,6 +154,7 @@ struct ChooserProps {
     label: AttrValue,
     verb: AttrValue,
     says: AttrValue,
+    price: AttrValue,
     options: Vec<(AttrValue, Action)>,
 }
 
@@ -173,7 +185,7 @@ fn Chooser(props: &ChooserProps) -> Html {
     };
     html! {
         <div class="chooser">
-            <Choices label={&props.label} {choices} chosen={slug.clone()} {onchange} hook={&props.label} />
+            <Choices label={&props.label} price={&props.price} {choices} chosen={slug.clone()} {onchange} hook={&props.label} />
             <button
                 type="button"
                 class="act"

@@ -40,7 +40,6 @@ pub fn PlacePanel(props: &Props) -> Html {
     let Some(place) = work.desk.at else {
         return html! { <section class="place empty"><p>{ text::CHOOSE_PLACE }</p></section> };
     };
-    let layout = session.home.plant.wiring.layout;
     let to_meter = {
         let work = work.clone();
         Callback::from(move |event: MouseEvent| {
@@ -50,9 +49,9 @@ pub fn PlacePanel(props: &Props) -> Html {
     };
     let back = Callback::from(move |_| work.dispatch(Msg::Go(None)));
     html! {
-        <section class="place" aria-label={text::place_of(place, layout)} data-at={place.name()}>
+        <section class="place" aria-label={text::place(place)} data-at={place.name()}>
             <header class="place-head">
-                <h2 id="at-hand" tabindex="-1"><Marked text={text::place_of(place, layout)} /></h2>
+                <h2 id="at-hand" tabindex="-1"><Marked text={text::place(place)} /></h2>
                 <button type="button" class="back" onclick={back} data-act="whole-drawing">
                     { text::WHOLE_DRAWING }
                 </button>

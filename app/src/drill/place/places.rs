@@ -1,7 +1,7 @@
 //! The places as a row of buttons: the same as on the drawing, for whoever likes a list better.
 
 use bench::Session;
-use plant::{Layout, Level, Place};
+use plant::{Level, Place};
 use yew::prelude::*;
 
 use super::go;
@@ -12,7 +12,6 @@ use crate::text;
 #[component]
 pub fn Places() -> Html {
     let work = use_work();
-    let layout = work.session().map_or(Layout::NonSimultaneous, |s| s.home.plant.wiring.layout);
     let button = |place: &Place| {
         let place = *place;
         let here = work.desk.at == Some(place);
@@ -27,7 +26,7 @@ pub fn Places() -> Html {
                 aria-current={here.then_some("location")}
                 {onclick}
             >
-                { text::place_of(place, layout) }
+                { text::place(place) }
             </button>
         }
     };

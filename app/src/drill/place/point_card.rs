@@ -103,7 +103,7 @@ fn holds(session: &Session, place: Place, point: Point) -> Html {
 }
 
 /// What can be done with a point.
-fn offers(session: &Session, point: Point) -> Vec<Offer> {
+pub fn offers(session: &Session, point: Point) -> Vec<Offer> {
     let mut offers = vec![
         Offer::plain(Action::Touch { at: Touchable::Metal { point } }, text::TOUCH),
         Offer::plain(Action::NonContact { at: point }, text::NON_CONTACT),

@@ -124,7 +124,7 @@ fn compartment(session: &Session, known: &Known, frame: &Frame, level: Level) ->
                     <circle cx="248" cy={at(10.0)} r="2.5" class="ink thin" />
                     <circle cx="248" cy={at(height - 10.0)} r="2.5" class="ink thin" />
                 }
-                <text x="248" y={at(height + 13.0)} class="lab middle">{ text::cover_short(level, layout) }</text>
+                <text x="248" y={at(height + 13.0)} class="lab middle">{ text::cover_short(level) }</text>
                 <text x="248" y={at(height + 26.0)} class="sub middle">{ text::compartment(session, level) }</text>
             </Spot>
         </>

@@ -162,7 +162,7 @@ fn names(layout: Layout) -> Html {
             { word(210, 178, "middle", part(PartKind::UpperElement)) }
             if off_peak {
                 { word(184, 204, "middle", text::circuit(Circuit::OffPeak)) }
-                { word(170, 271, "middle", part(PartKind::Limit)) }
+                { word(170, 271, "middle", part(PartKind::LowerLimit)) }
             }
             if layout.has(Level::Lower) {
                 if layout.has_thermostats() {

@@ -17,9 +17,7 @@ pub(super) fn dial(turn: &mut Turn, level: Level, to: Temperature, time: Seconds
     if !(SPAN.get().0..=SPAN.get().1).contains(&to) {
         return Err(Refusal::OutOfRange);
     }
-    // A board carries the settings of both zones; it sits behind the upper cover.
-    let at = if turn.s.home.plant.wiring.layout.has_thermostats() { level } else { Level::Upper };
-    reach::control(&turn.s, at)?;
+    reach::setting(&turn.s, level)?;
     if let Some(thermostat) = turn.s.home.plant.thermostats.get_mut(level.index()) {
         thermostat.dial = to;
     }

@@ -39,7 +39,9 @@ pub(super) fn fit(turn: &mut Turn, part: &NewPart) {
         NewPart::Limit => {
             let plant = &mut turn.s.home.plant;
             plant.limit = Limit::sound(plant.limit.body);
-            // An off-peak heater's limits are changed together.
+        }
+        NewPart::LowerLimit => {
+            let plant = &mut turn.s.home.plant;
             plant.lower_limit = plant.lower_limit.map(|limit| Limit::sound(limit.body));
         }
         NewPart::Breaker { rating } => {

@@ -3,7 +3,9 @@
 
 use plant::fault::PartKind;
 use plant::heater::Rating;
-use plant::{AnodeMetal, Circuit, Contact, DipTube, Element, ExpansionTank, Fixture, Level, Plant, Tap};
+use plant::{
+    AnodeMetal, Circuit, Contact, DipTube, Element, ExpansionTank, Fixture, Level, Limit, Plant, Tap,
+};
 use quantity::{Amps, Constant, Pressure, Tag, Volts, Volume};
 
 use super::senses;
@@ -86,6 +88,11 @@ fn thermostat_faulty(plant: &Plant, level: Level) -> bool {
     t.stuck.is_some() || worn || t.is_off()
 }
 
+fn limit_faulty(limit: &Limit) -> bool {
+    let worn = limit.poles.iter().any(|pole| *pole != Contact::Sound);
+    worn || limit.welded.contains(&true) || limit.is_weak() || !limit.seated
+}
+
 fn sensor_faulty(plant: &Plant, level: Level) -> bool {
     use plant::controls::board::Lead;
     plant.board.is_some_and(|board| board.sensors[level.index()].lead != Lead::Whole)
@@ -129,13 +136,8 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
         PartKind::LowerElement => element_faulty(plant, Level::Lower),
         PartKind::UpperThermostat => thermostat_faulty(plant, Level::Upper),
         PartKind::LowerThermostat => thermostat_faulty(plant, Level::Lower),
-        PartKind::Limit => {
-            let limit = &plant.limit;
-            limit.poles.iter().any(|p| *p != Contact::Sound)
-                || limit.welded.contains(&true)
-                || limit.is_weak()
-                || !limit.seated
-        }
+        PartKind::Limit => limit_faulty(&plant.limit),
+        PartKind::LowerLimit => plant.lower_limit.as_ref().is_some_and(limit_faulty),
         PartKind::Breaker => plant.panel.feeding(Circuit::Heater).is_some_and(|b| {
             b.poles.iter().any(|p| *p != Contact::Sound) || b.holds < 1.0 || !breaker_right(plant, b.rating)
         }),
@@ -239,6 +241,7 @@ pub(super) fn matches(plant: &Plant, part: &NewPart) -> bool {
         }
         NewPart::Thermostat { .. }
         | NewPart::Limit
+        | NewPart::LowerLimit
         | NewPart::TimeSwitch
         | NewPart::Connectors
         | NewPart::DipTube

@@ -35,9 +35,9 @@ pub(super) fn read(turn: &mut Turn, what: Writing, time: Seconds) -> Answered {
         Writing::StampUpper => reach::place(&turn.s, Place::UpperCompartment)?,
         Writing::StampLower => reach::place(&turn.s, Place::LowerCompartment)?,
         Writing::Dials => {
-            reach::control(&turn.s, Level::Upper)?;
+            reach::setting(&turn.s, Level::Upper)?;
             if turn.s.home.plant.plate.has(Level::Lower) {
-                reach::control(&turn.s, Level::Lower)?;
+                reach::setting(&turn.s, Level::Lower)?;
             }
         }
         Writing::Diagram | Writing::Plate | Writing::Directory => {}

@@ -76,6 +76,13 @@ pub(super) fn control(session: &Session, level: Level) -> Result<(), Refusal> {
     off(session, before_control(level))
 }
 
+/// What is set for a level can be reached: its dial, or of a board, which carries the settings of both zones, the board
+/// behind the upper cover.
+pub(super) fn setting(session: &Session, level: Level) -> Result<(), Refusal> {
+    let dials = session.home.plant.plate.layout.has_thermostats();
+    control(session, if dials { level } else { Level::Upper })
+}
+
 /// A place can be seen into.
 pub(super) fn sight(session: &Session, place: Place) -> Result<(), Refusal> {
     if !senses::place_there(&session.home.plant, place) {

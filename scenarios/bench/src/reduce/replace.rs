@@ -109,6 +109,7 @@ fn makes_sense(part: &NewPart) -> Result<(), Refusal> {
         }
         NewPart::Thermostat { .. }
         | NewPart::Limit
+        | NewPart::LowerLimit
         | NewPart::TimeSwitch
         | NewPart::Connectors
         | NewPart::DipTube
@@ -154,6 +155,8 @@ fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
             reach::place(session, compartment(*level))
         }
         NewPart::Limit => reach::place(session, Place::UpperCompartment),
+        NewPart::LowerLimit if session.home.plant.lower_limit.is_none() => Err(Refusal::NotHere),
+        NewPart::LowerLimit => reach::place(session, Place::LowerCompartment),
         NewPart::Breaker { .. } => reach::place(session, Place::LoadCenter),
         NewPart::Fuse { .. } => boxed(session, BoxKind::FusedSwitch),
         NewPart::Connectors => reach::place(session, Place::JunctionBox),
@@ -200,6 +203,7 @@ pub(super) const fn handled(part: &NewPart) -> &'static [Screw] {
         NewPart::Thermostat { level: Level::Upper } => &[Screw::U1, Screw::U2, Screw::U4],
         NewPart::Thermostat { level: Level::Lower } => &[Screw::D1, Screw::D2],
         NewPart::Limit => &[Screw::H1, Screw::H2, Screw::H3, Screw::H4],
+        NewPart::LowerLimit => &[Screw::H5, Screw::H6, Screw::H7, Screw::H8],
         NewPart::Breaker { .. } => &[Screw::B1, Screw::B2],
         NewPart::Fuse { .. } | NewPart::TimeSwitch => &[Screw::X1, Screw::X2, Screw::X3, Screw::X4],
         NewPart::Connectors => &[Screw::Ja, Screw::Jb],

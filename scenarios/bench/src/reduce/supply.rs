@@ -44,8 +44,8 @@ fn handle(turn: &Turn, slot: u32) -> Option<Sight> {
 
 /// Turns up each dial in reach and listens.
 pub(super) fn try_start(turn: &mut Turn, time: Seconds) -> Answered {
-    let upper = reach::control(&turn.s, Level::Upper);
-    let lower = reach::control(&turn.s, Level::Lower);
+    let upper = reach::setting(&turn.s, Level::Upper);
+    let lower = reach::setting(&turn.s, Level::Lower);
     if lower.is_err() {
         upper.clone()?;
     }

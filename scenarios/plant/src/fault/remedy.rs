@@ -56,8 +56,10 @@ named! {
         UpperThermostat = "upper-thermostat",
         /// Lower thermostat.
         LowerThermostat = "lower-thermostat",
-        /// High limit.
+        /// High limit; of an off-peak heater the one above.
         Limit = "limit",
+        /// The limit of an off-peak heater's lower circuit.
+        LowerLimit = "lower-limit",
         /// The heater's breaker.
         Breaker = "breaker",
         /// A fuse, where there is one.

@@ -147,6 +147,43 @@ fn the_second_limit_of_an_off_peak_heater_shows_its_button() {
     assert_eq!(shown, Shown::DoneWith { sights: [&[Sight::Clicked][..], &both].concat() });
 }
 
+/// Each of its two limits is a part of its own, behind its own covers, between its own screws.
+#[test]
+fn each_limit_of_an_off_peak_heater_is_changed_by_itself() {
+    let house = |heater| Home::sound(Setting { heater, ..home().setting });
+    let mut home = house(HeaterModel::OffPeak80);
+    let below = home.plant.lower_limit.as_mut().unwrap();
+    (below.tripped, below.seated) = (true, false);
+    let mut session = solo(home);
+    let slot = slot(&session, Circuit::Heater);
+    doing(&mut session, &[Action::Breaker { slot, on: false }]);
+    doing(&mut session, &uncover(Level::Upper));
+    let change = |part| Action::Replace { part };
+    let changed = |outcome: &Outcome| {
+        outcome.facts.iter().find_map(|fact| match fact {
+            Fact::Changed { part, needed, .. } => Some((*part, *needed)),
+            _ => None,
+        })
+    };
+    let above = doing(&mut session, &[change(NewPart::Limit)]);
+    assert_eq!(changed(&above), Some((plant::fault::PartKind::Limit, false)));
+    assert!(session.home.plant.lower_limit.unwrap().tripped);
+    let covered = Shown::Refused { why: Refusal::CoverOn { cover: Cover::Lower } };
+    assert_eq!(session.step(&change(NewPart::LowerLimit)).shown, covered);
+    doing(&mut session, &uncover(Level::Lower));
+    // Its own circuit is still on.
+    let below = session.clone().step(&change(NewPart::LowerLimit));
+    assert!(has(&below, |f| matches!(f, Fact::WorkedUnproved { live: true, .. })), "{below:?}");
+    let off_peak = self::slot(&session, Circuit::OffPeak);
+    doing(&mut session, &[Action::Breaker { slot: off_peak, on: false }]);
+    let below = doing(&mut session, &[change(NewPart::LowerLimit)]);
+    assert_eq!(changed(&below), Some((plant::fault::PartKind::LowerLimit, true)));
+    assert!(!has(&below, |f| matches!(f, Fact::WorkedUnproved { live: true, .. })));
+    assert!(!session.home.plant.lower_limit.unwrap().tripped);
+    let other = solo(house(HeaterModel::Plain40));
+    assert_eq!(refusal(&other, &change(NewPart::LowerLimit)), Some(Refusal::NotHere));
+}
+
 /// Trade sheet, F23: char at the splice, a smell through the lid.
 #[test]
 fn a_burnt_splice_smells_before_it_is_seen() {

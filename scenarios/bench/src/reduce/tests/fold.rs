@@ -29,7 +29,8 @@ fn any_part(draw: &mut Draw) -> NewPart {
     };
     let (length, mount) = (pick(draw, ElementLength::ALL), pick(draw, Mount::ALL));
     let seat_cleaned = draw.chance(0.5);
-    match draw.index(24) {
+    match draw.index(25) {
+        24 => NewPart::LowerLimit,
         23 => NewPart::ReturnCheck,
         22 => NewPart::PumpTimer,
         21 => NewPart::Anode { metal: pick(draw, plant::AnodeMetal::ALL) },

@@ -159,3 +159,21 @@ fn covers_block_what_is_behind_them() {
     assert_eq!(shown, Shown::Refused { why: Refusal::OrderOfCovers { cover: Cover::Upper } });
     assert!(!session.home.plant.insulated[0]);
 }
+
+/// A board carries both settings: nobody takes the lower cover off for what is not behind it. Two dials are behind two
+/// covers, one dial behind one.
+#[test]
+fn what_is_set_is_read_where_it_is_set() {
+    for (heater, only_upper) in
+        [(HeaterModel::Board50, true), (HeaterModel::Small20, true), (HeaterModel::Plain40, false)]
+    {
+        let mut session = solo(Home::sound(Setting { heater, ..home().setting }));
+        doing(&mut session, &uncover(Level::Upper));
+        let read = Action::Read { what: Writing::Dials };
+        assert_eq!(matches!(session.step(&read).shown, Shown::Dials { .. }), only_upper, "{heater}");
+        if !only_upper {
+            doing(&mut session, &uncover(Level::Lower));
+            doing(&mut session, &[read]);
+        }
+    }
+}
