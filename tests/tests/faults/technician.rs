@@ -280,7 +280,10 @@ fn part(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> NewPart
 
 /// Screws that a change puts hands on, heater side.
 pub fn handled(kind: PartKind) -> &'static [Screw] {
-    use Screw::{D1, D2, H1, H2, H3, H4, Ja, Jb, Jc, Jd, K1, K2, K3, K4, LEa, LEb, U1, U2, U4, UEa, UEb};
+    use Screw::{
+        D1, D2, H1, H2, H3, H4, H5, H6, H7, H8, Ja, Jb, Jc, Jd, K1, K2, K3, K4, LEa, LEb, U1, U2, U4, UEa,
+        UEb,
+    };
     match kind {
         PartKind::UpperElement | PartKind::UpperGasket => &[UEa, UEb],
         PartKind::LowerElement | PartKind::LowerGasket => &[LEa, LEb],
