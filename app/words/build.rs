@@ -10,7 +10,7 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, 
 use fluent_syntax::{parser, serializer};
 
 /// Beginnings of the names of messages that no drill needs before its first act.
-const LATER: [&str; 38] = [
+const LATER: [&str; 40] = [
     "advice-",
     "atlas-",
     "belief-",
@@ -49,6 +49,8 @@ const LATER: [&str; 38] = [
     "trap-",
     "window-",
     "wish-",
+    "wrong-attempt-",
+    "wrong-opening-",
 ];
 
 fn main() {

@@ -2439,6 +2439,7 @@ page-second = Second call: drain, change, refill
 
 here-title = What can I do here?
 here-can = You can do now
+here-act = { $heading }: { $act }
 here-cannot = Not now, and why
 here-points = Points for your leads (the lead in hand goes there)
 here-drawing = This is the whole drawing: go to a place, by its drawing or by its key, to work there.

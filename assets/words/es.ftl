@@ -2439,6 +2439,7 @@ page-second = Segundo servicio: vaciar, cambiar, llenar
 
 here-title = ¿Qué puedo hacer aquí?
 here-can = Ahora puede
+here-act = { $heading }: { $act }
 here-cannot = Ahora no, y por qué
 here-points = Puntos para sus puntas (va la que tiene en la mano)
 here-drawing = Este es el dibujo completo: vaya a un lugar, por el dibujo o por su tecla, para trabajar allí.

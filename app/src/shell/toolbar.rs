@@ -10,6 +10,8 @@ use yew::prelude::*;
 /// A row, and what is in it.
 const ROW: &str = "[role=toolbar]";
 const BUTTONS: &str = "button:not([disabled]), [role=button]";
+/// Marks the button that a row was left at.
+const STOP: &str = "data-stop";
 
 /// Keys in every row of the page, whatever is drawn in it by then.
 #[hook]
@@ -29,17 +31,23 @@ fn press(event: &KeyboardEvent) {
     let Some(at) = document().active_element() else { return };
     let by = match event.key().as_str() {
         // Right before the browser goes by it: rows are drawn again and again, also by turns.
-        "Tab" => return each(document().query_selector_all(ROW).ok()).for_each(|row| settle(&row, &at)),
+        "Tab" => {
+            return each(document().query_selector_all(ROW).ok()).iter().for_each(|row| settle(row, &at));
+        }
         "ArrowLeft" | "ArrowUp" => -1,
         "ArrowRight" | "ArrowDown" => 1,
         "Home" => isize::MIN,
         "End" => isize::MAX,
         _ => return,
     };
+    // With these the arrows are the browser's own.
+    if event.alt_key() || event.meta_key() || event.ctrl_key() {
+        return;
+    }
     let Some(row) = at.closest(ROW).ok().flatten().filter(|_| at.matches(BUTTONS).unwrap_or(false)) else {
         return;
     };
-    let all: Vec<Element> = each(row.query_selector_all(BUTTONS).ok()).collect();
+    let all = each(row.query_selector_all(BUTTONS).ok());
     let here = all.iter().position(|one| *one == at).unwrap_or_default();
     let to = here.saturating_add_signed(by).min(all.len() - 1);
     event.prevent_default();
@@ -51,24 +59,21 @@ fn press(event: &KeyboardEvent) {
 
 /// The button of a row that Tab stops at: the one with the focus, else the one it was left at, else the first.
 fn settle(row: &Element, at: &Element) {
-    const STOP: &str = "data-stop";
-    let left = row.query_selector("[data-stop]").ok().flatten();
-    let first = || row.query_selector(BUTTONS).ok().flatten();
-    let stop = Some(at.clone()).filter(|at| row.contains(Some(at)) && at.matches(BUTTONS).unwrap_or(false));
-    let stop = stop.or_else(|| left.clone()).or_else(first);
-    // Setting a plain attribute cannot fail.
-    if let Some(left) = left {
-        let _ = left.remove_attribute(STOP);
-    }
-    for one in each(row.query_selector_all(BUTTONS).ok()) {
-        let _ = one.set_attribute("tabindex", if Some(&one) == stop.as_ref() { "0" } else { "-1" });
-    }
-    if let Some(stop) = stop {
-        let _ = stop.set_attribute(STOP, "");
+    let all = each(row.query_selector_all(BUTTONS).ok());
+    let left = |one: &&Element| one.has_attribute(STOP);
+    let stop = all.iter().find(|one| *one == at).or_else(|| all.iter().find(left)).or(all.first());
+    for one in &all {
+        // Setting or removing a plain attribute cannot fail.
+        let _ = if Some(one) == stop {
+            one.set_attribute("tabindex", "0").and_then(|()| one.set_attribute(STOP, ""))
+        } else {
+            one.set_attribute("tabindex", "-1").and_then(|()| one.remove_attribute(STOP))
+        };
     }
 }
 
-fn each(all: Option<NodeList>) -> impl Iterator<Item = Element> {
-    let count = all.as_ref().map_or(0, NodeList::length);
-    (0..count).filter_map(move |at| all.as_ref()?.item(at)?.dyn_into().ok())
+fn each(all: Option<NodeList>) -> Vec<Element> {
+    let all = all.as_ref();
+    // All of them are elements.
+    (0..all.map_or(0, NodeList::length)).filter_map(|at| Some(all?.item(at)?.unchecked_into())).collect()
 }

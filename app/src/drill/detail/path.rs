@@ -32,57 +32,89 @@ const LANDED: f64 = 27.0;
 const LIFTED: f64 = 44.0;
 /// Two points lie no closer, where there is any room for it: what a finger can tell apart on a phone.
 const NEAR: f64 = 26.2;
-/// Turns off a wire's own way that an end tries, in degrees, until it lies clear of all others.
-const TURNS: [f64; 11] = [0.0, 30.0, -30.0, 60.0, -60.0, 90.0, -90.0, 120.0, -120.0, 150.0, -150.0];
+/// Turns off a wire's own way that an end tries until it lies clear of all others, to either side: cosine and sine of 0,
+/// 30, 60, 90, 120 and 150 degrees.
+const TURNS: [At; 11] = [
+    (1.0, 0.0),
+    (0.866, 0.5),
+    (0.866, -0.5),
+    (0.5, 0.866),
+    (0.5, -0.866),
+    (0.0, 1.0),
+    (0.0, -1.0),
+    (-0.5, 0.866),
+    (-0.5, -0.866),
+    (-0.866, 0.5),
+    (-0.866, -0.5),
+];
 /// The least distance from an end to the edge of the detail.
 const EDGE: f64 = 12.0;
 
 /// Draws the wires of a place that are there. Each end lies clear of every screw and every other end: landed ones first,
 /// each as if none were lifted, so that none moves when another one is lifted.
 pub fn drawn(place: Place, wiring: &Wiring) -> Vec<(&'static Strand, Drawn)> {
-    let there = wires(place, wiring.layout).iter().filter(|one| wiring.exists(one.wire));
-    let all: Vec<(&Strand, Vec<Way>)> = there
-        .map(|strand| (strand, ways(place, strand, wiring)))
-        .filter(|(_, ways)| !ways.is_empty())
-        .collect();
-    let screws = screws(place, wiring.layout).iter().filter(|one| wiring.has_screw(one.screw));
-    let mut taken: Vec<(Option<End>, At)> = screws.map(|one| (None, one.at)).collect();
-    for way in all.iter().flat_map(|(_, ways)| ways) {
-        let at = way.clear(LANDED, &taken);
-        taken.push((Some(way.end), at));
+    let mut all: Vec<(&'static Strand, Vec<Way>)> = Vec::new();
+    let mut taken: Vec<At> = Vec::new();
+    for one in screws(place, wiring.layout).iter().filter(|one| wiring.has_screw(one.screw)) {
+        taken.push(one.at);
     }
-    for way in all.iter().flat_map(|(_, ways)| ways).filter(|way| wiring.joint(way.end).on.is_none()) {
-        taken.retain(|(end, _)| *end != Some(way.end));
-        let at = way.clear(LIFTED.min(way.length * 0.8), &taken);
-        taken.push((Some(way.end), at));
+    let screws = taken.len();
+    for strand in wires(place, wiring.layout).iter().filter(|one| wiring.exists(one.wire)) {
+        let ways = ways(place, strand, wiring);
+        for way in &ways {
+            taken.push(way.clear(LANDED, &taken));
+        }
+        all.push((strand, ways));
     }
-    let spot = |end: End| taken.iter().find(|one| one.0 == Some(end)).map_or(END_OF_NONE, |one| one.1);
-    all.iter().map(|(strand, ways)| (*strand, one(strand, ways, &spot, wiring))).collect()
+    let lifted = |way: &Way| wiring.joint(way.end).on.is_none();
+    for (at, way) in all.iter().flat_map(|(_, ways)| ways).enumerate() {
+        if lifted(way) {
+            taken[screws + at] = NOWHERE;
+            taken[screws + at] = way.clear(LIFTED.min(way.length * 0.8), &taken);
+        }
+    }
+    let mut ends = taken.into_iter().skip(screws);
+    let mut drawn = Vec::new();
+    for (strand, ways) in all {
+        let ends: Vec<Bare> = ways
+            .iter()
+            .zip(&mut ends)
+            .map(|(way, at)| Bare { end: way.end, at, landed: !lifted(way) })
+            .collect();
+        if let Some(way) = path(strand, &ways, &ends) {
+            // A rounded corner's curve ends half way to the next one.
+            let (a, b) = (way[(way.len() - 1) / 2], way[way.len().div_ceil(2)]);
+            let middle = ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0);
+            drawn.push((strand, Drawn { d: smooth(&way), ends, middle }));
+        }
+    }
+    drawn
 }
 
-/// Where an end would be that nobody has.
-const END_OF_NONE: At = (0.0, 0.0);
+/// Far from everything.
+const NOWHERE: At = (f64::INFINITY, 0.0);
 
 /// An end with the screw that it is drawn at, and the way that its wire goes from there.
 struct Way {
     end: End,
     screw: At,
-    turn: f64,
+    along: At,
     length: f64,
 }
 
 impl Way {
     /// The first place at a distance from the screw that lies clear of all others; else the clearest one.
-    fn clear(&self, reach: f64, taken: &[(Option<End>, At)]) -> At {
+    fn clear(&self, reach: f64, taken: &[At]) -> At {
         let mut best = (0.0, self.screw);
         for turn in TURNS {
-            let (sin, cos) = (self.turn + turn.to_radians()).sin_cos();
-            let at = (self.screw.0 + cos * reach, self.screw.1 + sin * reach);
+            let (cos, sin) = (turn.0 * reach, turn.1 * reach);
+            let (x, y) = self.along;
+            let at = (self.screw.0 + x * cos - y * sin, self.screw.1 + y * cos + x * sin);
             let inside = |x: f64, most: f64| (EDGE..=most - EDGE).contains(&x);
             if !inside(at.0, SIZE.0) || !inside(at.1, SIZE.1) {
                 continue;
             }
-            let far = taken.iter().map(|(_, one)| apart(*one, at)).fold(f64::INFINITY, f64::min);
+            let far = taken.iter().map(|one| apart(*one, at)).fold(f64::INFINITY, f64::min);
             if far >= NEAR {
                 return at;
             }
@@ -95,7 +127,8 @@ impl Way {
 }
 
 fn apart(a: At, b: At) -> f64 {
-    (a.0 - b.0).hypot(a.1 - b.1)
+    let (dx, dy) = (a.0 - b.0, a.1 - b.1);
+    (dx * dx + dy * dy).sqrt()
 }
 
 /// The ends of a wire here; none where nothing of it can be here.
@@ -105,9 +138,9 @@ fn ways(place: Place, strand: &Strand, wiring: &Wiring) -> Vec<Way> {
     // The screw an end is drawn at: where it is landed, else where it belongs.
     let seat = |end: End| spot(place, wiring.layout, wiring.joint(end).on.unwrap_or_else(|| end.home()));
     let way = |end: End, towards: Option<At>| {
-        let (screw, (x, y)) = (seat(end)?, towards?);
-        let (dx, dy) = (x - screw.0, y - screw.1);
-        Some(Way { end, screw, turn: dy.atan2(dx), length: dx.hypot(dy).max(1.0) })
+        let (screw, to) = (seat(end)?, towards?);
+        let length = apart(screw, to).max(1.0);
+        Some(Way { end, screw, along: ((to.0 - screw.0) / length, (to.1 - screw.1) / length), length })
     };
     let from = way(first, strand.via.first().copied().or_else(|| seat(last?)));
     let to = last.map(|end| way(end, strand.via.last().copied().or_else(|| seat(first))));
@@ -116,24 +149,22 @@ fn ways(place: Place, strand: &Strand, wiring: &Wiring) -> Vec<Way> {
     all.unwrap_or_default()
 }
 
-/// A wire with its ends where they lie.
-fn one(strand: &Strand, ways: &[Way], spot: &dyn Fn(End) -> At, wiring: &Wiring) -> Drawn {
-    let ends: Vec<Bare> = ways
-        .iter()
-        .map(|way| Bare { end: way.end, at: spot(way.end), landed: wiring.joint(way.end).on.is_some() })
-        .collect();
-    let stop = |at: usize| {
-        let (bare, way) = (ends.get(at)?, ways.get(at)?);
-        Some(bare.landed.then_some(way.screw).into_iter().chain([bare.at]))
-    };
-    let mut way: Vec<At> = stop(0).into_iter().flatten().collect();
-    way.extend_from_slice(strand.via);
-    let mut last: Vec<At> = stop(1).into_iter().flatten().collect();
-    last.reverse();
-    way.extend(last);
-    // A rounded corner's curve ends half way to the next one.
-    let (a, b) = way.windows(2).nth((way.len() - 1) / 2).map_or((way[0], way[0]), |pair| (pair[0], pair[1]));
-    Drawn { d: smooth(&way), ends, middle: ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0) }
+/// The way of a wire from screw or bare end to the other one, or out of the picture; none where it is not here.
+fn path(strand: &Strand, ways: &[Way], ends: &[Bare]) -> Option<Vec<At>> {
+    let mut path = Vec::new();
+    let (first, last) = (ends.first()?, ends.get(1));
+    if first.landed {
+        path.push(ways.first()?.screw);
+    }
+    path.push(first.at);
+    path.extend_from_slice(strand.via);
+    if let Some(last) = last {
+        path.push(last.at);
+        if last.landed {
+            path.push(ways.get(1)?.screw);
+        }
+    }
+    Some(path)
 }
 
 /// A path with its corners rounded.

@@ -51,19 +51,22 @@ pub fn HereSheet(props: &Props) -> Html {
     }
 }
 
-/// Buttons, each with its key, under a heading.
-fn buttons(title: &str, all: Vec<(Option<char>, AttrValue, Callback<MouseEvent>)>) -> Html {
+/// A heading with buttons, each with its key.
+fn buttons(title: String, all: Vec<(Option<char>, AttrValue, Callback<MouseEvent>)>) -> Html {
     html! {
-        <ul class="here-acts" aria-label={title.to_owned()}>
-            { for all.into_iter().map(|(key, label, onclick)| html! {
-                <li>
-                    <button type="button" data-key={key.map(String::from)} aria-keyshortcuts={key.map(String::from)} {onclick}>
-                        if let Some(key) = key { <kbd aria-hidden="true">{ key }</kbd> }
-                        <span>{ label }</span>
-                    </button>
-                </li>
-            }) }
-        </ul>
+        <section aria-label={title.clone()}>
+            <h3>{ title }</h3>
+            <ul class="here-acts">
+                { for all.into_iter().map(|(key, label, onclick)| html! {
+                    <li>
+                        <button type="button" data-key={key.map(String::from)} aria-keyshortcuts={key.map(String::from)} {onclick}>
+                            if let Some(key) = key { <kbd aria-hidden="true">{ key }</kbd> }
+                            <span>{ label }</span>
+                        </button>
+                    </li>
+                }) }
+            </ul>
+        </section>
     }
 }
 
@@ -78,32 +81,28 @@ fn places(voice: &Voice, work: &WorkHandle, props: &Props) -> Html {
         (Some(key), AttrValue::from(text::place(place)), onclick)
     });
     let all: Vec<_> = all.collect();
-    let title = text::GO_TO.to_string();
-    html! {
-        <>
-            <p>{ voice.text("here-drawing") }</p>
-            <section aria-label={title.clone()}><h3>{ &title }</h3>{ buttons(&title, all) }</section>
-        </>
-    }
+    html! { <><p>{ voice.text("here-drawing") }</p>{ buttons(text::GO_TO.to_string(), all) }</> }
 }
 
 fn at_place(voice: &Voice, work: &WorkHandle, props: &Props, place: Place) -> Html {
     let session = &props.session;
     let (can, cannot) = offered(place, session, &Known::of(session), work.desk.units);
-    let row = |acts: &[Can]| {
-        let title = acts.first().map(|one| one.title.clone()).unwrap_or_default();
-        let acts = acts.iter().map(|one| (one.key, one.label.clone(), done(work, &props.onclose, one)));
-        html! { <>if !title.is_empty() { <p class="sub">{ &title }</p> }{ buttons(&title, acts.collect()) }</> }
-    };
-    let acts = can.chunk_by(|one, next| one.title == next.title).map(row);
+    let acts = can.into_iter().map(|one| {
+        let Can { key, label, title, action } = one;
+        let told = done(work, &props.onclose, action, label.clone());
+        let said = if title.is_empty() || title == label {
+            label
+        } else {
+            let fills = [("heading", title.to_string().into()), ("act", label.to_string().into())];
+            voice.filled("here-act", &fills).into()
+        };
+        (key, said, told)
+    });
     let layout = session.home.plant.wiring.layout;
     let points = points_of(session, place);
     html! {
         <>
-            <section aria-label={voice.text("here-can")}>
-                <h3>{ voice.text("here-can") }</h3>
-                { for acts }
-            </section>
+            { buttons(voice.text("here-can"), acts.collect()) }
             if !cannot.is_empty() {
                 <section aria-label={voice.text("here-cannot")}>
                     <h3>{ voice.text("here-cannot") }</h3>
@@ -129,9 +128,13 @@ fn at_place(voice: &Voice, work: &WorkHandle, props: &Props, place: Place) -> Ht
 }
 
 /// Does the act; a list to choose from is gone to instead.
-fn done(work: &WorkHandle, onclose: &Callback<()>, of: &Can) -> Callback<MouseEvent> {
+fn done(
+    work: &WorkHandle,
+    onclose: &Callback<()>,
+    action: Option<Action>,
+    label: AttrValue,
+) -> Callback<MouseEvent> {
     let (work, onclose) = (work.clone(), onclose.clone());
-    let Can { action, label, .. } = of.clone();
     Callback::from(move |_: MouseEvent| {
         onclose.emit(());
         if let Some(action) = &action {
