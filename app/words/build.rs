@@ -10,7 +10,7 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, 
 use fluent_syntax::{parser, serializer};
 
 /// Beginnings of the names of messages that no drill needs before its first act.
-const LATER: [&str; 40] = [
+const LATER: [&str; 41] = [
     "advice-",
     "atlas-",
     "belief-",
@@ -21,6 +21,7 @@ const LATER: [&str; 40] = [
     "fault-",
     "glossary-",
     "guide-",
+    "hearsay-",
     "hint-",
     "household-",
     "instructor-",
