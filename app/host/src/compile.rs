@@ -50,25 +50,25 @@ pub fn page(house: &House, effort: Effort, out: &Path) -> Result<(), Failure> {
     let module = compile(house, effort)?;
     bind(&module, effort, out)?;
     if effort == Effort::Full {
-        tighten(&out.join(MODULE))?;
-        squeeze(&out.join(GLUE))?;
+        tighten(&out.join(MODULE), &out.join(GLUE))?;
     }
     Ok(())
 }
 
-/// Takes comments and indentation out of the script that starts the module.
-fn squeeze(path: &Path) -> Result<(), Failure> {
-    let source =
-        fs::read_to_string(path).map_err(|source| Failure::Read { path: path.to_path_buf(), source })?;
-    fs::write(path, squeeze::script(&source))
-        .map_err(|source| Failure::Write { path: path.to_path_buf(), source })
-}
-
-/// Lays the bound module out anew, in its place.
-fn tighten(path: &Path) -> Result<(), Failure> {
-    let module = fs::read(path).map_err(|source| Failure::Read { path: path.to_path_buf(), source })?;
-    let laid = pack::tighten(&module)?;
-    fs::write(path, laid).map_err(|source| Failure::Write { path: path.to_path_buf(), source })
+/// Takes comments and indentation out of the script that starts the module, and lays the bound module out anew; both in
+/// their places.
+fn tighten(module: &Path, glue: &Path) -> Result<(), Failure> {
+    let unread = |path: &Path| {
+        let path = path.to_path_buf();
+        |source| Failure::Read { path, source }
+    };
+    let source = fs::read_to_string(glue).map_err(unread(glue))?;
+    let bytes = fs::read(module).map_err(unread(module))?;
+    let (laid, script) = pack::tighten(&bytes, &squeeze::script(&source))?;
+    for (path, bytes) in [(module, laid), (glue, script.into_bytes())] {
+        fs::write(path, bytes).map_err(|source| Failure::Write { path: path.to_path_buf(), source })?;
+    }
+    Ok(())
 }
 
 /// Adds the compiler's WebAssembly target when it is not there.

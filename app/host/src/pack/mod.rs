@@ -1,29 +1,32 @@
 //! Lays the module out anew so that it compresses well: functions with the same code become one, and those that
-//! look alike stand side by side, within reach of a compressor that looks back 32 kB. What they do stays the same.
+//! look alike stand side by side, within reach of a compressor that looks back 32 kB; what comes from outside gets short
+//! names, in the script too. What they do stays the same.
 
 mod fold;
+mod names;
 mod order;
 mod read;
 
 use wasm_encoder::reencode::{Error, Reencode, utils};
-use wasm_encoder::{CodeSection, FunctionSection, Module};
-use wasmparser::{CodeSectionReader, FunctionSectionReader, Parser};
+use wasm_encoder::{CodeSection, FunctionSection, ImportSection, Module};
+use wasmparser::{CodeSectionReader, FunctionSectionReader, ImportSectionReader, Parser};
 
 use crate::Failure;
 use read::Functions;
 
-/// The same module, laid out to compress well.
-pub fn tighten(module: &[u8]) -> Result<Vec<u8>, Failure> {
+/// The same module, laid out to compress well, and the script that starts it.
+pub fn tighten(module: &[u8], script: &str) -> Result<(Vec<u8>, String), Failure> {
     let fail = |error: String| Failure::Pack(error);
     let functions = Functions::read(module).map_err(|error| fail(error.to_string()))?;
     let same = fold::same(&functions).map_err(|error| fail(error.to_string()))?;
     let kept: Vec<usize> = (0..functions.bodies.len()).filter(|&at| same[at] == at).collect();
     let bodies: Vec<&[u8]> = kept.iter().map(|&at| functions.bodies[at].as_bytes()).collect();
     let order: Vec<usize> = order::alike(&bodies).into_iter().map(|at| kept[at]).collect();
-    let mut layout = Layout::new(&functions, &same, &order);
+    let (names, script) = names::shorten(module, script).map_err(|error| fail(error.to_string()))?;
+    let mut layout = Layout::new(&functions, &same, &order, &names);
     let mut laid = Module::new();
     layout.parse_core_module(&mut laid, Parser::new(0), module).map_err(|error| fail(error.to_string()))?;
-    Ok(laid.finish())
+    Ok((laid.finish(), script))
 }
 
 /// The new places of the functions.
@@ -33,16 +36,18 @@ struct Layout<'a> {
     order: &'a [usize],
     /// The new number of each function that the module defines.
     numbers: Vec<u32>,
+    /// The new names of what comes from outside.
+    names: &'a [String],
 }
 
 impl<'a> Layout<'a> {
-    fn new(functions: &'a Functions<'a>, same: &[usize], order: &'a [usize]) -> Self {
+    fn new(functions: &'a Functions<'a>, same: &[usize], order: &'a [usize], names: &'a [String]) -> Self {
         let mut numbers = vec![0; functions.bodies.len()];
         for (number, &at) in (functions.imported..).zip(order) {
             numbers[at] = number;
         }
         let numbers = same.iter().map(|&first| numbers[first]).collect();
-        Self { functions, order, numbers }
+        Self { functions, order, numbers, names }
     }
 }
 
@@ -52,6 +57,18 @@ impl Reencode for Layout<'_> {
     fn function_index(&mut self, function: u32) -> Result<u32, Error<Self::Error>> {
         let defined = function.checked_sub(self.functions.imported);
         Ok(defined.map_or(function, |at| self.numbers[at as usize]))
+    }
+
+    fn parse_import_section(
+        &mut self,
+        imports: &mut ImportSection,
+        section: ImportSectionReader<'_>,
+    ) -> Result<(), Error<Self::Error>> {
+        for (import, name) in section.into_imports().zip(self.names) {
+            let import = import?;
+            imports.import(import.module, name, self.entity_type(import.ty)?);
+        }
+        Ok(())
     }
 
     fn parse_function_section(
@@ -150,14 +167,38 @@ mod tests {
     #[test]
     fn every_export_still_returns_what_it_returned_and_copies_are_gone() {
         let before = module(&[7, 8, 7, 123_456, 7, 8, 123_457]);
-        let after = tighten(&before).unwrap();
+        let (after, _) = tighten(&before, "").unwrap();
         assert_eq!(results(&after), results(&before));
         assert_eq!(results(&after).last(), Some(&("all".to_owned(), 1000 + 7 * 3 + 8 * 2 + 246_913)));
         assert_eq!(Functions::read(&after).unwrap().bodies.len(), 5);
     }
 
+    /// The name from outside that a module asks for.
+    fn asked(module: &[u8]) -> String {
+        let all = Parser::new(0).parse_all(module).find_map(|payload| match payload.unwrap() {
+            wasmparser::Payload::ImportSection(section) => section.into_imports().next(),
+            _ => None,
+        });
+        all.unwrap().unwrap().name.to_owned()
+    }
+
+    #[test]
+    fn what_comes_from_outside_has_the_same_short_name_in_module_and_script() {
+        let before = module(&[7, 8]);
+        let script = "const all = {\nask: function() {\nreturn 1000;\n},\n};\n";
+        let (after, renamed) = tighten(&before, script).unwrap();
+        assert_eq!(asked(&after), "i0");
+        assert_eq!(renamed, script.replace("ask", "i0"));
+        assert_eq!(results(&after), results(&before));
+        // Named twice, or its new name taken: as it was.
+        for other in [format!("{script}{script}"), script.replace("};", "i0: 1,\n};"), String::new()] {
+            let (after, same) = tighten(&before, &other).unwrap();
+            assert_eq!((asked(&after).as_str(), same), ("ask", other));
+        }
+    }
+
     #[test]
     fn what_is_no_module_is_refused() {
-        assert!(matches!(tighten(b"not a module"), Err(Failure::Pack(_))));
+        assert!(matches!(tighten(b"not a module", ""), Err(Failure::Pack(_))));
     }
 }
