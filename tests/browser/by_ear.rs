@@ -148,6 +148,8 @@ impl Ear<'_> {
         assert_eq!((*level, *seat_cleaned), (Level::Lower, true));
         self.go(Place::Van);
         let shelf = words::letters::capital(&self.voice.part_kind(part.kind()));
+        // What it costs stands beside its name, and is heard with it.
+        let priced = format!("{shelf} ${:.0}", bench::prices::of(part));
         self.choose(&self.text("kit-length"), &self.text(&format!("kit-length-{length}")));
         self.choose(&self.text("kit-mount"), &self.voice.mount(*mount));
         let fills = [
@@ -155,7 +157,7 @@ impl Ear<'_> {
             ("length", self.voice.units().length(length.reach(rating.watts)).into()),
             ("seat", self.text("kit-seat-cleaned").into()),
         ];
-        self.choose(&shelf, &self.voice.filled("kit-option-element", &fills));
+        self.choose(&priced, &self.voice.filled("kit-option-element", &fills));
         self.press(&self.voice.filled("kit-fit-part", &[("part", self.voice.part_kind(part.kind()).into())]));
     }
 

@@ -120,11 +120,8 @@ fn assert_debrief(browser: &Browser, hand: Hand, call: &Call, language: Language
     }
     // What is still being drawn moves the rest about.
     browser.wait_until("!document.querySelector('.filling')");
-    let stands = "(() => { const one = document.querySelector('[data-door=hand-in] summary'); \
-         one.scrollIntoView({ block: 'center' }); const { x, y, width, height } = one.getBoundingClientRect(); \
-         return one.contains(document.elementFromPoint(x + width / 2, y + height / 2)); })()";
     if hand == Hand::Mouse {
-        browser.wait_until(stands);
+        browser.wait_until_it_stands("[data-door=hand-in] summary");
     }
     browser.press_at(hand, "[data-door=hand-in] summary");
     let text = browser.reach(hand, "[data-copy=attempt]").property("value");

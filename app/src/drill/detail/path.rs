@@ -81,12 +81,20 @@ pub fn drawn(place: Place, wiring: &Wiring) -> Vec<(&'static Strand, Drawn)> {
             .zip(&mut ends)
             .map(|(way, at)| Bare { end: way.end, at, landed: !lifted(way) })
             .collect();
-        if let Some(way) = path(strand, &ways, &ends) {
-            // A rounded corner's curve ends half way to the next one.
-            let (a, b) = (way[(way.len() - 1) / 2], way[way.len().div_ceil(2)]);
-            let middle = ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0);
-            drawn.push((strand, Drawn { d: smooth(&way), ends, middle }));
+        let Some(first) = ends.first() else { continue };
+        let mut path = vec![first.at];
+        path.extend_from_slice(strand.via);
+        path.extend(ends.get(1).map(|last| last.at));
+        // A rounded corner's curve ends half way to the next one.
+        let (a, b) = (path[(path.len() - 1) / 2], path[path.len().div_ceil(2)]);
+        let middle = ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0);
+        // The wire goes through each bare end, and from there straight to its screw.
+        let mut d = smooth(&path);
+        for (bare, way) in ends.iter().zip(&ways).filter(|(bare, _)| bare.landed) {
+            let (screw, at) = (way.screw, bare.at);
+            d.push_str(&format!("M{:.1} {:.1}L{:.1} {:.1}", screw.0, screw.1, at.0, at.1));
         }
+        drawn.push((strand, Drawn { d, ends, middle }));
     }
     drawn
 }
@@ -147,24 +155,6 @@ fn ways(place: Place, strand: &Strand, wiring: &Wiring) -> Vec<Way> {
     // Half a wire is none.
     let all: Option<Vec<Way>> = std::iter::once(from).chain(to).collect();
     all.unwrap_or_default()
-}
-
-/// The way of a wire from screw or bare end to the other one, or out of the picture; none where it is not here.
-fn path(strand: &Strand, ways: &[Way], ends: &[Bare]) -> Option<Vec<At>> {
-    let mut path = Vec::new();
-    let (first, last) = (ends.first()?, ends.get(1));
-    if first.landed {
-        path.push(ways.first()?.screw);
-    }
-    path.push(first.at);
-    path.extend_from_slice(strand.via);
-    if let Some(last) = last {
-        path.push(last.at);
-        if last.landed {
-            path.push(ways.get(1)?.screw);
-        }
-    }
-    Some(path)
 }
 
 /// A path with its corners rounded.
