@@ -123,7 +123,7 @@ fn the_other_pages_in_spanish() {
         browser.wait_until(
             "document.querySelector('[data-act=clear-asked]') && !document.querySelector('.filling')",
         );
-        browser.wait_until_it_stands("[data-act=clear-asked]");
+        browser.wait_until_it_stands(hand, "[data-act=clear-asked]");
         browser.press_at(hand, "[data-act=clear-asked]");
         browser.css("dialog[open]");
         look(&browser, screen, "clear");
