@@ -218,7 +218,8 @@ fn drawn(states: Vec<State>) -> Html {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use bench::{Action, Fitting, Harm, Shown};
+    use bench::person::Harm;
+    use bench::{Action, Fitting, Shown};
     use plant::Stand;
 
     /// What each caption says is so in the world that was folded, and was seen.
@@ -260,7 +261,8 @@ mod tests {
             assert!(!matches!(last.outcome.shown, Shown::Refused { .. } | Shown::Stopped { .. }));
             assert_eq!(world.me.gloves, gloves);
         }
-        let harms = &world(steam).log.last().unwrap().outcome.harms;
+        let steamed = world(steam);
+        let harms = &steamed.log.last().unwrap().outcome.harms;
         assert!(harms.iter().any(|harm| matches!(harm, Harm::Steam { .. })), "{harms:?}");
     }
 
