@@ -24,8 +24,8 @@ use crate::sources::group::group;
 use crate::store::World;
 
 /// The fault whose page is shown, and those that are walked beside it.
-const FAULT: FaultId = FaultId::F13;
-const OTHERS: [FaultId; 2] = [FaultId::F12, FaultId::F14];
+const FAULT: FaultId = FaultId::F23;
+const OTHERS: [FaultId; 2] = [FaultId::F24, FaultId::F14];
 
 /// How a fault's page comes about: nothing yet, the fault beside a sound house, its stages, others on the way and there.
 fn walked() -> Vec<(&'static str, Progress)> {
@@ -105,7 +105,7 @@ pub fn Lookups() -> Html {
         <>
             { asked("terms, searched in", "anode", html! { <Glossary /> }) }
             { asked("terms, nothing found", "no such words", html! { <Glossary /> }) }
-            { frame("a text with its terms", html! { <p><Marked text={voice.text("remedy-F13")} /></p> }) }
+            { frame("a text with its terms", html! { <p><Marked text={voice.text("remedy-F23")} /></p> }) }
             if terms.is_some() {
                 { frame("a term explained", html! { <Opened><Explained {term} dialog={explained} /></Opened> }) }
             }
