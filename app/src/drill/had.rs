@@ -3,7 +3,7 @@
 
 use std::sync::LazyLock;
 
-use bench::{Action, Cover, Fact, Fitting, Job, Mode, NewPart, Refusal, Session, Shown};
+use bench::{Action, Fact, Fitting, Job, Mode, NewPart, Refusal, Session, Shown};
 use plant::fault::{FaultId, Parameters, PartKind, Remedy};
 use plant::parts::Level;
 use plant::{BoxKind, Circuit, End, HeaterModel, Home, Layout, Place, Setting, Stand, Tap};
@@ -15,18 +15,6 @@ use super::meter::points_of;
 use super::place::{Offer, groups, point_offers};
 use crate::units::Units;
 
-/// Every cover, the outermost first.
-const COVERS: [Cover; 9] = [
-    Cover::PanelFront,
-    Cover::JunctionBox,
-    Cover::BoxDoor,
-    Cover::Upper,
-    Cover::UpperInsulation,
-    Cover::UpperShield,
-    Cover::Lower,
-    Cover::LowerInsulation,
-    Cover::LowerShield,
-];
 /// Sets of numbers drawn of each fault, besides the ends of their ranges.
 const DRAWS: u64 = 2;
 /// A call, for all that is not the house.
@@ -45,7 +33,7 @@ fn settings() -> impl Iterator<Item = Setting> {
 /// A call at a house, everything open, dead and empty, so that nothing but the thing itself is in the way.
 fn opened(home: Home) -> Session {
     let mut session = Session::begin(Job { home, mode: Mode::Solo, ..CALL.clone() });
-    session.access.off.extend(COVERS);
+    session.access.off.extend(diagnosis::COVERS);
     let plant = &mut session.home.plant;
     for breaker in &mut plant.panel.breakers {
         breaker.handle = plant::Handle::Off;

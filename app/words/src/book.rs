@@ -87,9 +87,9 @@ impl Book {
         book
     }
 
-    /// A sentence. One that is not in the book is said in English; one in no book comes out as its own name.
+    /// A sentence, its places filled from lists of which a later one comes first. One that is not in the book is said in English; one in no book comes out as its own name.
     /// Both are remembered as missing.
-    pub fn say(&self, id: &str, fills: &[(&str, Fill)]) -> String {
+    pub fn say(&self, id: &str, fills: &[&[(&str, Fill)]]) -> String {
         let mut said = String::new();
         for texts in &self.texts {
             if let Some(text) = texts.get(id) {

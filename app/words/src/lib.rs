@@ -126,6 +126,6 @@ impl Voice {
         let feed = if service.hot_neutral() { "neutral" } else { "legs" };
         let about =
             [("layout", layout.name().into()), ("feed", feed.into()), ("service", service.name().into())];
-        self.book.say(id, &[fills, &self.standing, &about].concat())
+        self.book.say(id, &[fills, &self.standing, &about])
     }
 }

@@ -5,7 +5,7 @@
 use crate::Fill;
 
 /// Adds a sentence with its places filled. False when something is missing for one of them.
-pub fn fill(pattern: &str, fills: &[(&str, Fill)], said: &mut String) -> bool {
+pub fn fill(pattern: &str, fills: &[&[(&str, Fill)]], said: &mut String) -> bool {
     let (mut rest, mut whole) = (pattern, true);
     while let Some((text, opened)) = rest.split_once('{') {
         said.push_str(text);
@@ -18,7 +18,7 @@ pub fn fill(pattern: &str, fills: &[(&str, Fill)], said: &mut String) -> bool {
 }
 
 /// Adds what stands between two braces.
-fn place(inside: &str, fills: &[(&str, Fill)], said: &mut String) -> bool {
+fn place(inside: &str, fills: &[&[(&str, Fill)]], said: &mut String) -> bool {
     if let Some(quoted) = inside.strip_prefix('"') {
         said.push_str(quoted.trim_end_matches('"'));
         return true;
@@ -26,7 +26,8 @@ fn place(inside: &str, fills: &[(&str, Fill)], said: &mut String) -> bool {
     let (name, choices) = inside.split_once("->").unwrap_or((inside, ""));
     let name = name.trim().trim_start_matches('$');
     // What every sentence may use stands last and comes first.
-    let given = fills.iter().rfind(|(known, _)| *known == name).map(|(_, fill)| written(fill));
+    let known = fills.iter().rev().find_map(|all| all.iter().rfind(|(known, _)| *known == name));
+    let given = known.map(|(_, fill)| written(fill));
     if !choices.is_empty() {
         return fill(choose(choices, given.as_deref()), fills, said) && given.is_some();
     }
@@ -87,7 +88,7 @@ mod tests {
 
     fn said(pattern: &str, fills: &[(&str, Fill)]) -> String {
         let mut said = String::new();
-        fill(pattern, fills, &mut said);
+        fill(pattern, &[fills], &mut said);
         said
     }
 

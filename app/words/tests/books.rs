@@ -100,7 +100,7 @@ fn every_sentence_is_filled_as_the_notation_says() {
                 let fill = |of: usize| given[(turn + usize::from(of != at)) % given.len()].clone();
                 let fills: Vec<_> = places.iter().enumerate().map(|(of, name)| (*name, fill(of))).collect();
                 let library = said_by_the_library(&bundle, &id, &fills);
-                assert_eq!(book.say(&id, &fills), library, "{language:?} {id} with {fills:?}");
+                assert_eq!(book.say(&id, &[&fills]), library, "{language:?} {id} with {fills:?}");
             }
             choices += usize::from(text.contains("->"));
         }
@@ -227,7 +227,7 @@ fn at_a_heater_fed_by_hot_and_neutral_nobody_speaks_of_legs() {
         let names = places(&text);
         let fill = |name: &str| Fill::Text(if name == "feed" { "neutral" } else { "x" }.into());
         let fills: Vec<_> = names.iter().map(|name| (*name, fill(name))).collect();
-        let said = book.say(&id, &fills);
+        let said = book.say(&id, &[&fills]);
         let legs = said.split(|c: char| !c.is_alphabetic()).any(|word| word == "leg" || word == "legs");
         let excused = OF_TWO_LEGS.iter().any(|(begins, _)| id.starts_with(begins)) || never(&id);
         assert!(!legs || excused, "{id}: {said}");

@@ -102,27 +102,31 @@ fn state(case: &Case<'_>, ledger: &mut Ledger<'_>) {
         (low.min(t.dial.to_fahrenheit()), high.max(t.dial.to_fahrenheit()))
     });
     if high - low > DIAL_SLACK_F || high > 120.0 + DIAL_SLACK_F {
-        let by = |act: &Action| matches!(act, Action::Dial { .. });
-        ledger.charge(RuleId::DialsLeft, steps::left_by(session, by), Detail::Plain);
+        ledger.charge(RuleId::DialsLeft, steps::dial_turned(session), Detail::Plain);
     }
+    // A line for how something was left names the last act that left it so.
+    let by = |act: &dyn Fn(&Action) -> bool| steps::last(session, |entry| act(&entry.action));
     let off = &session.access.off;
     if !off.is_empty() {
-        let by = |act: &Action| matches!(act, Action::Cover { which, off: true } if off.contains(which));
-        ledger.charge(RuleId::CoversOff, steps::left_by(session, by), Detail::Plain);
+        let uncovers =
+            |act: &Action| matches!(act, Action::Cover { which, off: true } if off.contains(which));
+        ledger.charge(RuleId::CoversOff, by(&uncovers), Detail::Plain);
     }
     let broken = |b: &plant::Breaker| b.handle != Handle::On;
     if plant.panel.feeding(Circuit::Heater).is_some_and(broken)
         || plant.in_line.is_some_and(|b| b.open_amiss())
     {
-        ledger.charge(RuleId::PowerLeftOff, steps::left_by(session, cuts), Detail::Plain);
+        ledger.charge(RuleId::PowerLeftOff, by(&cuts), Detail::Plain);
     }
     if plant.panel.breakers.iter().any(|b| b.locked) || plant.in_line.is_some_and(|one| one.locked) {
-        let by = |act: &Action| matches!(act, Action::Lock { on: true, .. } | Action::BoxLock { on: true });
-        ledger.charge(RuleId::LockLeftOn, steps::left_by(session, by), Detail::Plain);
+        let locks =
+            |act: &Action| matches!(act, Action::Lock { on: true, .. } | Action::BoxLock { on: true });
+        ledger.charge(RuleId::LockLeftOn, by(&locks), Detail::Plain);
     }
-    if left_open(session, None) {
-        let by = |act: &Action| left_open(session, Some(act));
-        ledger.charge(RuleId::LeftOpen, steps::left_by(session, by), Detail::Plain);
+    let open = open_ways(session);
+    if open.iter().any(|(is_open, _)| *is_open) {
+        let step = open.iter().filter(|(is_open, _)| *is_open).filter_map(|(_, opens)| by(opens)).max();
+        ledger.charge(RuleId::LeftOpen, step, Detail::Plain);
     }
 }
 
@@ -137,17 +141,20 @@ fn cuts(act: &Action) -> bool {
     )
 }
 
-/// Whether a valve, a tap, the hose or the gauge is not as it should be left; of an act, whether that is its doing.
-fn left_open(session: &Session, by: Option<&Action>) -> bool {
+/// A way for water: whether it is not as it should be left, and what act leaves it so.
+type Way = (bool, fn(&Action) -> bool);
+
+/// Taps, valves, the hose, the lever and the gauge.
+fn open_ways(session: &Session) -> [Way; 6] {
     let p = &session.home.plant.plumbing;
-    let did = |what: fn(&Action) -> bool| by.is_none_or(what);
-    (p.taps.iter().any(|t| *t > 0.0)
-        && did(|act| matches!(act, Action::Tap { opening, .. } if *opening > 0.0)))
-        || (p.cold_valve < 0.99 && did(|act| matches!(act, Action::ColdValve { .. })))
-        || (p.drain_valve > 0.0 && did(|act| matches!(act, Action::Drain { opening } if *opening > 0.0)))
-        || (p.hose && did(|act| matches!(act, Action::Hose { on: true })))
-        || (p.relief.lever && did(|act| matches!(act, Action::ReliefLever { up: true })))
-        || (session.me.gauge && did(|act| matches!(act, Action::Gauge { on: true })))
+    [
+        (p.taps.iter().any(|t| *t > 0.0), |act| matches!(act, Action::Tap { opening, .. } if *opening > 0.0)),
+        (p.cold_valve < 0.99, |act| matches!(act, Action::ColdValve { .. })),
+        (p.drain_valve > 0.0, |act| matches!(act, Action::Drain { opening } if *opening > 0.0)),
+        (p.hose, |act| matches!(act, Action::Hose { on: true })),
+        (p.relief.lever, |act| matches!(act, Action::ReliefLever { up: true })),
+        (session.me.gauge, |act| matches!(act, Action::Gauge { on: true })),
+    ]
 }
 
 /// Stopped and called: the house left safe, the customer told.

@@ -135,13 +135,14 @@ fn joints(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     let now = &case.session.home.plant.wiring;
     for end in End::all() {
         let (was, is) = (before.joint(end), now.joint(end));
-        let by = |act: &Action| match act {
-            Action::Lift { end: at } | Action::Land { end: at, .. } | Action::Remake { end: at, .. } => {
-                *at == end
-            }
-            _ => false,
+        let step = || {
+            steps::last(case.session, |entry| match entry.action {
+                Action::Lift { end: at } | Action::Land { end: at, .. } | Action::Remake { end: at, .. } => {
+                    at == end
+                }
+                _ => false,
+            })
         };
-        let step = || steps::left_by(case.session, by);
         if is.on.is_none() && was.on.is_some() {
             ledger.charge(RuleId::WiresOff, step(), Detail::At { end });
         } else if was.torqued && !is.torqued {

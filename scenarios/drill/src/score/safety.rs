@@ -124,7 +124,6 @@ fn left_hot(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     let on = plant.panel.feeding(Circuit::Heater).is_some_and(|b| b.handle == plant::Handle::On);
     if on && hottest > 125.0 {
         let temperature = quantity::Temperature::fahrenheit(hottest);
-        let by = |act: &Action| matches!(act, Action::Dial { .. });
-        ledger.charge(RuleId::LeftHot, steps::left_by(case.session, by), Detail::Hot { temperature });
+        ledger.charge(RuleId::LeftHot, steps::dial_turned(case.session), Detail::Hot { temperature });
     }
 }

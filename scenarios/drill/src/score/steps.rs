@@ -35,7 +35,7 @@ pub(super) fn has(entry: &Entry, what: impl Fn(&Fact) -> bool) -> bool {
     entry.outcome.facts.iter().any(what)
 }
 
-/// The last act of a kind that took effect: what it did still stands.
-pub(super) fn left_by(session: &Session, what: impl Fn(&Action) -> bool) -> Option<u32> {
-    last(session, |entry| what(&entry.action))
+/// The last turn of a dial: what it set still stands.
+pub(super) fn dial_turned(session: &Session) -> Option<u32> {
+    last(session, |entry| matches!(entry.action, Action::Dial { .. }))
 }
