@@ -1,6 +1,7 @@
 //! Whatever puts a fault right is to be had on the page, at every heater that is dealt: its part on the van's shelves,
 //! its act at its place. And nothing is offered that has no place there.
 
+use std::collections::BTreeSet;
 use std::sync::LazyLock;
 
 use bench::{Action, Fact, Fitting, Job, Mode, NewPart, Refusal, Session, Shown};
@@ -129,8 +130,10 @@ fn at_end(session: &Session, end: End) -> Vec<Action> {
 #[test]
 fn the_right_part_of_every_remedy_is_on_the_shelves_of_every_heater() {
     let mut asked = 0;
-    let mut lacking = std::collections::BTreeSet::new();
+    let mut lacking = BTreeSet::new();
+    let mut kinds = BTreeSet::new();
     let count = cases(|mut session, remedy, of| {
+        kinds.extend(every_part(&session).iter().map(NewPart::kind));
         for kind in parts(remedy) {
             asked += 1;
             let shelves = match kind {
@@ -151,6 +154,10 @@ fn the_right_part_of_every_remedy_is_on_the_shelves_of_every_heater() {
     });
     assert!(asked > 1000 && count > asked, "{asked} of {count}");
     assert!(lacking.is_empty(), "{} lack: {lacking:#?}", lacking.len());
+    // Somewhere there is a place for each. A heater stands among the acts of its change.
+    for kind in PartKind::ALL.iter().filter(|kind| **kind != PartKind::Heater) {
+        assert!(kinds.contains(kind), "{kind}");
+    }
 }
 
 #[test]
@@ -216,6 +223,17 @@ fn the_act_of_every_remedy_is_offered_at_its_place_of_every_heater() {
             assert!(whole, "{of}: {end}");
         }
     });
+}
+
+/// What each plate asks for can be taken, from the shelf of its own length and mount and from no other.
+#[test]
+fn the_element_of_every_plate_is_on_one_shelf() {
+    for setting in settings() {
+        let session = opened(Home::sound(setting));
+        let asked = NewPart::asked_by(&session.home.plant.plate, Level::Upper);
+        let on = every_part(&session).into_iter().filter(|part| *part == asked).count();
+        assert_eq!(on, 1, "{}", setting.heater);
+    }
 }
 
 /// What is offered may be of no use, and the world then says why; but nobody holds out a thing or an act that this

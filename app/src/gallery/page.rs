@@ -8,30 +8,33 @@ use super::{desks, drawings, entries, helps, judged, lookups, panels, states, wh
 use crate::said::use_language;
 use crate::shell::Top;
 
-/// The groups by name.
-const GROUPS: [&str; 22] = [
-    "sheets",
-    "found",
-    "states",
-    "exchange",
-    "details",
-    "stickers",
-    "places",
-    "panels",
-    "small",
-    "guide",
-    "dialogs",
-    "doors",
-    "ladders",
-    "tanks",
-    "plots",
-    "debrief",
-    "show",
-    "exam",
-    "instructor",
-    "atlas",
-    "lookups",
-    "pages",
+/// A group's name, and what is in it.
+type Group = (&'static str, fn() -> Html);
+
+/// The groups, in the order of the list.
+const GROUPS: [Group; 22] = [
+    ("sheets", drawings::sheets),
+    ("found", drawings::found),
+    ("states", states::states),
+    ("exchange", states::exchange),
+    ("details", drawings::details),
+    ("stickers", drawings::stickers),
+    ("places", panels::places),
+    ("panels", panels::panels),
+    ("small", || html! { <panels::Small /> }),
+    ("guide", helps::guide),
+    ("dialogs", helps::dialogs),
+    ("doors", entries::doors),
+    ("ladders", || html! { <Circuits /> }),
+    ("tanks", || html! { <Tanks /> }),
+    ("plots", || html! { <Jobs /> }),
+    ("debrief", judged::debriefs),
+    ("show", entries::show),
+    ("exam", desks::exam),
+    ("instructor", desks::instructor),
+    ("atlas", || html! { <lookups::Faults /> }),
+    ("lookups", || html! { <lookups::Lookups /> }),
+    ("pages", whole::pages),
 ];
 
 /// The group that the address asks for, if it asks for the gallery at all; empty for the list.
@@ -52,39 +55,15 @@ pub struct Props {
 #[component]
 pub fn Gallery(props: &Props) -> Html {
     use_language();
-    let group = match props.group.as_str() {
-        "sheets" => drawings::sheets(),
-        "found" => drawings::found(),
-        "details" => drawings::details(),
-        "places" => panels::places(),
-        "panels" => panels::panels(),
-        "small" => html! { <panels::Small /> },
-        "states" => states::states(),
-        "exchange" => states::exchange(),
-        "stickers" => drawings::stickers(),
-        "pages" => whole::pages(),
-        "exam" => desks::exam(),
-        "instructor" => desks::instructor(),
-        "atlas" => html! { <lookups::Faults /> },
-        "lookups" => html! { <lookups::Lookups /> },
-        "guide" => helps::guide(),
-        "dialogs" => helps::dialogs(),
-        "doors" => entries::doors(),
-        "debrief" => judged::debriefs(),
-        "show" => entries::show(),
-        "ladders" => html! { <Circuits /> },
-        "tanks" => html! { <Tanks /> },
-        "plots" => html! { <Jobs /> },
-        _ => html! {},
-    };
+    let group = GROUPS.iter().find(|(name, _)| *name == props.group).map(|(_, drawn)| drawn());
     html! {
         <div class="page gallery">
             <Top tag="Gallery" />
             <main id="main">
                 <h1 class="unseen">{ "Gallery" }</h1>
-                <nav>{ for GROUPS.iter().map(|one| html! { <a class="button" href={format!("#/gallery/{one}")}>{ *one }</a> }) }</nav>
+                <nav>{ for GROUPS.iter().map(|(one, _)| html! { <a class="button" href={format!("#/gallery/{one}")}>{ *one }</a> }) }</nav>
                 // Each group is made anew: nothing of another one is left in it.
-                <div key={props.group.clone()} class="frames" data-group={props.group.clone()}>{ group }</div>
+                <div key={props.group.clone()} class="frames" data-group={props.group.clone()}>{ group.unwrap_or_default() }</div>
             </main>
         </div>
     }
