@@ -13,6 +13,7 @@ mod files;
 #[cfg(debug_assertions)]
 mod gallery;
 mod glossary;
+mod here;
 mod instructor;
 mod route;
 mod said;

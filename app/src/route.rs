@@ -29,7 +29,8 @@ pub enum Route {
 }
 
 impl Route {
-    const ALL: [Self; 9] = [
+    /// All of them.
+    pub const ALL: [Self; 9] = [
         Self::Doors,
         Self::Drill,
         Self::Debrief,
@@ -54,6 +55,11 @@ impl Route {
             Self::Glossary => "#/glossary",
             Self::Show => "#/show",
         }
+    }
+
+    /// The page that is open.
+    pub fn now() -> Self {
+        Address::now().route
     }
 
     /// Goes there.

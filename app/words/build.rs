@@ -10,7 +10,7 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, 
 use fluent_syntax::{parser, serializer};
 
 /// Beginnings of the names of messages that no drill needs before its first act.
-const LATER: [&str; 41] = [
+const LATER: [&str; 42] = [
     "advice-",
     "atlas-",
     "belief-",
@@ -22,6 +22,7 @@ const LATER: [&str; 41] = [
     "glossary-",
     "guide-",
     "hearsay-",
+    "help-",
     "hint-",
     "household-",
     "instructor-",

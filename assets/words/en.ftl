@@ -2448,6 +2448,44 @@ here-unwritten = The finding chosen in the log is not written yet.
 here-key = The key { $key } opens this
 here-sound = Sounds: the meter’s tone, a control’s click
 
+## What a page offers, behind the question mark
+
+help-here = On this page
+help-anywhere = On every page
+help-doors-first = It explains itself while you work it. Begin here if you have never been.
+help-doors-practise = Choose how hard the fault is to tell, its family or the heater, or leave all to chance. Coached has hints and stops an act that would hurt; solo has neither.
+help-doors-code = Type the code or open the file, and you work the same call as everybody who has it.
+help-doors-exam = With your instructor’s code. Its debrief stays shut until the opening file is loaded.
+help-doors-instructor = Compose a call, hand it out, and see what was done with it.
+help-ready = Give your name or number
+help-ready-about = The card says what the call is and what limits it has. The name travels in your attempt; then press Start.
+help-debrief-accounts = What was lost in each account, with the act that lost it. Press an act to go to its moment.
+help-debrief-strip = Drag the strip at the foot, or move along it with the arrow keys: plots, heater and circuit follow. Page up and page down go from act to act.
+help-debrief-inspector = What it told, what it ruled out, and what it would have shown with another fault.
+help-debrief-from = The job begins anew after the act that is chosen, marked as practice. An exam is worked once.
+help-debrief-steps = The whole job as a list; press an act to go there.
+help-debrief-print = What a customer would be left with, with its cautions.
+help-debrief-hand-in = Save the file, or copy the text, and give it to your instructor. Nothing is sent from here.
+help-instructor-hand-out = Choose what the call shall be; what you leave is drawn by chance. You get a code, a link, a square for a camera, a sheet to print and a file: all open the same call.
+help-instructor-exam = An exam comes with an opening file. Keep it until everybody has handed in: only with it learners read their debrief.
+help-instructor-collect = Open the files or paste the texts. Every attempt is worked through again on this device, and the table shows its four accounts.
+help-instructor-step = A row opens that attempt’s debrief.
+help-instructor-csv = For a spreadsheet: one line for each attempt.
+help-show-acts = Do what you would do on the sheet; the room sees the inside answer.
+help-atlas-search = By its name or by anything in its line.
+help-atlas-entry = A fault walks a house sound and faulty, side by side; where a fault gets worse by stages, each is shown.
+help-atlas-alike = The same house is walked with every other fault that fits, and the act that tells each apart is named.
+help-sources-search = A name, a value or a document; or choose one kind of source.
+help-sources-row = Each number says which document and table it is from, or that it is common practice, from memory or chosen for the simulation.
+help-glossary-search = A word, or a part of one.
+help-glossary-here = Where a term is underlined with dots, press it: what it means opens there.
+help-look-up = Look something up
+help-look-up-about = At the foot: the fault atlas, the trade’s terms, and where each number comes from.
+help-speech = Language and units
+help-speech-about = The language is at the top, the units are at the foot. A job under way stays as it is.
+help-kept = What is kept
+help-kept-about = Your job is kept on this device alone, until you clear it at its end.
+
 ## The terms of the trade
 
 window-glossary = Terms

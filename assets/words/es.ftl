@@ -1363,7 +1363,7 @@ sheet-lever-up-runs = alzada, corre
 sheet-lever-up = palanca arriba
 sheet-relief-runs = sale agua
 sheet-pipe-dry = tubo seco
-sheet-no-relief = falta, boca abierta
+sheet-no-relief = boca abierta
 sheet-drain-runs = corre
 sheet-drain-stands = abierto, seco
 sheet-drain-shut = cerrado
@@ -2447,6 +2447,44 @@ here-always = Siempre a mano, esté donde esté: el cliente, el medidor, el equi
 here-unwritten = El hallazgo elegido en el registro aún no está escrito.
 here-key = La tecla { $key } abre esto
 here-sound = Sonidos: el tono del medidor, el clic de un control
+
+## What a page offers, behind the question mark
+
+help-here = En esta página
+help-anywhere = En todas las páginas
+help-doors-first = Se explica sola mientras la trabaja. Empiece aquí si nunca ha venido.
+help-doors-practise = Elija lo difícil que sea distinguir la falla, su familia o el calentador, o déjelo todo al azar. Guiada, hay pistas y se detiene la acción que haría daño; sin ayuda, ni lo uno ni lo otro.
+help-doors-code = Escriba el código o abra el archivo, y trabaja el mismo servicio que todos los que lo tienen.
+help-doors-exam = Con el código de su instructor. El repaso queda cerrado hasta que se cargue el archivo de apertura.
+help-doors-instructor = Componga un servicio, repártalo y vea lo que se hizo con él.
+help-ready = Dé su nombre o número
+help-ready-about = La ficha dice qué servicio es y qué límites tiene. El nombre va en su intento; después pulse Empezar.
+help-debrief-accounts = Lo que se perdió en cada cuenta, con la acción que lo perdió. Pulse una acción para ir a su momento.
+help-debrief-strip = Arrastre la tira del pie, o muévase por ella con las flechas: las curvas, el calentador y el circuito la siguen. Con Re Pág y Av Pág va de acción en acción.
+help-debrief-inspector = Lo que dijo, lo que descartó y lo que habría mostrado con otra falla.
+help-debrief-from = El trabajo empieza de nuevo después de la acción elegida, marcado como práctica. Un examen se trabaja una sola vez.
+help-debrief-steps = Todo el trabajo en una lista; pulse una acción para ir a ella.
+help-debrief-print = Lo que se le dejaría a un cliente, con sus advertencias.
+help-debrief-hand-in = Guarde el archivo, o copie el texto, y déselo a su instructor. Desde aquí no se envía nada.
+help-instructor-hand-out = Elija cómo será el servicio; lo que deje se sortea. Obtiene un código, un enlace, un código cuadrado para una cámara, una hoja para imprimir y un archivo: todos abren el mismo servicio.
+help-instructor-exam = Un examen viene con un archivo de apertura. Guárdelo hasta que todos hayan entregado: solo con él se puede leer el repaso.
+help-instructor-collect = Abra los archivos o pegue los textos. Cada intento se trabaja otra vez en este aparato, y la tabla muestra sus cuatro cuentas.
+help-instructor-step = Una fila abre el repaso de ese intento.
+help-instructor-csv = Para una hoja de cálculo: una línea por intento.
+help-show-acts = Haga lo que haría en la hoja; el grupo ve cómo responde el interior.
+help-atlas-search = Por su nombre o por cualquier palabra de su línea.
+help-atlas-entry = Una falla recorre una casa sana y con la falla, una al lado de la otra; si empeora por etapas, se muestra cada una.
+help-atlas-alike = La misma casa se recorre con cada una de las demás fallas que caben, y se dice la acción que las distingue.
+help-sources-search = Un nombre, un valor o un documento; o elija una clase de fuente.
+help-sources-row = Cada número dice de qué documento y tabla viene, o que es práctica común, de memoria o elegido para la simulación.
+help-glossary-search = Una palabra, o parte de ella.
+help-glossary-here = Donde un término lleva puntos debajo, púlselo: allí se abre lo que significa.
+help-look-up = Consultar algo
+help-look-up-about = Al pie: el atlas de fallas, los términos del oficio y de dónde viene cada número.
+help-speech = Idioma y unidades
+help-speech-about = El idioma está arriba, las unidades al pie. Un trabajo en curso queda como está.
+help-kept = Lo que se guarda
+help-kept-about = Su trabajo se guarda solo en este aparato, hasta que lo borre al final.
 
 ## The terms of the trade
 

@@ -134,7 +134,7 @@ fn a_key_says_what_can_be_done_here_and_does_it() {
         browser.key("?");
         browser.wait_until("document.querySelector('.here-sheet[open] [data-key=\"1\"]')");
         look(&browser, screen, "here");
-        let refused = text_of(&browser, ".here-not");
+        let refused = text_of(&browser, ".here-list");
         assert!(refused.contains("upper cover"), "{refused}");
         browser.key("1");
         browser.wait_until("!document.querySelector('.here-sheet[open]')");

@@ -7,9 +7,10 @@ use bench::Action;
 use yew::prelude::*;
 
 use super::guide::{GuideSwitch, Guided};
-use super::here::HereButton;
+use super::here::sheet::HereSheet;
 use super::hint::hint;
 use crate::glossary::Marked;
+use crate::here::HereButton;
 use crate::route::Route;
 use crate::shell::{Act, Dialog, Top, use_dialog};
 use crate::store::{World, use_work};
@@ -33,14 +34,18 @@ pub fn Head(props: &Props) -> Html {
     let hand_over = use_dialog();
     let hints = use_dialog();
     let title = text::job_title(&props.drill.title);
+    let here = {
+        let session = session.clone();
+        Callback::from(move |onclose| html! { <HereSheet session={session.clone()} {onclose} /> })
+    };
     let clock = units::clock(session.job.starts_at + session.clock);
     html! {
         <>
-            <Top tag={text::mode(session.job.mode)}>
+            <Top tag={text::mode(session.job.mode)} here={false}>
                 <span class="job">{ title }</span>
                 <span class="licence">{ text::LICENCE }{ ": " }{ text::licence(session.job.licence) }</span>
                 <span class="clock"><span class="unseen">{ text::CLOCK }</span>{ clock }</span>
-                <HereButton session={session.clone()} />
+                <HereButton sheet={here} />
                 if Guided::of(&props.drill.order).is_some() {
                     <GuideSwitch />
                 }

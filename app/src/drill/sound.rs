@@ -6,7 +6,7 @@ use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::HtmlAudioElement;
 use yew::prelude::*;
 
-use super::here::Setting;
+use crate::here::Setting;
 use crate::store::use_work;
 
 /// Plays what each new act lets hear. It draws nothing.

@@ -17,6 +17,8 @@ use crate::drill::here::sheet::HereSheet;
 use crate::drill::known::Known;
 use crate::drill::notes::PocketCard;
 use crate::drill::over::Over;
+use crate::here::PageHere;
+use crate::route::Route;
 use crate::said::use_voice;
 use crate::shell::{ClearDevice, Live, passing};
 use crate::store::{Desk, Keeping, Ongoing, World};
@@ -66,6 +68,16 @@ fn here() -> Html {
     .into_iter()
     .flatten()
     .collect()
+}
+
+/// The same on each page around the drill.
+fn offered() -> Html {
+    let one = |route: Route| {
+        let sheet = html! { <PageHere {route} /> };
+        let inside = html! { <Opened><dialog class="dialog here-sheet"><div class="dialog-sheet">{ sheet }</div></dialog></Opened> };
+        frame(format!("here, {route:?}"), inside)
+    };
+    Route::ALL.into_iter().map(one).collect()
 }
 
 /// Last outcomes, each of a real act: done, refused, stopped by the coach, and one that hurt.
@@ -148,6 +160,7 @@ pub fn dialogs() -> Html {
         <>
             { head.unwrap_or_default() }
             { here() }
+            { offered() }
             { opened("call, told and asked", &|session| html! { <Call known={known(&session)} {session} /> }).unwrap_or_default() }
             { opened("clear the device", &|_| html! { <ClearDevice /> }).unwrap_or_default() }
             { opened("pocket card", &|_| html! { <PocketCard /> }).unwrap_or_default() }

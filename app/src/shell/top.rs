@@ -3,6 +3,7 @@
 use yew::prelude::*;
 
 use super::Languages;
+use crate::here::{HereButton, PageHere};
 use crate::route::Route;
 use crate::said::use_language;
 use crate::text;
@@ -13,6 +14,9 @@ pub struct Props {
     /// The page's tag; empty for none.
     #[prop_or_default]
     pub tag: AttrValue,
+    /// The question mark stands in it and says what the page offers; a drill has one of its own.
+    #[prop_or(true)]
+    pub here: bool,
     /// Whatever else.
     #[prop_or_default]
     pub children: Html,
@@ -29,6 +33,9 @@ pub fn Top(props: &Props) -> Html {
                 <span class="tag">{ &props.tag }</span>
             }
             { props.children.clone() }
+            if props.here {
+                <HereButton sheet={|_| html! { <PageHere route={Route::now()} /> }} />
+            }
             <Languages />
         </header>
     }

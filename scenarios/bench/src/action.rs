@@ -4,15 +4,16 @@ use plant::fault::{Advice, FaultId};
 use plant::heater::Rating;
 use plant::{End, Level, Place, Point, Screw, Stab, Tap};
 use quantity::{Temperature, Volume};
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 
 use plant::household::Question;
 
+use crate::named::read_by_name;
 pub use crate::things::*;
 
 /// One act. Written in files as `{"do": "meter", "function": "volts", "red": "H1", "black": "H3"}`.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
-#[serde(tag = "do", rename_all = "kebab-case", deny_unknown_fields)]
+#[derive(Clone, PartialEq, Debug, Serialize)]
+#[serde(tag = "do", rename_all = "kebab-case")]
 pub enum Action {
     /// Ask the customer something.
     Ask {
@@ -361,3 +362,79 @@ pub enum Action {
         allowed: f64,
     },
 }
+
+read_by_name!(Action by "do" {
+    Ask { question },
+    TellHousehold,
+    Answer { so },
+    AgreeCost,
+    Read { what },
+    Look { at },
+    Listen { at },
+    Smell { at },
+    Touch { at },
+    Wipe { fitting },
+    Gloves { on },
+    EyeProtection { on },
+    Breaker { slot, on },
+    TryStart,
+    Lock { slot, on },
+    MoveBreaker { slot },
+    BoxHandle { closed },
+    BoxLock { on },
+    PullFuse { leg, out },
+    TestFuse { leg },
+    SetClock,
+    PortableHeater { leg, on },
+    Relabel { slot, feeds },
+    Cover { which, off },
+    Meter { function, red, black },
+    ZeroLeads,
+    ProveMeter { on },
+    Jack { jack },
+    ChangeBattery,
+    NonContact { at },
+    SpareLeads,
+    Clamp { around },
+    PressReset,
+    Lift { end },
+    Label { end },
+    Land { end, screw, torqued },
+    Remake { end, torqued },
+    Dial { level, to },
+    Seat { level },
+    Ventilate,
+    Thaw,
+    ColdValve { opening },
+    ReturnValve { opening },
+    Tap { tap, opening },
+    Plug { level, fitted },
+    Stops { tap, shut },
+    Sample { tap, hot },
+    LookAtAnode,
+    ReadWaterMeter,
+    Bucket { tap, volume },
+    Hose { on },
+    Drain { opening },
+    ReliefLever { up },
+    Wait { minutes },
+    WaitForCutOut,
+    LetThemUse { minutes },
+    Thermometer { at },
+    Gauge { on },
+    ReadGauge,
+    TankCharge,
+    Replace { part },
+    PartPipes,
+    CarryOut { helped },
+    SetHeater { nominal, rating },
+    JoinPipes { dielectric },
+    ReuseRelief,
+    Finding { fault, evidence },
+    Advise { advice },
+    Report { what },
+    StopAndCall { whom },
+    TellResult,
+    HandOver,
+    TimeUp { allowed },
+});

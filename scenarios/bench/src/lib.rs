@@ -5,6 +5,7 @@ mod fact;
 mod hearsay;
 pub mod instrument;
 pub mod minutes;
+mod named;
 pub mod person;
 pub mod prices;
 mod reduce;

@@ -6,6 +6,8 @@ use plant::{AnodeMetal, ElementLength, Level, Mount, Point, Tap, Wire};
 use quantity::{Amps, Pressure, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
+use crate::named::read_by_name;
+
 /// Something written that can be read.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -25,8 +27,8 @@ pub enum Writing {
 }
 
 /// Something a hand can be put on.
-#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case", tag = "what", deny_unknown_fields)]
+#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
+#[serde(rename_all = "kebab-case", tag = "what")]
 pub enum Touchable {
     /// A screw or a wire end, bare, while the other hand rests on the tank.
     Metal {
@@ -46,6 +48,13 @@ pub enum Touchable {
     /// The relief valve's discharge pipe.
     ReliefPipe,
 }
+
+read_by_name!(Touchable by "what" {
+    Metal { point },
+    Water { tap },
+    Fitting { fitting },
+    ReliefPipe,
+});
 
 /// A place that can be wet.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
@@ -138,8 +147,8 @@ pub enum KnownSource {
 }
 
 /// What the clamp goes around.
-#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case", tag = "what", deny_unknown_fields)]
+#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
+#[serde(rename_all = "kebab-case", tag = "what")]
 pub enum Clamped {
     /// One conductor.
     Wire {
@@ -157,9 +166,15 @@ pub enum Clamped {
     },
 }
 
+read_by_name!(Clamped by "what" {
+    Wire { wire },
+    BothLegs,
+    Pair { first, second },
+});
+
 /// Where the thermometer goes.
-#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case", tag = "what", deny_unknown_fields)]
+#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
+#[serde(rename_all = "kebab-case", tag = "what")]
 pub enum Probe {
     /// In the water of a running hot tap.
     Tap {
@@ -188,9 +203,20 @@ pub enum Probe {
     Drain,
 }
 
+read_by_name!(Probe by "what" {
+    Tap { tap },
+    Shell { level },
+    Metal { point },
+    ColdPipe,
+    HotPipe,
+    ReturnPipe,
+    ReliefPipe,
+    Drain,
+});
+
 /// A part from the van.
-#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case", tag = "kind", deny_unknown_fields)]
+#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
+#[serde(rename_all = "kebab-case", tag = "kind")]
 pub enum NewPart {
     /// An element with a new gasket.
     Element {
@@ -291,6 +317,34 @@ pub enum NewPart {
     /// A timer for the pump of a loop, set to the hours the house uses.
     PumpTimer,
 }
+
+read_by_name!(NewPart by "kind" {
+    Element { level, rating, length, mount, seat_cleaned },
+    Thermostat { level },
+    Limit,
+    LowerLimit,
+    Breaker { rating },
+    Fuse { rating },
+    TimeSwitch,
+    Connectors,
+    DipTube,
+    Anode { metal },
+    Gasket { level, seat_cleaned },
+    ReliefValve { opens_at },
+    ExpansionTank { volume, charge },
+    Sensor { level },
+    Board,
+    Regulator { set },
+    MixingValve { set },
+    Cartridge { tap },
+    DrainValve,
+    Nipples,
+    Connections,
+    HotLine,
+    PipeClips,
+    ReturnCheck,
+    PumpTimer,
+});
 
 impl NewPart {
     /// The element that a plate asks for, on a clean seat.

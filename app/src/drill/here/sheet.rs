@@ -5,15 +5,15 @@ use gloo::timers::callback::Timeout;
 use gloo::utils::document;
 use plant::{Place, Point};
 use wasm_bindgen::JsCast;
-use web_sys::{HtmlElement, HtmlInputElement};
+use web_sys::HtmlElement;
 use words::Voice;
 use yew::prelude::*;
 
 use super::offered::{Can, offered};
-use super::setting::Setting;
 use crate::drill::known::Known;
 use crate::drill::meter::points_of;
 use crate::drill::place::{go, is_there};
+use crate::here::{Setting, Switch};
 use crate::said::use_voice;
 use crate::store::{Msg, WorkHandle, World, use_work};
 use crate::text;
@@ -106,7 +106,7 @@ fn at_place(voice: &Voice, work: &WorkHandle, props: &Props, place: Place) -> Ht
             if !cannot.is_empty() {
                 <section aria-label={voice.text("here-cannot")}>
                     <h3>{ voice.text("here-cannot") }</h3>
-                    <dl class="here-not">
+                    <dl class="here-list">
                         { for cannot.iter().map(|one| html! {
                             <div><dt>{ &one.label }</dt><dd>{ text::fit(voice.refusal(&one.why), layout) }</dd></div>
                         }) }
@@ -178,32 +178,5 @@ fn spot(work: &WorkHandle, session: &Session, point: Point) -> Html {
                 { text::point(point, &session.home.plant.wiring) }
             </button>
         </li>
-    }
-}
-
-#[derive(Properties, PartialEq)]
-struct SwitchProps {
-    of: Setting,
-}
-
-/// Switches something on this device.
-#[component]
-fn Switch(props: &SwitchProps) -> Html {
-    let voice = use_voice();
-    let of = props.of;
-    let on = use_state(|| of.is_on());
-    let onchange = {
-        let on = on.clone();
-        Callback::from(move |event: Event| {
-            let now = event.target_unchecked_into::<HtmlInputElement>().checked();
-            of.switch(now);
-            on.set(now);
-        })
-    };
-    html! {
-        <label class="here-key">
-            <input type="checkbox" checked={*on} {onchange} data-field={of.name()} />
-            { voice.filled(of.name(), &[("key", "?".into())]) }
-        </label>
     }
 }

@@ -34,7 +34,7 @@ pub fn LoadCenter(props: &Props) -> Html {
     let lines = text::load_center(session, known);
     html! {
         <Spot place={Place::LoadCenter} area={(8.0, 172.0, 116.0, 226.0)}>
-            <text x="14" y="188" class="lab">{ text::place(Place::LoadCenter) }</text>
+            <text x="12" y="188" class="lab">{ text::place(Place::LoadCenter) }</text>
             <rect x="14" y="196" width="104" height="196" class={classes!("card", front_off.then_some("open"))} />
             <rect x="26" y="216" width="80" height="156" class="line" />
             <path d="M66 216V372M26 255H106M26 294H106M26 333H106" class="line" />

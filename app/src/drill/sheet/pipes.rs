@@ -41,10 +41,10 @@ pub fn Pipes(props: &Props) -> Html {
     let end = if piped { shoulder } else { shoulder - PARTED };
     html! {
         <>
-            <path class="conduit" d={format!("M106 196V88H248V{lid}")} />
+            <path class="conduit" d={format!("M109 196V88H248V{lid}")} />
             if *second_circuit {
                 // Inside the first one's bend, clear of the words over the load center.
-                <path class="conduit" d={format!("M115 196V97H239V{lid}")} />
+                <path class="conduit" d={format!("M117 196V97H239V{lid}")} />
             }
             <path class="cold" d={format!("M216 {end}V56H150V10")} />
             <path class="hot" d={format!("M280 {end}V56H346V10")} />

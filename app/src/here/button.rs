@@ -1,43 +1,41 @@
-//! The button in the sheet's head, and the dialog that it and the key open.
+//! The question mark, and the dialog that it and the key open.
 
 use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlElement};
 use yew::prelude::*;
 
 use super::key::use_key;
-use super::sheet::HereSheet;
 use crate::said::use_voice;
 use crate::shell::{Dialog, use_dialog};
-use crate::store::World;
 
-/// The world.
+/// What is in the dialog.
 #[derive(Properties, PartialEq)]
 pub struct Props {
-    /// The world.
-    pub session: World,
+    /// Draws it, told how to close the dialog.
+    pub sheet: Callback<Callback<()>, Html>,
 }
 
-/// The button. What is offered is worked out only while the dialog is open.
+/// The button. What is in the dialog is worked out only while it is open.
 #[component]
 pub fn HereButton(props: &Props) -> Html {
     let voice = use_voice();
-    let sheet = use_dialog();
+    let dialog = use_dialog();
     let open = use_state(|| false);
     let show = {
-        let (sheet, open) = (sheet.clone(), open.setter());
+        let (dialog, open) = (dialog.clone(), open.setter());
         Callback::from(move |()| {
-            if sheet.is_open() {
-                sheet.close();
+            if dialog.is_open() {
+                dialog.close();
             } else {
                 open.set(true);
-                sheet.open();
+                dialog.open();
             }
         })
     };
     use_key(show.clone());
     let close = {
-        let sheet = sheet.clone();
-        Callback::from(move |()| sheet.close())
+        let dialog = dialog.clone();
+        Callback::from(move |()| dialog.close())
     };
     let onclose = {
         let open = open.setter();
@@ -49,9 +47,9 @@ pub fn HereButton(props: &Props) -> Html {
             <button type="button" class="here" data-act="here" aria-label={title.clone()} title={title.clone()} aria-haspopup="dialog" onclick={show.reform(|_: MouseEvent| ())}>
                 { "?" }
             </button>
-            <Dialog handle={sheet} title={title} class="here-sheet" {onclose} onkey={Callback::from(|event| press(&event))}>
+            <Dialog handle={dialog} title={title} class="here-sheet" {onclose} onkey={Callback::from(|event| press(&event))}>
                 if *open {
-                    <HereSheet session={props.session.clone()} onclose={close} />
+                    { props.sheet.emit(close) }
                 }
             </Dialog>
         </>
