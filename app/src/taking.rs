@@ -9,9 +9,9 @@ use yew::prelude::*;
 use crate::away::Asked;
 use crate::begin;
 use crate::compose::name_drill;
-use crate::said::use_voice;
 use crate::shell::Busy;
 use crate::store::{WorkHandle, use_work};
+use crate::text::text;
 
 /// A job being taken, from inside a component.
 #[derive(Clone)]
@@ -63,21 +63,11 @@ impl Taking {
 
     /// The line that says so and stops it, or what stands there otherwise.
     pub fn or(&self, otherwise: Html) -> Html {
-        html! {
-            if self.is_under_way() { <TakingLine dealing={self.dealing.clone()} /> } else { { otherwise } }
+        if !self.is_under_way() {
+            return otherwise;
         }
+        let dealing = self.dealing.setter();
+        let onstop = Callback::from(move |()| dealing.set(false));
+        html! { <Busy said={text("page-dealing")} {onstop} /> }
     }
-}
-
-#[derive(Properties, PartialEq)]
-struct LineProps {
-    dealing: UseStateHandle<bool>,
-}
-
-#[component]
-fn TakingLine(props: &LineProps) -> Html {
-    let voice = use_voice();
-    let dealing = props.dealing.setter();
-    let onstop = Callback::from(move |()| dealing.set(false));
-    html! { <Busy said={voice.text("page-dealing")} {onstop} /> }
 }

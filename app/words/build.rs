@@ -1,12 +1,11 @@
-//! Reads the books with the notation's own library, refuses what the page does not fill, and writes them as the page
-//! reads them. The English one is cut in two: what a drill needs is compiled into the page, the rest is fetched beside it.
+//! Reads the books, refuses slips, and writes them as the page reads them, without remarks. The English one is cut in two: what a drill needs is compiled into the page, the rest is fetched beside it.
 
 #![allow(clippy::panic, reason = "a build that cannot read a book has to end, saying why")]
 
 use std::path::Path;
 use std::{env, fs};
 
-use fluent_syntax::ast::{Entry, Expression, InlineExpression, Message, Pattern, PatternElement, Resource};
+use fluent_syntax::ast::{Entry, Message, Resource};
 use fluent_syntax::{parser, serializer};
 
 /// Beginnings of the names of messages that no drill needs before its first act.
@@ -80,29 +79,17 @@ fn message(path: &str, entry: Entry<String>) -> Option<Message<String>> {
     match entry {
         Entry::Message(message) => {
             let name = &message.id.name;
-            let filled = message.value.as_ref().is_some_and(is_filled);
             assert!(
-                filled && message.attributes.is_empty(),
-                "{path}: {name} has what the page does not fill"
+                message.value.is_some() && message.attributes.is_empty(),
+                "{path}: {name} has more than a text"
             );
             Some(Message { comment: None, ..message })
         }
-        Entry::Term(term) => panic!("{path}: -{} is a term, which the page does not fill", term.id.name),
+        Entry::Term(term) => {
+            panic!("{path}: -{} is a term, which would have to stand in both parts of a book", term.id.name)
+        }
         _ => None,
     }
-}
-
-/// Whether the page fills all of it: texts, places and choices by what is given (`src/pattern.rs`).
-fn is_filled(pattern: &Pattern<String>) -> bool {
-    let given = |one: &InlineExpression<String>| matches!(one, InlineExpression::VariableReference { .. });
-    let quoted = |one: &InlineExpression<String>| matches!(one, InlineExpression::StringLiteral { .. });
-    pattern.elements.iter().all(|element| match element {
-        PatternElement::TextElement { .. } => true,
-        PatternElement::Placeable { expression: Expression::Inline(one) } => given(one) || quoted(one),
-        PatternElement::Placeable { expression: Expression::Select { selector, variants } } => {
-            given(selector) && variants.iter().all(|variant| is_filled(&variant.value))
-        }
-    })
 }
 
 fn write(name: &str, messages: Vec<Message<String>>) {

@@ -1,4 +1,4 @@
-//! The fields of the form, in three groups.
+//! The fields of the form.
 
 use bench::{Licence, Trap};
 use drill::{Family, Level, Second};
@@ -11,7 +11,7 @@ use web_sys::HtmlInputElement;
 use words::Voice;
 use yew::prelude::*;
 
-use super::{Field, FormHandle, Radios, Tick};
+use super::{Field, FormHandle, radios, tick};
 use crate::said::use_voice;
 use crate::shell::{Choice, Choices};
 
@@ -20,11 +20,14 @@ use crate::shell::{Choice, Choices};
 pub struct Props {
     /// What is chosen.
     pub form: FormHandle,
+    /// Limits are set too.
+    #[prop_or_default]
+    pub limits: bool,
 }
 
-/// House, heater and fault.
+/// House, heater and fault, traps, and the two limits where they are set.
 #[component]
-pub fn HouseFields(props: &Props) -> Html {
+pub fn OrderFields(props: &Props) -> Html {
     let voice = use_voice();
     let form = &props.form;
     html! {
@@ -37,6 +40,8 @@ pub fn HouseFields(props: &Props) -> Html {
                 { licences(&voice, form) }
             </div>
             { faults(&voice, form) }
+            { traps(&voice, form) }
+            if props.limits { { limits(&voice, form) } }
         </>
     }
 }
@@ -137,13 +142,7 @@ fn faults(voice: &Voice, form: &FormHandle) -> Html {
     });
     html! {
         <>
-            <Radios
-                legend={voice.text("page-choose-fault")}
-                name="fault"
-                choices={choices.to_vec()}
-                chosen={if form.named { "named" } else { "chance" }}
-                {onchange}
-            />
+            { radios(voice.text("page-choose-fault"), "fault", choices, if form.named { "named" } else { "chance" }, &onchange) }
             if !form.named {
                 <div class="fields">
                     { chance_list(voice, form, "level", &Level::ALL, form.level, |v, one| v.wish_level(one), Field::Level) }
@@ -163,38 +162,31 @@ fn faults(voice: &Voice, form: &FormHandle) -> Html {
 }
 
 fn fault_tick(voice: &Voice, form: &FormHandle, fault: FaultId) -> Html {
-    let onchange = {
+    let told = {
         let form = form.clone();
         Callback::from(move |on| form.dispatch(Field::Fault(fault, on)))
     };
-    html! {
-        <Tick label={voice.fault(fault)} on={form.faults.contains(&fault)} {onchange} hook={fault.name()} />
-    }
+    tick(voice.fault(fault), form.faults.contains(&fault), told, fault.name().to_owned())
 }
 
-/// Traps.
-#[component]
-pub fn TrapFields(props: &Props) -> Html {
-    let voice = use_voice();
-    let tick = |trap: Trap| {
-        let form = props.form.clone();
-        let onchange = Callback::from(move |on| form.dispatch(Field::Trap(trap, on)));
-        let on = props.form.traps.contains(&trap);
-        html! { <Tick label={voice.trap(trap)} {on} {onchange} hook={format!("{trap:?}")} /> }
+fn traps(voice: &Voice, form: &FormHandle) -> Html {
+    let each = |trap: Trap| {
+        let told = {
+            let form = form.clone();
+            Callback::from(move |on| form.dispatch(Field::Trap(trap, on)))
+        };
+        tick(voice.trap(trap), form.traps.contains(&trap), told, format!("{trap:?}"))
     };
     html! {
         <fieldset class="options">
             <legend>{ voice.text("page-choose-traps") }</legend>
-            { for Trap::ALL.into_iter().map(tick) }
+            { for Trap::ALL.into_iter().map(each) }
         </fieldset>
     }
 }
 
 /// The two limits.
-#[component]
-pub fn LimitFields(props: &Props) -> Html {
-    let voice = use_voice();
-    let form = &props.form;
+fn limits(voice: &Voice, form: &FormHandle) -> Html {
     html! {
         <div class="fields">
             { minutes(form, "limit", voice.text("page-choose-limit"), voice.text("page-choose-limit-note"), &form.limit, Field::Limit) }

@@ -4,9 +4,9 @@ mod fields;
 mod form;
 mod tick;
 
-pub use fields::{HouseFields, LimitFields, TrapFields};
+pub use fields::OrderFields;
 pub use form::{Field, FormHandle, use_order_form};
-pub use tick::{Radios, Tick};
+pub use tick::{radios, tick};
 
 use drill::Order;
 

@@ -3,74 +3,47 @@
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
-/// A box to tick.
-#[derive(Properties, PartialEq)]
-pub struct TickProps {
-    /// What it says.
-    pub label: AttrValue,
-    /// Ticked.
-    pub on: bool,
-    /// Told when it changes.
-    pub onchange: Callback<bool>,
-    /// A name for tests.
-    pub hook: AttrValue,
-}
-
-/// The box.
-#[component]
-pub fn Tick(props: &TickProps) -> Html {
-    let told = props.onchange.clone();
+/// A box to tick, what it says, and a name for tests. Told when it changes.
+pub fn tick(label: String, on: bool, told: Callback<bool>, hook: String) -> Html {
     let onchange = Callback::from(move |event: Event| {
         told.emit(event.target_unchecked_into::<HtmlInputElement>().checked());
     });
     html! {
         <label class="option">
-            <input type="checkbox" checked={props.on} {onchange} data-tick={&props.hook} />
-            <span>{ &props.label }</span>
+            <input type="checkbox" checked={on} {onchange} data-tick={hook} />
+            <span>{ label }</span>
         </label>
     }
 }
 
-/// Some of which one is chosen.
-#[derive(Properties, PartialEq)]
-pub struct RadiosProps {
-    /// What is chosen here.
-    pub legend: AttrValue,
-    /// The group's name, its own on the page.
-    pub name: AttrValue,
-    /// Values, names, and a line about each (empty for none).
-    pub choices: Vec<(AttrValue, AttrValue, AttrValue)>,
-    /// The value chosen.
-    pub chosen: AttrValue,
-    /// Told the value chosen.
-    pub onchange: Callback<AttrValue>,
-}
+/// One of several: its value, its name, and a line about it (empty for none).
+pub type Way = (AttrValue, AttrValue, AttrValue);
 
-/// The group.
-#[component]
-pub fn Radios(props: &RadiosProps) -> Html {
+/// Several of which one is chosen, under a name that is the group's own on the page. Told the value chosen.
+pub fn radios(
+    legend: String,
+    name: &'static str,
+    ways: impl IntoIterator<Item = Way>,
+    chosen: &str,
+    told: &Callback<AttrValue>,
+) -> Html {
     html! {
         <fieldset class="radios">
-            <legend>{ &props.legend }</legend>
-            { for props.choices.iter().map(|one| radio(props, one)) }
+            <legend>{ legend }</legend>
+            { for ways.into_iter().map(|one| radio(name, one, chosen, told.clone())) }
         </fieldset>
     }
 }
 
-fn radio(props: &RadiosProps, (value, label, note): &(AttrValue, AttrValue, AttrValue)) -> Html {
+fn radio(name: &'static str, (value, label, note): Way, chosen: &str, told: Callback<AttrValue>) -> Html {
+    let checked = value == chosen;
     let onchange = {
-        let (told, value) = (props.onchange.clone(), value.clone());
+        let value = value.clone();
         Callback::from(move |_: Event| told.emit(value.clone()))
     };
     html! {
         <label class="option" key={value.as_str()}>
-            <input
-                type="radio"
-                name={&props.name}
-                value={value}
-                checked={*value == props.chosen}
-                {onchange}
-            />
+            <input type="radio" {name} value={value.clone()} {checked} {onchange} />
             <span>
                 <b>{ label }</b>
                 if !note.is_empty() {

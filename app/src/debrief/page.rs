@@ -5,6 +5,7 @@ use std::rc::Rc;
 use bench::Mode;
 use drill::Attempt;
 use gloo::utils::window;
+use words::Voice;
 use yew::prelude::*;
 
 use super::hand_in::HandIn;
@@ -36,7 +37,7 @@ pub fn Debrief() -> Html {
     let attempt = (*attempt).clone().filter(|_| ended);
     let body = match attempt.clone() {
         None if work.opening => html! { <p class="lead" role="status">{ crate::text::OPENING }</p> },
-        None => html! { <Empty under_way={work.running.is_some()} /> },
+        None => empty(&voice, work.running.is_some()),
         Some(attempt) if attempt.order.mode == Mode::Exam && !*opened => {
             html! { <Locked {attempt} {onopen} /> }
         }
@@ -63,17 +64,9 @@ fn attempt_of(running: &Running) -> Option<Rc<Attempt>> {
     Some(Rc::new(attempt))
 }
 
-#[derive(Properties, PartialEq)]
-struct EmptyProps {
-    /// A job has not ended yet.
-    under_way: bool,
-}
-
-/// Nothing to look at yet.
-#[component]
-fn Empty(props: &EmptyProps) -> Html {
-    let voice = use_voice();
-    let (id, to, label) = if props.under_way {
+/// Nothing to look at yet: no job, or one that has not ended.
+fn empty(voice: &Voice, under_way: bool) -> Html {
+    let (id, to, label) = if under_way {
         ("debrief-not-ended", Route::Drill, "page-resume")
     } else {
         ("debrief-nothing", Route::Doors, "page-to-doors")

@@ -5,7 +5,7 @@ use drill::Order;
 use words::Voice;
 use yew::prelude::*;
 
-use crate::compose::{Field, FormHandle, HouseFields, Radios, TrapFields, use_order_form};
+use crate::compose::{Field, FormHandle, OrderFields, radios, use_order_form};
 use crate::said::{use_speech, use_voice};
 use crate::shell::coming;
 use crate::store::Rest;
@@ -40,8 +40,7 @@ pub fn Practise(props: &Props) -> Html {
                 <summary>{ voice.text("page-choose") }</summary>
                 // What is chosen from is told in the rest of the book.
                 if rest == Rest::Here {
-                    <HouseFields form={form.clone()} />
-                    <TrapFields form={form.clone()} />
+                    <OrderFields form={form.clone()} />
                 } else {
                     { coming(rest == Rest::Failed) }
                 }
@@ -68,13 +67,5 @@ fn modes(voice: &Voice, form: &FormHandle) -> Html {
             form.dispatch(Field::Mode(if value == "solo" { Mode::Solo } else { Mode::Coached }));
         })
     };
-    html! {
-        <Radios
-            legend={voice.text("page-mode")}
-            name="mode"
-            choices={choices.to_vec()}
-            chosen={name(form.mode)}
-            {onchange}
-        />
-    }
+    radios(voice.text("page-mode"), "mode", choices, name(form.mode), &onchange)
 }

@@ -5,9 +5,7 @@ use words::Voice;
 use yew::prelude::*;
 
 use super::handout::Handout;
-use crate::compose::{
-    Field, FormHandle, HouseFields, LimitFields, Radios, TrapFields, fresh_seed, use_order_form,
-};
+use crate::compose::{Field, FormHandle, OrderFields, fresh_seed, radios, use_order_form};
 use crate::said::use_voice;
 
 /// The form beside the sheet it makes.
@@ -24,9 +22,7 @@ pub fn HandOut() -> Html {
             <section class="card" data-door="compose">
                 <h1>{ voice.text("instructor-hand-out") }</h1>
                 { modes(&voice, &form) }
-                <HouseFields form={form.clone()} />
-                <TrapFields form={form.clone()} />
-                <LimitFields form={form.clone()} />
+                <OrderFields form={form.clone()} limits=true />
                 <p class="note">{ voice.text("instructor-longer") }</p>
                 <div class="row">
                     <button type="button" onclick={another} data-act="another">{ voice.text("instructor-another") }</button>
@@ -58,7 +54,5 @@ fn modes(voice: &Voice, form: &FormHandle) -> Html {
             }
         })
     };
-    html! {
-        <Radios legend={voice.text("page-mode")} name="mode" choices={choices.to_vec()} {chosen} {onchange} />
-    }
+    radios(voice.text("page-mode"), "mode", choices, chosen, &onchange)
 }

@@ -10,7 +10,7 @@ use yew::prelude::*;
 use super::entry::{self, Entry};
 use super::filter::{Filter, kind_named};
 use super::group::group;
-use crate::compose::Radios;
+use crate::compose::radios;
 use crate::route::use_address;
 use crate::said::use_voice;
 use crate::shell::{Reference, Search, coming};
@@ -67,8 +67,7 @@ pub fn Sources() -> Html {
             <p class="note">{ voice.text("sources-caution") }</p>
             <Search label={voice.text("sources-search")} words={filter.words.clone()} {onwords}
                 example={voice.text("sources-search-example")}>
-                <Radios legend={voice.text("sources-kind")} name="kind" choices={kinds(&voice, &all, &filter)}
-                    chosen={filter.kind.map_or("", Kind::name)} onchange={onkind} />
+                { radios(voice.text("sources-kind"), "kind", kinds(&voice, &all, &filter), filter.kind.map_or("", Kind::name), &onkind) }
             </Search>
             <p class="found" role="status">
                 { voice.filled("sources-found", &[("count", (shown.len() as u32).into())]) }

@@ -1,9 +1,11 @@
 //! A language's sentences.
 
 use std::cell::RefCell;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
-use crate::{Language, pattern};
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+
+use crate::Language;
 
 /// What a drill needs of the English book.
 const CORE: &str = include_str!(concat!(env!("OUT_DIR"), "/core.ftl"));
@@ -49,14 +51,23 @@ impl From<u16> for Fill {
     }
 }
 
+impl<'text> From<&'text Fill> for FluentValue<'text> {
+    fn from(fill: &'text Fill) -> Self {
+        match fill {
+            Fill::Text(text) => text.as_str().into(),
+            Fill::Count(count) => count.into(),
+        }
+    }
+}
+
 /// The sentences of one language, and English for what that book lacks.
 pub struct Book {
     texts: Vec<Texts>,
     missing: RefCell<BTreeSet<String>>,
 }
 
-/// Sentences by their names, with their places not yet filled.
-type Texts = BTreeMap<String, String>;
+/// Sentences by their names.
+type Texts = FluentBundle<FluentResource>;
 
 impl Book {
     /// The English one; in a page, only what a drill needs of it.
@@ -69,10 +80,7 @@ impl Book {
 
     /// The English one with the rest of it.
     pub fn whole(later: &str) -> Self {
-        let mut texts = Texts::new();
-        read(CORE, &mut texts);
-        read(later, &mut texts);
-        Self { texts: vec![texts], missing: RefCell::default() }
+        Self { texts: vec![texts(Language::English, &[CORE, later])], missing: RefCell::default() }
     }
 
     /// The book of a language from the text of its file, with English behind it; of English, the rest of the book.
@@ -80,20 +88,21 @@ impl Book {
         if language == Language::English {
             return Self::whole(text);
         }
-        let mut texts = Texts::new();
-        read(text, &mut texts);
         let mut book = Self::english();
-        book.texts.insert(0, texts);
+        book.texts.insert(0, texts(language, &[text]));
         book
     }
 
-    /// A sentence, its places filled from lists of which a later one comes first. One that is not in the book is said in English; one in no book comes out as its own name.
-    /// Both are remembered as missing.
+    /// A sentence, its places filled from lists of which a later one comes first. One that is not in the book is said
+    /// in English; one in no book comes out as its own name. Both are remembered as missing.
     pub fn say(&self, id: &str, fills: &[&[(&str, Fill)]]) -> String {
-        let mut said = String::new();
         for texts in &self.texts {
-            if let Some(text) = texts.get(id) {
-                if !pattern::fill(text, fills, &mut said) {
+            if let Some(pattern) = texts.get_message(id).and_then(|message| message.value()) {
+                let fills = fills.iter().flat_map(|all| all.iter());
+                let given: FluentArgs = fills.map(|(name, fill)| (*name, fill)).collect();
+                let mut slips = Vec::new();
+                let said = texts.format_pattern(pattern, Some(&given), &mut slips).into_owned();
+                if !slips.is_empty() {
                     self.missing.borrow_mut().insert(format!("{id}: {said}"));
                 }
                 return said;
@@ -105,7 +114,7 @@ impl Book {
 
     /// Whether a sentence is there.
     pub fn has(&self, id: &str) -> bool {
-        self.texts.iter().any(|texts| texts.contains_key(id))
+        self.texts.iter().any(|texts| texts.has_message(id))
     }
 
     /// What was asked for and not found, for tests.
@@ -114,30 +123,17 @@ impl Book {
     }
 }
 
-/// Adds the sentences of a file: a name, a sign of equality and text, which goes on in lines that begin with a blank
-/// or a brace.
-fn read(file: &str, into: &mut Texts) {
-    let (mut name, mut text) = ("", String::new());
-    for line in file.lines() {
-        if line.starts_with([' ', '}']) {
-            text.push('\n');
-            text.push_str(line);
-        } else if let Some((next, begins)) = line.split_once('=')
-            && !line.starts_with('#')
-        {
-            keep(name, &mut text, into);
-            name = next.trim();
-            text.push_str(begins);
-        }
+/// The sentences of files. The build has read them; of one that came mangled to the page, what can be read is said, and
+/// the rest in English.
+fn texts(language: Language, files: &[&str]) -> Texts {
+    let mut texts = Texts::new(language.tag().parse().into_iter().collect());
+    // The marks that isolate what is filled in are for books of two directions of writing.
+    texts.set_use_isolating(false);
+    for file in files {
+        let read = FluentResource::try_new((*file).to_owned());
+        texts.add_resource_overriding(read.unwrap_or_else(|(what_can_be_read, _)| what_can_be_read));
     }
-    keep(name, &mut text, into);
-}
-
-fn keep(name: &str, text: &mut String, into: &mut Texts) {
-    if !name.is_empty() {
-        into.insert(name.to_owned(), text.trim().to_owned());
-    }
-    text.clear();
+    texts
 }
 
 #[cfg(test)]
@@ -147,19 +143,28 @@ mod tests {
     #[test]
     fn each_part_has_its_share_of_the_book_and_none_stands_in_both() {
         let [core, later] = [CORE, LATER].map(|part| {
-            let mut texts = Texts::new();
-            read(part, &mut texts);
-            texts
+            let names = part.lines().filter_map(|line| line.split_once(" ="));
+            names.map(|(name, _)| name).filter(|name| !name.starts_with(' ')).collect::<BTreeSet<_>>()
         });
         assert!(core.len() > 300 && later.len() > 300, "{} and {}", core.len(), later.len());
-        assert_eq!(core.keys().find(|id| later.contains_key(*id)), None);
+        assert_eq!(core.intersection(&later).next(), None);
     }
 
     #[test]
-    fn remarks_and_blank_lines_are_no_part_of_a_sentence() {
-        let mut texts = Texts::new();
-        read("# a = b\n\none = 1\n# c\n\ntwo =\n    { $x ->\n       *[other] 2\n    }\n", &mut texts);
-        assert_eq!(texts.into_values().collect::<Vec<_>>(), ["1", "{ $x ->\n       *[other] 2\n    }"]);
+    fn a_later_list_comes_first_and_what_is_given_is_not_read_again() {
+        let book = Book::of(Language::Spanish, "level-upper = { $a } y { $b }");
+        let (first, later) = ([("a", "1".into()), ("b", 2.0.into())], [("a", "{ $b }".into())]);
+        assert_eq!(book.say("level-upper", &[&first, &later]), "{ $b } y 2");
+        assert_eq!(book.missing().len(), 0);
+        assert_eq!(book.say("level-upper", &[&first[..1]]), "1 y {$b}");
+        assert_eq!(book.missing().into_iter().collect::<Vec<_>>(), ["level-upper: 1 y {$b}"]);
+    }
+
+    #[test]
+    fn of_a_mangled_book_what_can_be_read_is_said() {
+        let book = Book::of(Language::Spanish, "level-upper = superior\nlevel-lower = { inf");
+        assert_eq!(book.say("level-upper", &[]), "superior");
+        assert_eq!(book.say("level-lower", &[]), "lower");
     }
 
     #[test]

@@ -17,7 +17,6 @@ mod language;
 pub mod letters;
 mod names;
 mod outcomes;
-mod pattern;
 mod people;
 mod score;
 mod sights;
