@@ -2452,7 +2452,7 @@ here-sound = Sonidos: el tono del medidor, el clic de un control
 
 help-here = En esta página
 help-anywhere = En todas las páginas
-help-doors-first = Se explica sola mientras la trabaja. Empiece aquí si nunca ha venido.
+help-doors-first = Se explica solo mientras lo trabaja. Empiece aquí si nunca ha venido.
 help-doors-practise = Elija lo difícil que sea distinguir la falla, su familia o el calentador, o déjelo todo al azar. Guiada, hay pistas y se detiene la acción que haría daño; sin ayuda, ni lo uno ni lo otro.
 help-doors-code = Escriba el código o abra el archivo, y trabaja el mismo servicio que todos los que lo tienen.
 help-doors-exam = Con el código de su instructor. El repaso queda cerrado hasta que se cargue el archivo de apertura.

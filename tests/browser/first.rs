@@ -153,6 +153,38 @@ fn a_key_says_what_can_be_done_here_and_does_it() {
 }
 
 #[test]
+fn every_page_says_what_can_be_done_there() {
+    for screen in [Screen::DESK, Screen::PHONE] {
+        let Some(browser) = Browser::open_page(screen) else { return };
+        for (page, offers) in [
+            ("", "Your first call"),
+            ("drill/K7QD-3M2A", "name or number"),
+            ("debrief", "Four accounts"),
+            ("instructor", "Hand out a drill"),
+            ("exam", "The exam is over"),
+            ("sources", "Kind of source"),
+            ("atlas", "Look for a fault"),
+            ("glossary", "Look for"),
+            ("show", "Acts"),
+        ] {
+            let name = page.split('/').next().filter(|name| !name.is_empty()).unwrap_or("doors");
+            browser.go(&format!("?{name}#/{page}"));
+            browser.wait_until("document.querySelector('main h1:not(.unseen)')");
+            // The key is listened to once what was drawn is on the screen.
+            browser
+                .run("return new Promise((done) => requestAnimationFrame(() => setTimeout(done, 50)));", &[]);
+            browser.key("?");
+            browser.wait_until("document.querySelector('.here-sheet[open] .here-list')");
+            let said = text_of(&browser, ".here-sheet[open]");
+            assert!(said.contains(offers), "{page}: {said}");
+            look(&browser, screen, &format!("here-{name}"));
+            browser.key("Escape");
+            browser.wait_until("!document.querySelector('.here-sheet[open]')");
+        }
+    }
+}
+
+#[test]
 fn every_term_has_an_address_and_is_opened_where_it_occurs() {
     for screen in [Screen::DESK, Screen::PHONE] {
         let Some(browser) = Browser::open_page(screen) else { return };

@@ -164,9 +164,9 @@ fn generated_and_private_things_stay_out_of_the_tree() {
 }
 
 /// Components that are no part of a screen: what holds the page together, plays sounds, computes ahead. The drill's page,
-/// which is a screenful, each part of which is shown. And a line that is a `Busy` as long as a drill is dealt.
-const UNSEEN: [&str; 9] =
-    ["App", "Drill", "Rehearsal", "Sounds", "TakingLine", "TermsProvider", "Title", "Worded", "WorkProvider"];
+/// which is a screenful, each part of which is shown.
+const UNSEEN: [&str; 8] =
+    ["App", "Drill", "Rehearsal", "Sounds", "TermsProvider", "Title", "Worded", "WorkProvider"];
 /// Pages that the gallery shows without a job: what they hold with one has to be shown by itself.
 const EMPTY: [&str; 2] = ["Debrief", "Show"];
 

@@ -6,8 +6,6 @@ use plant::{AnodeMetal, ElementLength, Level, Mount, Point, Tap, Wire};
 use quantity::{Amps, Pressure, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
-use crate::named::read_by_name;
-
 /// Something written that can be read.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -48,13 +46,6 @@ pub enum Touchable {
     /// The relief valve's discharge pipe.
     ReliefPipe,
 }
-
-read_by_name!(Touchable by "what" {
-    Metal { point },
-    Water { tap },
-    Fitting { fitting },
-    ReliefPipe,
-});
 
 /// A place that can be wet.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize)]
@@ -166,12 +157,6 @@ pub enum Clamped {
     },
 }
 
-read_by_name!(Clamped by "what" {
-    Wire { wire },
-    BothLegs,
-    Pair { first, second },
-});
-
 /// Where the thermometer goes.
 #[derive(Clone, Copy, PartialEq, Debug, Serialize)]
 #[serde(rename_all = "kebab-case", tag = "what")]
@@ -202,17 +187,6 @@ pub enum Probe {
     /// In water from the drain.
     Drain,
 }
-
-read_by_name!(Probe by "what" {
-    Tap { tap },
-    Shell { level },
-    Metal { point },
-    ColdPipe,
-    HotPipe,
-    ReturnPipe,
-    ReliefPipe,
-    Drain,
-});
 
 /// A part from the van.
 #[derive(Clone, Copy, PartialEq, Debug, Serialize)]
@@ -317,34 +291,6 @@ pub enum NewPart {
     /// A timer for the pump of a loop, set to the hours the house uses.
     PumpTimer,
 }
-
-read_by_name!(NewPart by "kind" {
-    Element { level, rating, length, mount, seat_cleaned },
-    Thermostat { level },
-    Limit,
-    LowerLimit,
-    Breaker { rating },
-    Fuse { rating },
-    TimeSwitch,
-    Connectors,
-    DipTube,
-    Anode { metal },
-    Gasket { level, seat_cleaned },
-    ReliefValve { opens_at },
-    ExpansionTank { volume, charge },
-    Sensor { level },
-    Board,
-    Regulator { set },
-    MixingValve { set },
-    Cartridge { tap },
-    DrainValve,
-    Nipples,
-    Connections,
-    HotLine,
-    PipeClips,
-    ReturnCheck,
-    PumpTimer,
-});
 
 impl NewPart {
     /// The element that a plate asks for, on a clean seat.

@@ -3,6 +3,8 @@
 //! serde can derive it. What it derives writes the reading of every field out for every name, which for acts and parts was
 //! a twentieth of the page. Here each kind of field is read by one piece, whatever it belongs to.
 
+mod lists;
+
 use std::fmt;
 
 use serde::de::{DeserializeOwned, Deserializer, Error as _, MapAccess, Visitor};
@@ -99,7 +101,7 @@ macro_rules! read_by_name {
         }
     };
 }
-pub(crate) use read_by_name;
+use read_by_name;
 
 #[cfg(test)]
 mod tests {
