@@ -5,7 +5,7 @@ use yew::prelude::*;
 
 use crate::route::Route;
 use crate::said::use_voice;
-use crate::shell::{Search, has_words};
+use crate::shell::{has_words, search};
 
 /// The list.
 #[component]
@@ -23,7 +23,7 @@ pub fn Index() -> Html {
             <h1>{ voice.text("atlas-title") }</h1>
             <p class="lead">{ voice.text("atlas-lead") }</p>
             <p class="note">{ voice.text("atlas-caution") }</p>
-            <Search label={voice.text("atlas-search")} words={(*words).clone()} {onwords} />
+            { search(voice.text("atlas-search"), words.to_string(), onwords, None, html! {}) }
             <p class="found" role="status">
                 { voice.filled("atlas-found", &[("count", (shown.len() as u32).into())]) }
             </p>

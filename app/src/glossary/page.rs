@@ -6,7 +6,7 @@ use super::held::use_terms;
 use super::marked::Marked;
 use crate::route::use_address;
 use crate::said::use_voice;
-use crate::shell::{Reference, Search, coming, has_words};
+use crate::shell::{Reference, coming, has_words, search};
 use crate::text;
 
 /// The page.
@@ -37,7 +37,7 @@ pub fn Glossary() -> Html {
         <Reference tag={voice.text("glossary-title")} class="glossary">
             <h1>{ voice.text("glossary-heading") }</h1>
             <p class="lead">{ voice.text("glossary-lead") }</p>
-            <Search label={voice.text("glossary-seek")} words={(*sought).clone()} {onwords} />
+            { search(voice.text("glossary-seek"), sought.to_string(), onwords, None, html! {}) }
             if there {
                 <p class="unseen" role="status">{ voice.filled("glossary-count", &[("count", (all.len() as u32).into())]) }</p>
             } else {

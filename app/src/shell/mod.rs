@@ -27,6 +27,6 @@ pub use footer::Footer;
 pub use languages::Languages;
 pub use later::{use_frames, use_half_a_pace_later, use_later, use_paced, use_rest, use_share, use_unfolded};
 pub use live::{Live, tone};
-pub use reference::{Reference, Search, coming, has_words};
+pub use reference::{Reference, coming, has_words, search};
 pub use toolbar::use_toolbars;
 pub use top::Top;

@@ -49,38 +49,25 @@ pub fn coming(failed: bool) -> Html {
     html! { <p class="lead" role="status">{ line }</p> }
 }
 
-/// What is searched for.
-#[derive(Properties, PartialEq)]
-pub struct SearchProps {
-    /// Its label.
-    pub label: AttrValue,
-    /// What is written in it.
-    pub words: AttrValue,
-    /// Told what is written in it.
-    pub onwords: Callback<String>,
-    /// An example.
-    #[prop_or_default]
-    pub example: AttrValue,
-    /// What else narrows the list.
-    #[prop_or_default]
-    pub children: Html,
-}
-
-/// The search. What it finds follows each letter.
-#[component]
-pub fn Search(props: &SearchProps) -> Html {
-    let told = props.onwords.clone();
+/// The search under a label: the words written in it, who is told each letter, an example, and what else narrows the list.
+pub fn search(
+    label: String,
+    words: String,
+    told: Callback<String>,
+    example: Option<String>,
+    narrows: Html,
+) -> Html {
     let oninput = Callback::from(move |event: InputEvent| {
         told.emit(event.target_unchecked_into::<HtmlInputElement>().value());
     });
     html! {
         <form role="search" onsubmit={|event: SubmitEvent| event.prevent_default()}>
             <label class="field">
-                <span>{ &props.label }</span>
-                <input type="search" value={&props.words} {oninput} autocomplete="off" maxlength="60"
-                    placeholder={&props.example} data-field="search" />
+                <span>{ label }</span>
+                <input type="search" value={words} {oninput} autocomplete="off" maxlength="60"
+                    placeholder={example.unwrap_or_default()} data-field="search" />
             </label>
-            { props.children.clone() }
+            { narrows }
         </form>
     }
 }

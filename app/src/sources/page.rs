@@ -13,7 +13,7 @@ use super::group::group;
 use crate::compose::radios;
 use crate::route::use_address;
 use crate::said::use_voice;
-use crate::shell::{Reference, Search, coming};
+use crate::shell::{Reference, coming, search};
 use crate::text;
 
 /// The page. What follows `#/sources/` is searched for at once.
@@ -59,16 +59,20 @@ pub fn Sources() -> Html {
             </Reference>
         };
     };
+    let kind = radios(
+        voice.text("sources-kind"),
+        "kind",
+        kinds(&voice, &all, &filter),
+        filter.kind.map_or("", Kind::name),
+        &onkind,
+    );
     let shown: Vec<&Entry> = all.iter().filter(|entry| filter.shows(entry)).collect();
     html! {
         <Reference tag={voice.text("sources-tag")} class="sources">
             <h1>{ voice.text("sources-title") }</h1>
             <p class="lead">{ voice.filled("sources-lead", &[("count", (all.len() as u32).into())]) }</p>
             <p class="note">{ voice.text("sources-caution") }</p>
-            <Search label={voice.text("sources-search")} words={filter.words.clone()} {onwords}
-                example={voice.text("sources-search-example")}>
-                { radios(voice.text("sources-kind"), "kind", kinds(&voice, &all, &filter), filter.kind.map_or("", Kind::name), &onkind) }
-            </Search>
+            { search(voice.text("sources-search"), filter.words.clone(), onwords, Some(voice.text("sources-search-example")), kind) }
             <p class="found" role="status">
                 { voice.filled("sources-found", &[("count", (shown.len() as u32).into())]) }
                 if shown.is_empty() { { " " }{ voice.text("sources-none") } }
