@@ -153,13 +153,6 @@ fn the_debrief_in_every_section() {
                 look(browser, screen, &name);
                 browser.picture_of_all(&format!("{name}-all-{}", screen.name()));
             }
-            browser.wait_until("!document.querySelector('.filling')");
-            // What was out of sight gets its height as it comes into it: until the button stands still, uncovered.
-            browser.wait_until(
-                "(() => { const one = document.querySelector('[data-act=clear-asked]'); \
-                 one.scrollIntoView({ block: 'center' }); const { x, y, width, height } = one.getBoundingClientRect(); \
-                 return one.contains(document.elementFromPoint(x + width / 2, y + height / 2)); })()",
-            );
             browser.press_at(hand, "[data-act=clear-asked]");
             browser.css("dialog[open]");
             look(browser, screen, &format!("{name}-clear"));

@@ -120,10 +120,6 @@ fn the_other_pages_in_spanish() {
         keep(&browser, &code, "", &call.attempt.actions);
         browser.run("localStorage.setItem('tankwright.language', 'es');", &[]);
         go(&browser, "#/debrief", ".debrief");
-        browser.wait_until(
-            "document.querySelector('[data-act=clear-asked]') && !document.querySelector('.filling')",
-        );
-        browser.wait_until_it_stands(hand, "[data-act=clear-asked]");
         browser.press_at(hand, "[data-act=clear-asked]");
         browser.css("dialog[open]");
         look(&browser, screen, "clear");

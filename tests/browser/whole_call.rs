@@ -120,9 +120,6 @@ fn assert_debrief(browser: &Browser, hand: Hand, call: &Call, language: Language
     }
     // What is still being drawn moves the rest about.
     browser.wait_until("!document.querySelector('.filling')");
-    if hand == Hand::Mouse {
-        browser.wait_until_it_stands(hand, "[data-door=hand-in] summary");
-    }
     browser.press_at(hand, "[data-door=hand-in] summary");
     let text = browser.reach(hand, "[data-copy=attempt]").property("value");
     assert_eq!(text, call.attempt.write(), "the attempt that is handed in");

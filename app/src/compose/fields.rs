@@ -1,6 +1,6 @@
 //! The fields of the form.
 
-use bench::{Licence, Trap};
+use bench::{Licence, Mode, Trap};
 use drill::{Family, Level, Second};
 use plant::Location;
 use plant::climate::Climate;
@@ -57,12 +57,8 @@ fn chance_list<T: Copy + PartialEq + Serialize + 'static>(
     field: fn(Option<T>) -> Field,
 ) -> Html {
     let choices: Vec<Choice> = all.iter().map(|one| Choice::new(written(one), say(voice, *one))).collect();
-    let onchange = {
-        let form = form.clone();
-        Callback::from(move |value: String| {
-            form.dispatch(field(all.iter().copied().find(|one| written(one) == value)));
-        })
-    };
+    let onchange =
+        telling(form, move |value: String| field(all.iter().copied().find(|one| written(one) == value)));
     html! {
         <Choices
             label={voice.text(&format!("page-choose-{name}"))}
@@ -89,10 +85,7 @@ fn second(voice: &Voice, form: &FormHandle) -> Html {
         chance => voice.text(&format!("page-second-{}", String::from(chance))),
     };
     let choices: Vec<Choice> = left.map(|one| Choice::new(String::from(one), say(one))).collect();
-    let onchange = {
-        let form = form.clone();
-        Callback::from(move |value: String| form.dispatch(Field::Second(Second::try_from(value).ok())))
-    };
+    let onchange = telling(form, |value: String| Field::Second(Second::try_from(value).ok()));
     html! {
         <div class="fields">
             <Choices
@@ -132,10 +125,7 @@ fn licences(voice: &Voice, form: &FormHandle) -> Html {
 }
 
 fn faults(voice: &Voice, form: &FormHandle) -> Html {
-    let onchange = {
-        let form = form.clone();
-        Callback::from(move |value: AttrValue| form.dispatch(Field::Named(value == "named")))
-    };
+    let onchange = telling(form, |value: AttrValue| Field::Named(value == "named"));
     let choices = ["chance", "named"].map(|one| {
         let text = |what: &str| AttrValue::from(voice.text(&format!("page-fault-{one}{what}")));
         (AttrValue::from(one), text(""), text("-note"))
@@ -162,19 +152,33 @@ fn faults(voice: &Voice, form: &FormHandle) -> Html {
 }
 
 fn fault_tick(voice: &Voice, form: &FormHandle, fault: FaultId) -> Html {
-    let told = {
-        let form = form.clone();
-        Callback::from(move |on| form.dispatch(Field::Fault(fault, on)))
-    };
+    let told = telling(form, move |on| Field::Fault(fault, on));
     tick(voice.fault(fault), form.faults.contains(&fault), told, fault.name().to_owned())
+}
+
+/// Tells the form what was chosen.
+fn telling<T: 'static>(form: &FormHandle, field: impl Fn(T) -> Field + 'static) -> Callback<T> {
+    let form = form.clone();
+    Callback::from(move |chosen| form.dispatch(field(chosen)))
+}
+
+/// How the call is worked: one of these.
+pub fn modes(voice: &Voice, form: &FormHandle, all: &'static [Mode]) -> Html {
+    let name = |mode: Mode| written(&mode);
+    let ways = all.iter().map(|mode| {
+        let text = |what: &str| AttrValue::from(voice.text(&format!("page-mode-{}{what}", name(*mode))));
+        (name(*mode).into(), text(""), text("-note"))
+    });
+    let now = form.mode;
+    let told = telling(form, move |value: AttrValue| {
+        Field::Mode(all.iter().copied().find(|mode| name(*mode) == *value).unwrap_or(now))
+    });
+    radios(voice.text("page-mode"), "mode", ways, &name(form.mode), &told)
 }
 
 fn traps(voice: &Voice, form: &FormHandle) -> Html {
     let each = |trap: Trap| {
-        let told = {
-            let form = form.clone();
-            Callback::from(move |on| form.dispatch(Field::Trap(trap, on)))
-        };
+        let told = telling(form, move |on| Field::Trap(trap, on));
         tick(voice.trap(trap), form.traps.contains(&trap), told, format!("{trap:?}"))
     };
     html! {

@@ -4,9 +4,10 @@ mod fields;
 mod form;
 mod tick;
 
-pub use fields::OrderFields;
+pub use fields::{OrderFields, modes};
 pub use form::{Field, FormHandle, use_order_form};
-pub use tick::{radios, tick};
+pub use tick::radios;
+use tick::tick;
 
 use drill::Order;
 

@@ -31,7 +31,7 @@ pub fn Steps(props: &Props) -> Html {
     // A long list takes long to be laid out.
     let there = A_FRAME * use_frames(steps.len().div_ceil(A_FRAME));
     html! {
-        <section class="steps">
+        <section class={classes!("steps", (there < steps.len()).then_some("filling"))}>
             <h2>{ voice.text("debrief-steps") }</h2>
             <ol>{ for steps.iter().take(there).map(|step| row(props, step)) }</ol>
         </section>

@@ -2,10 +2,9 @@
 
 use bench::Mode;
 use drill::Order;
-use words::Voice;
 use yew::prelude::*;
 
-use crate::compose::{Field, FormHandle, OrderFields, radios, use_order_form};
+use crate::compose::{OrderFields, modes, use_order_form};
 use crate::said::{use_speech, use_voice};
 use crate::shell::coming;
 use crate::store::Rest;
@@ -35,7 +34,7 @@ pub fn Practise(props: &Props) -> Html {
         <section class="card door practise" data-door="practise">
             <h2>{ voice.text("page-door-practise") }</h2>
             <p>{ voice.text("page-door-practise-about") }</p>
-            { modes(&voice, &form) }
+            { modes(&voice, &form, &[Mode::Coached, Mode::Solo]) }
             <details class="choose">
                 <summary>{ voice.text("page-choose") }</summary>
                 // What is chosen from is told in the rest of the book.
@@ -53,19 +52,4 @@ pub fn Practise(props: &Props) -> Html {
             </button>
         </section>
     }
-}
-
-fn modes(voice: &Voice, form: &FormHandle) -> Html {
-    let name = |mode| if mode == Mode::Coached { "coached" } else { "solo" };
-    let choices = [Mode::Coached, Mode::Solo].map(|mode| {
-        let text = |what: &str| AttrValue::from(voice.text(&format!("page-mode-{}{what}", name(mode))));
-        (AttrValue::from(name(mode)), text(""), text("-note"))
-    });
-    let onchange = {
-        let form = form.clone();
-        Callback::from(move |value: AttrValue| {
-            form.dispatch(Field::Mode(if value == "solo" { Mode::Solo } else { Mode::Coached }));
-        })
-    };
-    radios(voice.text("page-mode"), "mode", choices, name(form.mode), &onchange)
 }

@@ -1,11 +1,10 @@
 //! Choosing a drill and handing it out.
 
 use bench::Mode;
-use words::Voice;
 use yew::prelude::*;
 
 use super::handout::Handout;
-use crate::compose::{Field, FormHandle, OrderFields, fresh_seed, radios, use_order_form};
+use crate::compose::{Field, OrderFields, fresh_seed, modes, use_order_form};
 use crate::said::use_voice;
 
 /// The form beside the sheet it makes.
@@ -21,7 +20,7 @@ pub fn HandOut() -> Html {
         <div class="desk-grid">
             <section class="card" data-door="compose">
                 <h1>{ voice.text("instructor-hand-out") }</h1>
-                { modes(&voice, &form) }
+                { modes(&voice, &form, &Mode::ALL) }
                 <OrderFields form={form.clone()} limits=true />
                 <p class="note">{ voice.text("instructor-longer") }</p>
                 <div class="row">
@@ -37,22 +36,4 @@ pub fn HandOut() -> Html {
             } }
         </div>
     }
-}
-
-fn modes(voice: &Voice, form: &FormHandle) -> Html {
-    const MODES: [(Mode, &str); 3] = [(Mode::Coached, "coached"), (Mode::Solo, "solo"), (Mode::Exam, "exam")];
-    let choices = MODES.map(|(_, name)| {
-        let text = |what: &str| AttrValue::from(voice.text(&format!("page-mode-{name}{what}")));
-        (AttrValue::from(name), text(""), text("-note"))
-    });
-    let chosen = MODES.iter().find(|(mode, _)| *mode == form.mode).map_or("solo", |(_, name)| name);
-    let onchange = {
-        let form = form.clone();
-        Callback::from(move |value: AttrValue| {
-            if let Some((mode, _)) = MODES.into_iter().find(|(_, name)| value == *name) {
-                form.dispatch(Field::Mode(mode));
-            }
-        })
-    };
-    radios(voice.text("page-mode"), "mode", choices, chosen, &onchange)
 }

@@ -53,10 +53,14 @@ impl Browser {
     /// Keeps a picture of the whole page, below the fold too.
     #[track_caller]
     pub fn picture_of_all(&self, name: &str) -> PathBuf {
-        self.capture(
+        let height = self.run("return innerHeight;", &[]);
+        let path = self.capture(
             name,
             json!({ "format": "png", "optimizeForSpeed": true, "captureBeyondViewport": true }),
-        )
+        );
+        // For the picture the browser made the window as tall as the page.
+        self.wait_until(&format!("innerHeight === {height}"));
+        path
     }
 
     /// Keeps a picture of a piece of the page: left, top, width and height.

@@ -7,6 +7,26 @@ use super::Browser;
 /// The protocol's name for a reference to an element.
 pub(super) const REFERENCE: &str = "element-6066-11e4-a52e-4f735466cecf";
 
+/// Brings an element to the middle, again in each frame until nothing is still to move it, half a minute at most: what is
+/// being drawn, what a debrief computes besides, and what a browser lays out only as it comes into view.
+const STAND: &str = "
+const [one] = arguments;
+const skipped = (part) => {
+    const { top, bottom } = part.parentElement.getBoundingClientRect();
+    return top < innerHeight && bottom > 0 && part.checkVisibility() && !part.checkVisibility({ contentVisibilityAuto: true });
+};
+return new Promise((done) => {
+    let waits = 1800;
+    const look = () => {
+        one.scrollIntoView({ block: 'center', inline: 'nearest', behavior: 'instant' });
+        const moves = document.querySelector('.filling, .would [role=status]') || [...document.querySelectorAll('.part > *')].some(skipped);
+        waits -= 1;
+        if (moves && waits > 0) requestAnimationFrame(look); else done();
+    };
+    look();
+});
+";
+
 /// An element found on the page; stale once the page has replaced it.
 #[derive(Clone)]
 pub struct Element<'a> {
@@ -83,12 +103,10 @@ impl Element<'_> {
         ["x", "y", "width", "height"].map(|side| all[side].as_f64().unwrap_or_default())
     }
 
-    /// Brings it into view.
+    /// Brings it into view, and waits until it stands still there.
     #[track_caller]
     pub fn scroll_into_view(&self) {
-        let script =
-            "arguments[0].scrollIntoView({ block: 'center', inline: 'nearest', behavior: 'instant' });";
-        self.browser.run(script, &[self.reference()]);
+        self.browser.run(STAND, &[self.reference()]);
     }
 
     /// How it is named in scripts and actions.

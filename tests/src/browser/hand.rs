@@ -123,17 +123,6 @@ impl Browser {
         }
     }
 
-    /// Waits until what a selector fits stands in view, with nothing over it: a page that is still being drawn moves it.
-    #[track_caller]
-    pub fn wait_until_it_stands(&self, hand: Hand, selector: &str) {
-        self.reach(hand, selector);
-        self.wait_until(&format!(
-            "(() => {{ const one = document.querySelector('{selector}'); \
-              one.scrollIntoView({{ block: 'center' }}); const {{ x, y, width, height }} = one.getBoundingClientRect(); \
-              return one.contains(document.elementFromPoint(x + width / 2, y + height / 2)); }})()"
-        ));
-    }
-
     /// Reaches and presses what a selector fits.
     #[track_caller]
     pub fn press_at(&self, hand: Hand, selector: &str) {
