@@ -150,6 +150,7 @@ fn plumbing(setting: Setting) -> Plumbing {
         cold_taps: [0.0; Tap::ALL.len()],
         fixtures: [Fixture::default(); Tap::ALL.len()],
         drain_valve: 0.0,
+        run_out: false,
         hose: false,
         drain_grit: 0.0,
         drain_drip: 0.0,

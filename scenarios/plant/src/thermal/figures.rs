@@ -142,6 +142,9 @@ quantity::constants! {
     /// Water lower than this is called empty: it lies below the lip of the drain.
     pub(super) const EMPTY: Constant =
         Constant::new("depth that stays below the drain's lip", 0.003, "m", Tag::Model("lip of a cast boss"));
+    /// Water that has run out has come back when it stands higher than this.
+    pub(super) const FILLED: Constant =
+        Constant::new("depth at which a tank that ran out has water again", 0.01, "m", Tag::Model("a finger's width"));
     /// Air smaller than this is none: a hundredth of a millilitre at room pressure.
     pub(super) const NO_AIR: Constant =
         Constant::new("air that counts as none", 1e-3, "J", Tag::Model("a hundredth of a millilitre"));

@@ -187,9 +187,13 @@ impl Plant {
     /// What a person beside the tank would call news of the water. `before` is how it stood.
     pub(super) fn water_news(&mut self, run: &mut Run, before: Before, after: &mut Ways, plan: &Plan) {
         let Before { level, air, ran } = before;
-        if level > f::EMPTY.get() && after.level <= f::EMPTY.get() {
+        let run_out = &mut self.plumbing.run_out;
+        if level > f::EMPTY.get() && after.level <= f::EMPTY.get() && !*run_out {
+            *run_out = true;
             run.note(Happening::TankEmpty);
         }
+        // What lies below the lip grows as it warms, and drips over it: no news.
+        *run_out &= after.level < f::FILLED.get();
         if is_air(air) && !after.has_void() {
             run.note(Happening::TankFull);
         }

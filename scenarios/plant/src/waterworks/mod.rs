@@ -54,6 +54,9 @@ pub struct Plumbing {
     pub fixtures: [Fixture; TAPS],
     /// Opening of the drain valve, 0 to 1.
     pub drain_valve: f64,
+    /// The tank has run out over the drain's lip, and no water to speak of has come in since.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub run_out: bool,
     /// A hose leads from the drain to a safe place.
     pub hose: bool,
     /// Grit lodged in the drain valve: share of its bore that it fills, 0 to 1. A burst of cold water under
