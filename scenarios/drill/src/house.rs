@@ -66,17 +66,24 @@ pub const DEALT: &[HeaterModel] = HeaterModel::ALL;
 pub(crate) fn setting(order: &Order) -> Setting {
     let seed = u64::from(order.seed);
     let any = |purpose: &str, n: usize| Draw::new(seed, purpose).index(n);
-    let pick = |all: &[HeaterModel]| all.get(any("heater", all.len())).copied();
+    let usual = |people: HouseholdKind, heater: HeaterModel| people.usual_on(heater.plate().supply());
+    let heater = order.heater.unwrap_or_else(|| {
+        let fits = |heater: &HeaterModel| order.household.is_none_or(|people| usual(people, *heater));
+        let all: Vec<HeaterModel> = DEALT.iter().copied().filter(fits).collect();
+        all.get(any("heater", all.len())).copied().unwrap_or(HeaterModel::Plain40)
+    });
+    let household = order.household.unwrap_or_else(|| {
+        let all: Vec<HouseholdKind> =
+            HouseholdKind::ALL.iter().copied().filter(|people| usual(*people, heater)).collect();
+        all.get(any("household", all.len())).copied().unwrap_or(HouseholdKind::Couple)
+    });
     let climate = order
         .climate
         .or_else(|| Climate::ALL.get(any("climate", Climate::ALL.len())).copied())
         .unwrap_or(Climate::MillValley);
     Setting {
-        heater: order.heater.or_else(|| pick(DEALT)).unwrap_or(HeaterModel::Plain40),
-        household: order
-            .household
-            .or_else(|| HouseholdKind::ALL.get(any("household", HouseholdKind::ALL.len())).copied())
-            .unwrap_or(HouseholdKind::Couple),
+        heater,
+        household,
         climate,
         day: order.day.unwrap_or(1 + any("day", 365) as u16),
         in_line: drawn_box(seed),

@@ -26,7 +26,8 @@ pub const FAULT: Fault = Fault {
             Tag::Model("an element that has seen hard water for years"),
         ),
     ],
-    // Grit and popping are there at every thickness drawn, and nothing measures more of them.
+    // Grit and popping are there at every thickness drawn, and nothing measures more of them; what it comes to, a coil burnt
+    // out under its crust, is F01 as well, and dealt as what follows.
     stages: Stages::Sudden,
     fits,
     apply,

@@ -23,6 +23,7 @@ pub use week::{Drawn, Life, Week};
 use quantity::{Constant, Listed, Tag};
 
 use crate::named::named;
+use crate::supply::ServiceKind;
 
 named! {
     /// Households of our own invention.
@@ -99,5 +100,11 @@ impl HouseholdKind {
             Self::Family => (2, 2),
             Self::FullHouse => FULL_HOUSE.get(),
         }
+    }
+
+    /// Whether such people are met in a building fed like this. A family's house has no 480Y/277 V service: it feeds
+    /// larger buildings, and lamps and plugs of a dwelling may not hang on it (NEC 210.6(A), from memory).
+    pub const fn usual_on(self, service: ServiceKind) -> bool {
+        !matches!(service, ServiceKind::Wye277) || matches!(self, Self::Rooms | Self::SmallLaundry)
     }
 }
