@@ -63,29 +63,31 @@ pub(crate) fn houses(order: &Order, setting: Setting) -> Vec<Home> {
 /// The heaters dealt by chance and offered in the composer: all of them.
 pub const DEALT: &[HeaterModel] = HeaterModel::ALL;
 
+/// One of those that fit, each as likely.
+fn drawn<T: Copy>(seed: u64, purpose: &str, all: &[T], fits: impl Fn(T) -> bool) -> Option<T> {
+    let all: Vec<T> = all.iter().copied().filter(|one| fits(*one)).collect();
+    all.get(Draw::new(seed, purpose).index(all.len())).copied()
+}
+
 pub(crate) fn setting(order: &Order) -> Setting {
     let seed = u64::from(order.seed);
-    let any = |purpose: &str, n: usize| Draw::new(seed, purpose).index(n);
     let usual = |people: HouseholdKind, heater: HeaterModel| people.usual_on(heater.plate().supply());
     let heater = order.heater.unwrap_or_else(|| {
-        let fits = |heater: &HeaterModel| order.household.is_none_or(|people| usual(people, *heater));
-        let all: Vec<HeaterModel> = DEALT.iter().copied().filter(fits).collect();
-        all.get(any("heater", all.len())).copied().unwrap_or(HeaterModel::Plain40)
+        let fits = |heater| order.household.is_none_or(|people| usual(people, heater));
+        drawn(seed, "heater", DEALT, fits).unwrap_or(HeaterModel::Plain40)
     });
     let household = order.household.unwrap_or_else(|| {
-        let all: Vec<HouseholdKind> =
-            HouseholdKind::ALL.iter().copied().filter(|people| usual(*people, heater)).collect();
-        all.get(any("household", all.len())).copied().unwrap_or(HouseholdKind::Couple)
+        drawn(seed, "household", HouseholdKind::ALL, |people| usual(people, heater))
+            .unwrap_or(HouseholdKind::Couple)
     });
     let climate = order
         .climate
-        .or_else(|| Climate::ALL.get(any("climate", Climate::ALL.len())).copied())
-        .unwrap_or(Climate::MillValley);
+        .unwrap_or_else(|| drawn(seed, "climate", Climate::ALL, |_| true).unwrap_or(Climate::MillValley));
     Setting {
         heater,
         household,
         climate,
-        day: order.day.unwrap_or(1 + any("day", 365) as u16),
+        day: order.day.unwrap_or(1 + Draw::new(seed, "day").index(365) as u16),
         in_line: drawn_box(seed),
         location: order.location.unwrap_or_else(|| drawn_location(seed, climate)),
     }
