@@ -122,9 +122,13 @@ impl Voice {
                     &values,
                 )
             }
-            Sight::Rod { metal, core } => say(
-                if *core { "sight-rod-worn" } else { "sight-rod-whole" },
-                &[("metal", self.text(&format!("anode-{metal}")).into())],
+            Sight::Rod { metal, bare, length } => say(
+                if bare.get() > 0.0 { "sight-rod-worn" } else { "sight-rod-whole" },
+                &[
+                    ("metal", self.text(&format!("anode-{metal}")).into()),
+                    ("bare", u.length(*bare).into()),
+                    ("length", u.length(*length).into()),
+                ],
             ),
             Sight::Flakes => self.text("sight-flakes"),
             Sight::Discharge { pipe } => self.text(&format!("sight-discharge-{pipe}")),

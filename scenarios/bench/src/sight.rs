@@ -3,7 +3,7 @@
 use plant::conductor::Metal;
 use plant::controls::board::Lockout;
 use plant::{AnodeMetal, BoxKind, ContactAt, Discharge, End, Handle, Level, Point, Screw, Stab, Tap};
-use quantity::{Flow, Seconds, Temperature, Volume};
+use quantity::{Flow, Metres, Seconds, Temperature, Volume};
 use serde::{Deserialize, Serialize};
 
 use crate::things::Fitting;
@@ -178,8 +178,10 @@ pub enum Sight {
     Rod {
         /// Its metal.
         metal: AnodeMetal,
-        /// Its core shows.
-        core: bool,
+        /// Length over which its core is bare; none where it is thick all along.
+        bare: Metres,
+        /// Its whole length.
+        length: Metres,
     },
     /// A recirculation pump beside the heater.
     Loop {

@@ -26,6 +26,8 @@ const DRAWN: (f64, f64) = (0.0076, 0.15);
 const RAN_COLD: (f64, f64) = (120.0, 0.25);
 /// From here on water is seen to run. Common practice, no source.
 const THREAD: f64 = 2e-6;
+/// Bare core of a rod by eye: two inches, and a tenth of it. Common practice, no source.
+const BARE: (f64, f64) = (0.05, 0.1);
 /// Insulation readings within this factor of each other tell nothing. Common practice, no source.
 const INSULATION_FACTOR: f64 = 3.0;
 
@@ -51,6 +53,20 @@ pub fn reads_alike(a: &Shown, b: &Shown) -> bool {
         ) => sights_alike(a, b),
         (a, b) => a == b,
     }
+}
+
+/// Whether one and the same thing, looked at again later, seems unchanged: what is judged by eye counts here too.
+pub fn seems_unchanged(before: &Shown, now: &Shown) -> bool {
+    reads_alike(before, now)
+        && match (before, now) {
+            (Shown::DoneWith { sights: a }, Shown::DoneWith { sights: b }) => {
+                a.iter().zip(b).all(|(a, b)| match (a, b) {
+                    (Sight::Rod { bare: a, .. }, Sight::Rod { bare: b, .. }) => near(a.get(), b.get(), BARE),
+                    _ => true,
+                })
+            }
+            _ => true,
+        }
 }
 
 fn near(a: f64, b: f64, (absolute, relative): (f64, f64)) -> bool {
@@ -130,6 +146,9 @@ fn sight_alike(a: &Sight, b: &Sight) -> bool {
                     }
                     (a, b) => a == b,
                 }
+        }
+        (Sight::Rod { metal: a, bare: c, .. }, Sight::Rod { metal: b, bare: d, .. }) => {
+            a == b && (c.get() > 0.0) == (d.get() > 0.0)
         }
         (Sight::WaterMeter { turning: a, .. }, Sight::WaterMeter { turning: b, .. }) => a == b,
         (

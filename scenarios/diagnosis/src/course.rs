@@ -6,7 +6,7 @@ use plant::household::Life;
 use quantity::sort::sort_by_key;
 
 use crate::atlas::{Atlas, numbers, walked_with};
-use crate::compare::reads_alike;
+use crate::compare::{reads_alike, seems_unchanged};
 use crate::suspect::Suspect;
 use crate::walk::{Telling, Walk};
 
@@ -60,7 +60,7 @@ impl Course {
             let (sound, shown) = (at(atlas.sound())?, shown.collect::<Option<_>>()?);
             Some(Sign { act: t.act.clone(), after: t.after.cloned(), sound, shown })
         };
-        let mut signs: Vec<Sign> = first.told_from(last).filter_map(sign).filter(Sign::leads).collect();
+        let mut signs: Vec<Sign> = first.grown_to(last).filter_map(sign).filter(Sign::leads).collect();
         sort_by_key(&mut signs, |sign| (sign.is_looked_at(), std::cmp::Reverse(sign.steps())));
         let mut once: Vec<Sign> = Vec::new();
         for sign in signs {
@@ -80,7 +80,7 @@ impl Sign {
 
     /// How many steps it tells from the one before.
     fn steps(&self) -> usize {
-        self.all().zip(self.all().skip(1)).filter(|(before, then)| !reads_alike(before, then)).count()
+        self.all().zip(self.all().skip(1)).filter(|(before, then)| !seems_unchanged(before, then)).count()
     }
 
     /// No stage of it is a figure.

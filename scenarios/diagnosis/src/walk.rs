@@ -2,7 +2,7 @@
 
 use bench::{Action, Job, Shown};
 
-use crate::compare::reads_alike;
+use crate::compare::{reads_alike, seems_unchanged};
 use crate::rounds::Round;
 
 /// All that every round shows in one house.
@@ -48,17 +48,32 @@ impl Walk {
     /// The acts that show something else in the other house, by more than instruments and eyes leave open.
     /// Acts that only one of the two houses has are passed over.
     pub fn told_from<'a>(&'a self, other: &'a Self) -> impl Iterator<Item = Telling<'a>> {
-        Round::ALL.iter().zip(self.rounds.iter().zip(&other.rounds)).flat_map(|(round, (here, there))| {
-            let mut after = None;
-            here.iter().zip(there).enumerate().filter_map(move |(step, ((act, here), (same, there)))| {
-                let before = after;
-                if sets(act) {
-                    after = Some(act);
-                }
-                let tells = act == same && !reads_alike(here, there);
-                tells.then_some(Telling { round: *round, step, act, after: before, here, there })
-            })
-        })
+        self.tells(other, reads_alike)
+    }
+
+    /// The same, where the other is this house later: what is only judged by eye counts too.
+    pub(crate) fn grown_to<'a>(&'a self, later: &'a Self) -> impl Iterator<Item = Telling<'a>> {
+        self.tells(later, seems_unchanged)
+    }
+
+    fn tells<'a>(
+        &'a self,
+        other: &'a Self,
+        alike: fn(&Shown, &Shown) -> bool,
+    ) -> impl Iterator<Item = Telling<'a>> {
+        Round::ALL.iter().zip(self.rounds.iter().zip(&other.rounds)).flat_map(
+            move |(round, (here, there))| {
+                let mut after = None;
+                here.iter().zip(there).enumerate().filter_map(move |(step, ((act, here), (same, there)))| {
+                    let before = after;
+                    if sets(act) {
+                        after = Some(act);
+                    }
+                    let tells = act == same && !alike(here, there);
+                    tells.then_some(Telling { round: *round, step, act, after: before, here, there })
+                })
+            },
+        )
     }
 }
 

@@ -1,7 +1,7 @@
 //! Valves, taps, bucket, hose, drain, relief lever, gauge, and waiting.
 
-use plant::{Level, Tap};
-use quantity::{Constant, Flow, Kelvins, Pressure, Seconds, Tag, Temperature, Volume};
+use plant::{Anode, Level, Tap};
+use quantity::{Constant, Flow, Kelvins, Metres, Pressure, Seconds, Tag, Temperature, Volume};
 
 use super::replace::SQUIRTS;
 use super::turn::Turn;
@@ -218,8 +218,10 @@ pub(super) fn look_at_anode(turn: &mut Turn, time: Seconds) -> Answered {
         return Err(Refusal::UnderPressure);
     }
     turn.pass(time);
-    let anode = turn.s.home.plant.vessel.anode;
-    Ok(Shown::DoneWith { sights: vec![Sight::Rod { metal: anode.metal, core: anode.is_worn() }] })
+    let plant = &turn.s.home.plant;
+    let (anode, length) = (plant.vessel.anode, Anode::length(plant.plate.height));
+    let bare = Metres(length.get() * anode.bare());
+    Ok(Shown::DoneWith { sights: vec![Sight::Rod { metal: anode.metal, bare, length }] })
 }
 
 /// The water meter, watched for a while: its small dial turns with a thread of water.

@@ -1,8 +1,8 @@
-//! The rod is nearly spent and nobody can tell: only a look at it shows its core.
+//! The rod is nearly spent and nobody can tell: only a look at it shows its core, and over how much of it.
 
 use quantity::Tag;
 
-use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, parameter, weight};
+use super::{Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, Way, parameter, weight};
 use crate::home::Home;
 
 /// The catalogue entry.
@@ -11,8 +11,7 @@ pub const FAULT: Fault = Fault {
     module: module_path!(),
     weight: weight(10.0),
     parameters: &[Parameter::between("left", [0.0, 0.3], "of the rod", Tag::Model("core bare in places"))],
-    // Drawn with its core in sight only; a look does not measure how much of it.
-    stages: Stages::Sudden,
+    stages: Stages::Along(Way::Shrinks("left")),
     fits,
     apply,
     remedies: &[Remedy::Replace(PartKind::Anode)],
