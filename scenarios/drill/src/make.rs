@@ -10,7 +10,7 @@ use quantity::Draw;
 use serde::{Deserialize, Serialize};
 
 use crate::handiwork;
-use crate::house::{house, houses, setting};
+use crate::house::{house, houses, others, setting};
 use crate::order::{Order, OrderError, Wanted};
 use crate::second::{self, Second};
 use crate::wish::wished;
@@ -167,31 +167,45 @@ pub struct Settled {
 /// What an order settles before anybody lives in the house: quick, and all that a list of drills needs.
 pub fn settle(order: &Order) -> Result<Settled, OrderError> {
     let seed = u64::from(order.seed);
-    let setting = setting(order);
-    let houses = houses(order, setting);
-    let takes = |id: FaultId| houses.iter().find(|home| fits(order, home, id));
-    let given = |id: FaultId, given: &Parameters| -> Result<Settled, OrderError> {
-        let home = takes(id).ok_or(FaultError::DoesNotFit { id })?;
+    let houses = houses(order, setting(order, 0));
+    let takes = |houses: &[Home], id: FaultId| houses.iter().find(|home| fits(order, home, id)).cloned();
+    let none = Parameters::new();
+    let given = |id: FaultId, given: &Parameters, home: &Home| -> Result<Settled, OrderError> {
         let fault = completed(seed, id, given, home)?;
         let second = order.second.map(|wanted| beside(order, wanted, home, &fault)).transpose()?;
         Ok(Settled { setting: home.setting, fault, second })
     };
-    let none = Parameters::new();
+    // What was left to chance gives way to what is asked for.
+    let named = |id: FaultId, parameters: &Parameters| {
+        let elsewhere = || others(order).filter(|_| wished(order, id)).find_map(|houses| takes(&houses, id));
+        let home = takes(&houses, id).or_else(elsewhere).ok_or(FaultError::DoesNotFit { id })?;
+        given(id, parameters, &home)
+    };
+    let by_chance = |houses: &[Home]| {
+        let weight = |id: FaultId| takes(houses, id).map_or(0.0, |_| id.fault().weight.get());
+        by_weight(FaultId::ALL, weight, &mut Draw::new(seed, "fault"), |id| {
+            given(id, &none, &takes(houses, id).ok_or(FaultError::DoesNotFit { id })?)
+        })
+    };
     match &order.fault {
-        Wanted::One(id) => given(*id, &none),
-        Wanted::Case(case) => given(case.id, &case.parameters),
+        Wanted::One(id) => named(*id, &none),
+        Wanted::Case(case) => named(case.id, &case.parameters),
         Wanted::List(list) => {
-            let weight = |id: FaultId| if takes(id).is_some() { 1.0 } else { 0.0 };
-            by_weight(list, weight, &mut Draw::new(seed, "fault"), |id| given(id, &none))
+            let weight = |id: FaultId| if wished(order, id) { 1.0 } else { 0.0 };
+            by_weight(list, weight, &mut Draw::new(seed, "fault"), |id| named(id, &none))
         }
-        Wanted::Chance => {
-            let weight = |id: FaultId| if takes(id).is_some() { id.fault().weight.get() } else { 0.0 };
-            by_weight(FaultId::ALL, weight, &mut Draw::new(seed, "fault"), |id| given(id, &none))
-        }
+        Wanted::Chance => match by_chance(&houses) {
+            Err(OrderError::NothingFits) => others(order)
+                .map(|houses| by_chance(&houses))
+                .find(|dealt| *dealt != Err(OrderError::NothingFits))
+                .unwrap_or(Err(OrderError::NothingFits)),
+            dealt => dealt,
+        },
     }
 }
 
-/// One of a list by weight. One beside which no second fault of the kind asked for can be is put back, and another drawn.
+/// One of a list by weight. One that can be nowhere, or beside which no second fault of the kind asked for can be, is put
+/// back, and another drawn.
 fn by_weight(
     list: &[FaultId],
     weight: impl Fn(FaultId) -> f64,
@@ -205,6 +219,7 @@ fn by_weight(
         let (Some(id), Some(left)) = (list.get(index), weights.get_mut(index)) else { break };
         match given(*id) {
             Err(OrderError::NoSecond) => (refused, *left) = (OrderError::NoSecond, 0.0),
+            Err(OrderError::Fault(FaultError::DoesNotFit { .. })) => *left = 0.0,
             settled => return settled,
         }
     }
@@ -342,7 +357,7 @@ mod tests {
         for seed in 0..5000 {
             let order = Order { heater: Some(HeaterModel::Plain40), ..Order::chance(seed, Mode::Solo) };
             // Those of other heaters and other seasons stay away.
-            let houses = houses(&order, setting(&order));
+            let houses = houses(&order, setting(&order, 0));
             let here = |id: &&FaultId| houses.iter().any(|home| fits(&order, home, **id));
             let weight = |id: &FaultId| id.fault().weight.get();
             let total: f64 = FaultId::ALL.iter().filter(here).map(weight).sum();
@@ -361,7 +376,8 @@ mod tests {
 
     #[test]
     fn lists_and_settings_are_even() {
-        let list = vec![FaultId::F01, FaultId::F09, FaultId::F50];
+        // Any heater can have each of them.
+        let list = vec![FaultId::F50, FaultId::F54, FaultId::F56];
         let mut seen: BTreeMap<String, u32> = BTreeMap::new();
         for seed in 0..3000 {
             let order = Order { fault: Wanted::List(list.clone()), ..Order::chance(seed, Mode::Solo) };
@@ -397,15 +413,16 @@ mod tests {
                 assert_eq!(level(id), wanted);
             }
             for family in Family::ALL {
-                // A wish that nothing in this house meets is refused in words.
-                match settle(&Order { family: Some(family), ..chance.clone() }) {
-                    Ok(Settled { fault, .. }) => assert_eq!(Family::of(fault.id), Some(family)),
-                    Err(error) => assert_eq!(error, OrderError::NothingFits),
-                }
+                let id = settle(&Order { family: Some(family), ..chance.clone() }).unwrap().fault.id;
+                assert_eq!(Family::of(id), Some(family));
             }
-            if let Ok(Settled { fault, .. }) = settle(&Order { like: Some(FaultId::F10), ..chance }) {
-                assert!(alike(FaultId::F10).contains(&fault.id) && fault.id != FaultId::F10);
-            }
+            // In a house that can have none of them another is drawn; where nothing is left to draw it is refused in words.
+            let like = Order { like: Some(FaultId::F10), ..chance.clone() };
+            let id = settle(&like).unwrap().fault.id;
+            assert!(alike(FaultId::F10).contains(&id) && id != FaultId::F10);
+            let boards = Wanted::List(vec![FaultId::F60, FaultId::F61]);
+            let single = settle(&Order { heater: Some(HeaterModel::Small20), fault: boards, ..chance });
+            assert_eq!(single.unwrap_err(), OrderError::NothingFits);
         }
     }
 
@@ -457,7 +474,7 @@ mod tests {
                 traps: vec![Trap::SecondSource],
                 ..Order::chance(3, Mode::Solo)
             };
-            let mut plant = house(&order, setting(&order)).plant;
+            let mut plant = house(&order, setting(&order, 0)).plant;
             let off_peak = plant.plate.layout == plant::Layout::OffPeak;
             let unnamed = plant
                 .panel
