@@ -14,7 +14,7 @@ use tankwright_tests::tree;
 use words::{Units, Voice};
 
 use crate::stages::signs;
-use crate::{drawn, house};
+use crate::{asked, drawn};
 
 /// The drawing that the page shows.
 const SEED: u32 = 5000;
@@ -162,7 +162,7 @@ fn the_page_is_fresh() {
         let found = std::iter::once(plain).chain([(HeaterModel::Plain40, *id)]).chain(others).find_map(
             |(heater, base)| {
                 if !atlases.iter().any(|(h, b, ..)| (*h, *b) == (heater, base)) {
-                    let drill = house(heater, base, SEED)?;
+                    let drill = drill::make(&asked(heater, base, SEED)).ok()?;
                     let atlas = drawn(&drill, SEED);
                     atlases.push((heater, base, drill, atlas));
                 }

@@ -51,6 +51,12 @@ impl Table {
         told.by.iter().for_each(|(act, n)| *all.by.entry(act.clone()).or_default() += n);
     }
 
+    /// Pairs drawn less than thirty times in all.
+    pub fn rare(&self) -> Vec<String> {
+        let rare = self.pairs.iter().filter(|(_, told)| told.drawn < crate::DRAWINGS);
+        rare.map(|((a, b), told)| format!("{a} {b}: {}", told.drawn)).collect()
+    }
+
     /// Writes the page and what belongs to it.
     pub fn write(&self) {
         let folder = tree::root().join("docs/atlas");
@@ -119,15 +125,17 @@ impl Table {
             self.pairs.iter().filter(|(pair, _)| !one_repair(**pair)).map(|(_, told)| told.drawn).sum();
         let mut page = format!(
             "# Which two faults can be told apart\n\nEach pair of faults was put into thirty houses of each heater that can have \
-             both, and every look, reading and wait of six rounds walked ({drawn} pairs of walks that ask for two repairs). Of \
+             both (those of a season on its days, those of a box in the line where one is), and every look, reading and wait \
+             of {rounds} rounds walked ({drawn} pairs of walks that ask for two repairs). Of \
              {} pairs in one heater that ask for two repairs {} are told apart, by more than the meter's error, in at least 29 \
              of 30 drawings. Where a fault of a thermostat or an element may sit above or below, a drawing in which both \
              faults ask for the same part counts as one repair. Written by `cargo test --release -p tankwright-tests --test pairs \
              -- --ignored thirty`; every pair with the act that tells it most often: `pairs.csv`.\n\n![a mark for each pair of faults](../../assets/asked/pairs.svg)\n\nA \
              full square: told apart in every drawing. A diamond: in all but one of thirty, or else one part to change. A \
-             triangle: one repair serves both. A cross: missed. No mark: no heater has both.\n",
+             triangle: one repair serves both. A cross: missed. No mark: no house has both.\n",
             self.asked,
             self.asked - self.missed.len(),
+            rounds = diagnosis::Round::ALL.len(),
         );
         page.push_str("\n## One repair serves both\n\n| first | second |\n|---|---|\n");
         for (a, b) in self.pairs.keys().filter(|pair| one_repair(**pair)) {
