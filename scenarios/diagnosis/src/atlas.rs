@@ -135,7 +135,7 @@ impl Atlas {
         let mut twins: Vec<Twin> = others()
             .map(|(one, there)| Twin {
                 fault: one.fault,
-                acts: telling_acts(here, there),
+                acts: here.acts_that_tell(there),
                 by: here
                     .told_from(there)
                     .max_by_key(|t| (telling(t), std::cmp::Reverse((t.round, t.step))))
@@ -146,11 +146,4 @@ impl Atlas {
         twins.truncate(TWINS);
         Some(Page { rows, twins })
     }
-}
-
-/// How many acts tell two walks apart. A contact tried again and again counts once.
-fn telling_acts(here: &Walk, there: &Walk) -> usize {
-    let (contacts, others): (Vec<_>, Vec<_>) =
-        here.told_from(there).partition(|t| t.round == Round::Contacts);
-    others.len() + usize::from(!contacts.is_empty())
 }

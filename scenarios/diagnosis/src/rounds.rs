@@ -313,7 +313,8 @@ fn water() -> Vec<Action> {
     acts.push(Action::ReadWaterMeter);
     acts.extend([Action::Tap { tap: Tap::Kitchen, opening: 1.0 }, Action::Wait { minutes: 2.0 }]);
     acts.extend([Probe::HotPipe, Probe::ColdPipe].map(|at| Action::Thermometer { at }));
-    acts.push(Action::Listen { at: Place::HeaterTop });
+    // While cold water comes in, damp air settles on its pipe.
+    acts.extend([Action::Listen { at: Place::HeaterTop }, Action::Look { at: Place::HeaterTop }]);
     acts.push(Action::ColdValve { opening: 0.0 });
     acts.extend([Action::Wait { minutes: 2.0 }, Action::Look { at: Place::Taps }]);
     acts.extend([Tap::Laundry, Tap::Bath, Tap::Shower].map(|tap| Action::Stops { tap, shut: true }));

@@ -51,7 +51,14 @@ impl Walk {
         self.tells(other, reads_alike)
     }
 
-    /// The same, where the other is this house later: what is only judged by eye counts too.
+    /// How many acts that is. A contact tried again and again counts once.
+    pub fn acts_that_tell(&self, other: &Self) -> usize {
+        let (contacts, others): (Vec<_>, Vec<_>) =
+            self.told_from(other).partition(|t| t.round == Round::Contacts);
+        others.len() + usize::from(!contacts.is_empty())
+    }
+
+    /// The same as [`Walk::told_from`], where the other is this house later: what is only judged by eye counts too.
     pub(crate) fn grown_to<'a>(&'a self, later: &'a Self) -> impl Iterator<Item = Telling<'a>> {
         self.tells(later, seems_unchanged)
     }
