@@ -236,8 +236,15 @@ pub fn change_heater(plate: &Plate) -> Vec<Action> {
 pub fn change(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> Vec<Action> {
     match kind {
         PartKind::Heater => change_heater(plate),
+        PartKind::UpperThermostat => changed_flat(Level::Upper),
+        PartKind::LowerThermostat => changed_flat(Level::Lower),
         _ => vec![Action::Replace { part: part(kind, plate, breaker, main) }],
     }
+}
+
+/// A new thermostat, pressed flat under its clip (10.8).
+fn changed_flat(level: Level) -> Vec<Action> {
+    vec![Action::Replace { part: NewPart::Thermostat { level } }, Action::Seat { level }]
 }
 
 /// A part that belongs on a plate, from the van.

@@ -33,7 +33,9 @@ pub(super) fn fit(turn: &mut Turn, part: &NewPart) {
             let body = turn.s.home.plant.wall(level);
             if let Some(old) = turn.s.home.plant.thermostats.get_mut(level.index()) {
                 let calling = body < NEW_DIAL.get();
-                *old = Thermostat { body, calling, ..Thermostat::sound(NEW_DIAL.get(), differential(level)) };
+                let sound = Thermostat::sound(NEW_DIAL.get(), differential(level));
+                // It hangs on its screws until somebody presses it flat.
+                *old = Thermostat { body, calling, seated: false, grip: 0.0, ..sound };
             }
         }
         NewPart::Limit => {

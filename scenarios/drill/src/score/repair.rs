@@ -1,10 +1,10 @@
 //! Repair: the right part and rating, nothing changed in vain, nobody's work but one's own.
 
 use bench::person::Harm;
-use bench::{Action, Ending, Fact, Helper};
-use plant::End;
+use bench::{Action, Ending, Fact, Helper, NewPart};
 use plant::fault::{Advice, PartKind, Remedy, Scope};
 use plant::household::{Answer as Told, Question};
+use plant::{End, Level};
 
 use super::finding::Found;
 use super::{Case, Detail, Ledger, hurt, steps};
@@ -32,6 +32,7 @@ pub(super) fn judge(case: &Case<'_>, found: &Found, ledger: &mut Ledger<'_>) {
         None => handed_over(case, found, licence::helper_for(scope).filter(|_| !allowed), ledger),
     }
     parts(case, ledger);
+    unpressed(case, ledger);
     consent(case, ledger);
     if !stopped {
         joints(case, ledger);
@@ -96,6 +97,22 @@ fn parts(case: &Case<'_>, ledger: &mut Ledger<'_>) {
             if let Harm::ElementBurntOut { element, .. } = *harm {
                 ledger.charge(RuleId::BurntElement, Some(step), Detail::Element { level: element });
             }
+        }
+    }
+}
+
+/// A thermostat that was changed and stands off the shell.
+fn unpressed(case: &Case<'_>, ledger: &mut Ledger<'_>) {
+    let thermostats = Level::ALL.iter().zip(&case.session.home.plant.thermostats);
+    for (level, _) in thermostats.filter(|(_, thermostat)| !thermostat.seated) {
+        let part = NewPart::Thermostat { level: *level };
+        let changes = |e: &bench::Entry| {
+            matches!(&e.action, Action::Replace { part: new } if *new == part)
+                && steps::has(e, |fact| matches!(fact, Fact::Changed { .. }))
+        };
+        if let Some(step) = steps::last(case.session, changes) {
+            let detail = Detail::Part { part: part.kind(), cost: 0.0 };
+            ledger.charge(RuleId::PutInAmiss, Some(step), detail);
         }
     }
 }
