@@ -116,6 +116,7 @@ impl Run {
                 spits: false,
                 grit: false,
                 odd_part: false,
+                worked: seen::worked(home),
                 strong: 1.0,
                 burnt_smell: false,
                 dials: home.plant.thermostats.map(|t| t.dial),

@@ -18,7 +18,7 @@ pub use habits::Wish;
 pub use live::week;
 pub use pour::{Pour, meant};
 pub use tell::{account, complaint};
-pub use week::{Drawn, Life, Week};
+pub use week::{Drawn, Life, Week, Worked};
 
 use quantity::{Constant, Listed, Tag};
 

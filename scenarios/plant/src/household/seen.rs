@@ -2,12 +2,13 @@
 
 use quantity::{Amps, Constant, Ohms, Seconds, Tag};
 
-use super::week::Week;
+use super::week::{Week, Worked};
 use crate::electrical::Bridge;
 use crate::home::Home;
+use crate::installation::Discharge;
 use crate::parts::Element;
-use crate::points::Screw;
-use crate::supply::Loads;
+use crate::points::{End, Screw};
+use crate::supply::{Circuit, Loads};
 use crate::waterworks::{SETTLED, Tap};
 
 quantity::constants! {
@@ -55,6 +56,34 @@ pub(super) fn note(week: &mut Week, home: &Home, calling: Seconds) {
     week.strong = if sound > 0.0 { now / sound } else { 1.0 };
 }
 
+/// What somebody's hands left, as the house stands: wires by the diagram, pipes, breaker, limit, discharge.
+pub(super) fn worked(home: &Home) -> Worked {
+    let plant = &home.plant;
+    let wiring = &plant.wiring;
+    let astray: Vec<(Screw, Option<Screw>)> = End::all()
+        .filter(|end| wiring.exists(end.wire))
+        .map(|end| (end.home(), wiring.joint(end).on))
+        .filter(|(home, on)| *on != Some(*home))
+        .collect();
+    // Each on the other's screw: both were off at once.
+    let swapped = |(home, on): &(Screw, Option<Screw>)| {
+        on.is_some_and(|on| astray.iter().any(|other| *other == (on, Some(*home))))
+    };
+    let one_leg = plant.panel.feeding(Circuit::Heater).is_some_and(|b| {
+        let [first, second] = b.stabs;
+        first.is_some() && first == second
+    });
+    let capped = home.installation.discharge == Discharge::Capped;
+    Worked {
+        touched: !astray.is_empty()
+            || plant.plumbing.reversed
+            || one_leg
+            || home.installation.bridged
+            || capped,
+        changed: astray.iter().any(swapped),
+    }
+}
+
 /// A joint that is charred and not burnt off, or a browned contact that is worn, gives itself away by smell whenever it
 /// carries current. A contact once browned by another's current and sound runs cool.
 pub(super) fn charred_and_carrying(home: &Home) -> bool {
@@ -66,7 +95,7 @@ pub(super) fn charred_and_carrying(home: &Home) -> bool {
         let joint = home.plant.wiring.joint(end);
         joint.charred && joint.resistance < BURNT_OFF.get()
     };
-    crate::End::all().any(joint) || crate::ContactAt::ALL.iter().any(contact)
+    End::all().any(joint) || crate::ContactAt::ALL.iter().any(contact)
 }
 
 /// Whether lamps on either leg are dim or out, and whether some are too bright.

@@ -91,7 +91,8 @@ fn answer(week: &Week, symptom: Symptom, question: Question) -> Answer {
         },
         Question::WhoTouched => {
             let dial = dials_turned(week);
-            Answer::WhoTouched { who: if dial { week.life.meddler } else { Meddler::Nobody }, dial }
+            let touched = dial || week.worked.touched || week.odd_part;
+            Answer::WhoTouched { who: if touched { week.life.meddler } else { Meddler::Nobody }, dial }
         }
         Question::Water => water(week),
         Question::NoiseSmell => {
@@ -115,7 +116,8 @@ fn answer(week: &Week, symptom: Symptom, question: Question) -> Answer {
             ticks: week.ticks,
         },
         Question::Parts => {
-            Answer::Parts { who: if week.odd_part { week.life.meddler } else { Meddler::Nobody } }
+            let changed = week.odd_part || week.worked.changed;
+            Answer::Parts { who: if changed { week.life.meddler } else { Meddler::Nobody } }
         }
         Question::Cost => Answer::Cost { ask_above: week.life.ask_above },
         Question::Stands => Answer::Stands { location: week.location },

@@ -226,6 +226,56 @@ fn memory_fades_errs_and_hides() {
     assert_eq!(account(&turned).answer(Question::WhoTouched), Some(nobody));
 }
 
+/// Whoever worked on it shows in the house, by state alone: those who hide nothing tell, those who hide it do not.
+#[test]
+fn what_hands_left_is_told_or_hidden() {
+    let answers = |id: FaultId, hides| {
+        let numbers = id.fault().complete(&Parameters::new(), &mut Draw::new(3, "fault")).unwrap();
+        let mut home = Home::sound(setting(1, 1, 3));
+        assert!((id.fault().fits)(&home), "{id}");
+        (id.fault().apply)(&numbers, &mut home);
+        let life = Life { hides, meddler: Meddler::Neighbour, ..Life::drawn(&mut Draw::new(3, "life")) };
+        let told = account(&week(&mut home, life, &mut Draw::new(3, "draws"), 1));
+        let who = |question| match told.answer(question) {
+            Some(Answer::WhoTouched { who, dial: false } | Answer::Parts { who }) => {
+                who == Meddler::Neighbour
+            }
+            other => panic!("{id} {other:?}"),
+        };
+        [who(Question::WhoTouched), who(Question::Parts)]
+    };
+    for (id, changed) in [
+        (FaultId::F28, false),
+        (FaultId::F29, true),
+        (FaultId::F30, false),
+        (FaultId::F40, false),
+        (FaultId::F66, false),
+        (FaultId::F68, true),
+    ] {
+        assert_eq!(answers(id, false), [true, changed], "{id}");
+        assert_eq!(answers(id, true), [false, false], "{id}");
+    }
+    // Nobody's hands: worn, burnt, leaking.
+    for id in [FaultId::F01, FaultId::F10, FaultId::F22, FaultId::F50] {
+        assert_eq!(answers(id, false), [false, false], "{id}");
+    }
+}
+
+/// A piece of wire at the limit and a cap on the pipe are told as well.
+#[test]
+fn handiwork_is_told_or_hidden() {
+    for one in [crate::Handiwork::Bridged, crate::Handiwork::Capped] {
+        let who = |hides| {
+            let mut home = Home::sound(setting(1, 1, 3));
+            home.lay(one);
+            let life = Life { hides, meddler: Meddler::Neighbour, ..Life::drawn(&mut Draw::new(3, "life")) };
+            account(&week(&mut home, life, &mut Draw::new(3, "draws"), 1)).answer(Question::WhoTouched)
+        };
+        let told = |who| Some(Answer::WhoTouched { who, dial: false });
+        assert_eq!([who(false), who(true)], [told(Meddler::Neighbour), told(Meddler::Nobody)]);
+    }
+}
+
 /// Whoever calls about too little does not say that there is as much as ever.
 #[test]
 fn a_complaint_and_its_first_answer_do_not_contradict_each_other() {

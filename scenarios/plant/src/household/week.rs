@@ -121,6 +121,15 @@ impl Life {
     }
 }
 
+/// What shows in a house that somebody worked there.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default, Serialize, Deserialize)]
+pub struct Worked {
+    /// A wire on a screw not its own, pipes crossed, a breaker with both poles on a leg, a piece of wire, a cap.
+    pub touched: bool,
+    /// Wires crossed as only the change of the part between them does it.
+    pub changed: bool,
+}
+
 /// One draw as it went.
 #[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Drawn {
@@ -225,6 +234,8 @@ pub struct Week {
     pub grit: bool,
     /// An element that is not the one the plate asks for was put in.
     pub odd_part: bool,
+    /// What somebody's hands did to it before these days shows.
+    pub worked: Worked,
     /// Hot flow of a tap wide open over that of a sound house.
     pub strong: f64,
     /// Both dials at the end.
