@@ -900,6 +900,7 @@ sight-no-heater = No heater stands here.
 sight-rust-streak = A streak of rust runs down the jacket, dry.
 sight-old-soot = Old soot lies behind the cover.
 sight-lime-crust = The end of the discharge pipe wears a dry crust of lime.
+sight-condensate = Beside the heater a thin plastic line out of the wall drips, cold.
 sight-flakes = White flakes in the strainer.
 sight-tap-dry = Nothing comes from the { $tap }.
 sight-tap-runs = The { $tap } runs at { $flow }.

@@ -895,6 +895,7 @@ sight-no-heater = Aquí no hay calentador.
 sight-rust-streak = Un hilo de óxido baja por la cubierta, seco.
 sight-old-soot = Hay hollín viejo detrás de la tapa.
 sight-lime-crust = La punta del tubo de descarga tiene una costra seca de sarro.
+sight-condensate = Junto al calentador gotea, frío, un tubo fino de plástico que sale de la pared.
 sight-flakes = Escamas blancas en el filtro del grifo.
 sight-loop-runs = En el retorno hay una bomba de recirculación, y zumba.
 sight-loop-rests = En el retorno hay una bomba de recirculación, en reposo.

@@ -54,6 +54,8 @@ pub struct Found {
     pub streak: bool,
     /// Old soot behind a cover.
     pub soot: Option<Level>,
+    /// A line that is none of the heater's drips beside it.
+    pub condensate: bool,
 }
 
 impl Found {
@@ -65,6 +67,7 @@ impl Found {
             Sight::Dielectric { there } => self.dielectric = Some(*there),
             Sight::Pan { there } => self.pan = *there,
             Sight::RustStreak => self.streak = true,
+            Sight::Condensate => self.condensate = true,
             Sight::OldSoot if at == Place::LowerCompartment => self.soot = Some(Level::Lower),
             Sight::OldSoot => self.soot = Some(Level::Upper),
             _ => {}

@@ -57,6 +57,7 @@ fn attic(model: HeaterModel, change: fn(&mut Home)) -> Home {
     let mut home = house(model, None, Location::Attic);
     let found = &mut home.installation;
     (found.streak, found.lime, found.pan, found.soot) = (true, true, true, Some(Level::Upper));
+    found.condensate = true;
     home.plant.plumbing.recirculation = Some(Recirculation { pump: true, check: true, valve: 1.0 });
     change(&mut home);
     home
@@ -70,7 +71,7 @@ pub fn found() -> Html {
     let plain = || house(HeaterModel::Plain40, None, Location::Basement);
     html! {
         <>
-            { all("loop, pan, streak, soot, lime, metal pipe", attic(HeaterModel::Plain40, |_| ())) }
+            { all("loop, pan, streak, soot, lime, condensate, metal pipe", attic(HeaterModel::Plain40, |_| ())) }
             { all("plastic pipe, no dielectric unions, pump rests, valve shut", attic(HeaterModel::Large120, |home| {
                 home.installation.discharge = Discharge::Plastic;
                 home.installation.dielectric = false;

@@ -142,6 +142,7 @@ impl Voice {
             Sight::RustStreak => self.text("sight-rust-streak"),
             Sight::OldSoot => self.text("sight-old-soot"),
             Sight::LimeCrust => self.text("sight-lime-crust"),
+            Sight::Condensate => self.text("sight-condensate"),
             Sight::Loop { runs: true } => self.text("sight-loop-runs"),
             Sight::Loop { runs: false } => self.text("sight-loop-rests"),
             Sight::Grit => self.text("sight-grit"),

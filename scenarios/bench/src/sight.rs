@@ -221,6 +221,8 @@ pub enum Sight {
     OldSoot,
     /// A dry crust of lime at the end of the discharge pipe.
     LimeCrust,
+    /// A line that is none of the heater's drips beside it, cold.
+    Condensate,
     /// White flakes in a bucket or strainer.
     Flakes,
     /// The tap runs: full bore, spitting, or nothing.

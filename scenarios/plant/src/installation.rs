@@ -41,6 +41,13 @@ quantity::constants! {
         "",
         Tag::Invented("heaters that have had their troubles"),
     );
+    /// Share of houses whose air handler drips beside the heater.
+    const CONDENSATE: Constant = Constant::new(
+        "houses whose condensate line ends beside the heater",
+        0.10,
+        "",
+        Tag::Invented("both look for the same floor drain"),
+    );
     /// Upper or lower alike.
     const EVEN: Constant = Constant::new("upper or lower", 0.5, "", Tag::Invented("no preference"));
 }
@@ -60,6 +67,10 @@ pub struct Installation {
     pub soot: Option<Level>,
     /// A dry crust of lime at the end of the discharge pipe.
     pub lime: bool,
+    /// The house's air handler drips beside the heater, out of a line of its own: water from the air, cold whatever the
+    /// heater does.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub condensate: bool,
     /// A piece of wire lies across each pole of the limit.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub bridged: bool,
@@ -77,6 +88,7 @@ impl Default for Installation {
             streak: false,
             soot: None,
             lime: false,
+            condensate: false,
             bridged: false,
             other_element: None,
         }
@@ -104,6 +116,7 @@ impl Installation {
             streak: draw.chance(streak),
             soot: draw.chance(soot).then_some(level),
             lime: draw.chance(lime),
+            condensate: draw.chance(CONDENSATE.get()),
             ..Self::default()
         }
     }

@@ -86,6 +86,33 @@ fn traces_know_nothing_of_the_fault() {
     let both: Vec<_> = both.collect();
     assert!(both.len() > 40 && both.iter().all(|(a, b)| a == b));
     assert!(both.iter().any(|(a, _)| a.streak) && both.iter().any(|(a, _)| !a.streak));
+    assert!(both.iter().any(|(a, _)| a.condensate) && both.iter().any(|(a, _)| !a.condensate));
+}
+
+/// A line that drips beside the heater does so with power and water off, wets no fitting of it, and is neither a hazard nor
+/// a sight that any suspect's house would have shown otherwise.
+#[test]
+fn a_condensate_line_drips_whatever_the_heater_does() {
+    let dripping =
+        drawn(|home| home.installation.condensate && home.setting.location != plant::Location::Attic);
+    let mut work = Work::at(&dripping);
+    work.acts(arrive());
+    let with = work.look(Place::Drain);
+    assert!(with.contains(&Sight::Condensate), "{with:?}");
+    let slot = work.slot();
+    work.act(Action::Breaker { slot, on: false });
+    work.act(Action::ColdValve { opening: 0.0 });
+    work.act(Action::Wait { minutes: 60.0 });
+    assert_eq!(work.look(Place::Drain), with);
+    let floor = |sight: &&Sight| matches!(sight, Sight::Wet { .. } | Sight::WaterOnFloor { .. });
+    assert_eq!(with.iter().find(floor), None, "nothing of the heater is wet: {with:?}");
+    for suspect in [FaultId::F12, FaultId::F49, FaultId::F55] {
+        let order = Order { fault: drill::Wanted::One(suspect), ..dripping.clone() };
+        let mut other = Work::at(&order);
+        other.acts(arrive());
+        let seen = other.look(Place::Drain);
+        assert!(seen.contains(&Sight::Condensate), "{suspect} {seen:?}");
+    }
 }
 
 /// People who want to be asked are asked before more is spent than they said.

@@ -102,6 +102,17 @@ pub fn streak(frame: &Frame) -> Html {
     ink("streak", format!("M{x} {}V{}", frame.top + 44.0, BOTTOM - 26.0))
 }
 
+/// A line out of the wall that drips beside the feet.
+pub fn condensate(frame: &Frame) -> Html {
+    let x = frame.left() - 14.0;
+    html! {
+        <>
+            { ink("ink thin", format!("M{} 570h22v14", x - 22.0)) }
+            { ink("water", format!("M{x} 590q-9 13 0 14t0 -14Z")) }
+        </>
+    }
+}
+
 /// Old soot behind a cover whose left top is given.
 pub fn soot(found: &Found, level: Level, x: f64, y: f64) -> Html {
     if found.soot != Some(level) {

@@ -7,7 +7,7 @@ use plant::{Layout, Level, Place};
 use yew::prelude::*;
 
 use super::Spot;
-use super::found::{drop, pan, soot, streak};
+use super::found::{condensate, drop, pan, soot, streak};
 use super::frame::{BOTTOM, Frame, MIDDLE};
 use crate::drill::known::{Found, Known};
 use crate::said::use_language;
@@ -54,6 +54,7 @@ fn outline(frame: &Frame, found: &Found) -> Html {
             <path class="ink" d={format!("M{} 594V613M{} 594V613", left + 16.0, right - 16.0)} />
             if found.pan { { pan(frame) } }
             if found.streak { { streak(frame) } }
+            if found.condensate { { condensate(frame) } }
         </>
     }
 }

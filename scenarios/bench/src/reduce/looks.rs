@@ -214,6 +214,9 @@ fn drain(session: &Session) -> Vec<Sight> {
     if home.installation.streak {
         sights.push(Sight::RustStreak);
     }
+    if home.installation.condensate {
+        sights.push(Sight::Condensate);
+    }
     sights
 }
 
