@@ -51,6 +51,10 @@ fn everywhere(show: impl Fn(&Browser, Screen, Hand)) {
     }
 }
 
+/// What the heaters cut open on a fault's page are called.
+const CUT: &str =
+    "return [...document.querySelectorAll('.atlas-cut svg[role=img]')].map(one => one.ariaLabel);";
+
 #[test]
 fn the_doors_and_desks() {
     let call = calls::whole();
@@ -79,12 +83,21 @@ fn the_doors_and_desks() {
     });
 }
 
-/// The list, a fault walked beside a sound house, and the walk through the others, begun and stopped.
+/// The list, a fault walked beside a sound house with both heaters cut open, one that shows nowhere inside the heater, and
+/// the walk through the others, begun and stopped.
 #[test]
 fn the_atlas() {
     everywhere(|browser, screen, hand| {
         go(browser, "#/atlas", ".atlas-list");
         look(browser, screen, "atlas");
+        go(browser, "#/atlas/F53", ".atlas-rows");
+        assert_eq!(browser.run(CUT, &[]), json!([]));
+        go(browser, "#/atlas/F37", ".atlas-rows");
+        let cut = browser.run(CUT, &[]);
+        let called = |at: usize| cut[at].as_str().expect("a drawing has a name").to_owned();
+        assert_eq!(cut.as_array().map(Vec::len), Some(2), "{cut}");
+        assert!(called(0).starts_with("Sound: ") && called(1).starts_with("With this fault: "), "{cut}");
+        look(browser, screen, "atlas-cut");
         go(browser, "#/atlas/F13", ".atlas-rows");
         look(browser, screen, "atlas-fault");
         browser.press_at(hand, "[data-act=alike]");

@@ -10,6 +10,7 @@ use plant::fault::FaultId;
 use words::Voice;
 use yew::prelude::*;
 
+use super::cut::Cut;
 use super::rows::{course, differences, twins};
 use super::walked::Walked;
 use crate::glossary::Marked;
@@ -33,6 +34,8 @@ pub struct Progress {
     pub page: Option<Rc<Page>>,
     /// The heater of the house.
     pub heater: Option<HeaterModel>,
+    /// Both heaters cut open, where that shows the fault.
+    pub cut: Option<Rc<Cut>>,
     /// Stages walked so far.
     pub stages: usize,
     /// What tells the stages apart, once all are walked.
@@ -83,12 +86,16 @@ pub fn told(voice: &Voice, fault: FaultId, progress: &Progress, onask: &Callback
                 ]) }
                 { " " }{ voice.text("atlas-caution") }
             </p>
-            <p><a class="button" href={format!("{}/{fault}", Route::Show.href())} data-act="show">{ voice.text("show-link") }</a></p>
             <h2>{ voice.text("atlas-beside") }</h2>
+            if let Some(heater) = progress.heater {
+                <p class="note">
+                    { voice.filled("atlas-house", &[("heater", voice.heater(heater).into())]) }
+                    { " " }{ for progress.cut.iter().map(|cut| cut.after(voice)) }
+                </p>
+            }
+            { for progress.cut.iter().map(|cut| cut.drawn(voice)) }
+            <p><a class="button" href={format!("{}/{fault}", Route::Show.href())} data-act="show">{ voice.text("show-link") }</a></p>
             if let Some(page) = &progress.page {
-                if let Some(heater) = progress.heater {
-                    <p class="note">{ voice.filled("atlas-house", &[("heater", voice.heater(heater).into())]) }</p>
-                }
                 { differences(voice, page) }
                 if let Some(signs) = &progress.signs {
                     { course(voice, signs) }
@@ -129,6 +136,7 @@ fn step(walked: &mut Option<Walked>, fault: FaultId, before: &Progress) -> Progr
         return Progress {
             page: Some(Rc::new(page)),
             heater: walked.as_ref().map(|one| one.drill.setting.heater),
+            cut: walked.as_ref().and_then(Walked::cut).map(Rc::new),
             signs: walked.is_none().then(Rc::default),
             ..before.clone()
         };

@@ -1,5 +1,6 @@
 //! The fault atlas: each fault walked beside the same house sound, here and now, and what looks most like it.
 
+mod cut;
 pub mod entry;
 pub mod index;
 mod page;

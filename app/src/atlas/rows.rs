@@ -13,17 +13,25 @@ const ROWS: usize = 14;
 /// Acts shown that tell the stages.
 const SIGNS: usize = 3;
 
-/// A cell that names its column where a narrow screen stands the row on end.
-fn cell(voice: &Voice, column: &str, text: String) -> Html {
-    html! { <td data-column={voice.text(column)}>{ text }</td> }
-}
-
-fn head(voice: &Voice, columns: &[impl AsRef<str>]) -> Html {
-    html! { <thead><tr>{ for columns.iter().map(|id| html! { <th scope="col">{ voice.text(id.as_ref()) }</th> }) }</tr></thead> }
+/// A table, its columns by their names in the book; each row headed by its first cell. A cell names its column, where a narrow
+/// screen stands the row on end.
+fn table(voice: &Voice, columns: &[&str], rows: Vec<(Html, Vec<String>)>) -> Html {
+    let columns: Vec<AttrValue> = columns.iter().map(|id| voice.text(id).into()).collect();
+    let cell =
+        |(column, text): (&AttrValue, String)| html! { <td data-column={column.clone()}>{ text }</td> };
+    let row = |(head, cells): (Html, Vec<String>)| {
+        html! { <tr><th scope="row">{ head }</th>{ for columns.iter().skip(1).zip(cells).map(cell) }</tr> }
+    };
+    html! {
+        <table class="atlas-rows">
+            <thead><tr>{ for columns.iter().map(|one| html! { <th scope="col">{ one }</th> }) }</tr></thead>
+            <tbody>{ for rows.into_iter().map(row) }</tbody>
+        </table>
+    }
 }
 
 /// How the heater stood.
-fn before(voice: &Voice, after: Option<&Action>) -> String {
+pub fn before(voice: &Voice, after: Option<&Action>) -> String {
     after.map_or_else(|| voice.text("atlas-as-found"), |act| voice.action(act))
 }
 
@@ -38,77 +46,45 @@ pub fn differences(voice: &Voice, page: &Page) -> Html {
             continue;
         }
         told.push(&row.act);
-        let before = before(voice, row.after.as_ref());
-        rows.push(html! {
-            <tr>
-                <th scope="row">{ voice.action(&row.act) }</th>
-                { cell(voice, "atlas-before", before) }
-                { cell(voice, "atlas-sound", sound) }
-                { cell(voice, "atlas-faulty", faulty) }
-            </tr>
-        });
+        rows.push((voice.action(&row.act).into(), vec![before(voice, row.after.as_ref()), sound, faulty]));
     }
     if rows.is_empty() {
         return html! { <p class="note">{ voice.text("atlas-no-difference") }</p> };
     }
-    html! {
-        <table class="atlas-rows">
-            { head(voice, &["atlas-act", "atlas-before", "atlas-sound", "atlas-faulty"]) }
-            <tbody>{ for rows }</tbody>
-        </table>
-    }
+    table(voice, &["atlas-act", "atlas-before", "atlas-sound", "atlas-faulty"], rows)
 }
 
 /// Sound, and each stage of the fault; nothing where no act tells them.
 pub fn course(voice: &Voice, signs: &[Sign]) -> Html {
     let Some(first) = signs.first() else { return Html::default() };
-    let stages = first.shown.iter().map(|(stage, _)| format!("atlas-stage-{stage}"));
-    let columns: Vec<String> =
-        ["atlas-act", "atlas-before", "atlas-sound"].map(str::to_owned).into_iter().chain(stages).collect();
+    let stages: Vec<String> = first.shown.iter().map(|(stage, _)| format!("atlas-stage-{stage}")).collect();
+    let mut columns = vec!["atlas-act", "atlas-before", "atlas-sound"];
+    columns.extend(stages.iter().map(String::as_str));
     let row = |sign: &Sign| {
         let shown = std::iter::once(&sign.sound).chain(sign.shown.iter().map(|(_, shown)| shown));
-        let texts =
-            std::iter::once(before(voice, sign.after.as_ref())).chain(shown.map(|one| voice.shown(one)));
-        html! {
-            <tr>
-                <th scope="row">{ voice.action(&sign.act) }</th>
-                { for columns.iter().skip(1).zip(texts).map(|(column, text)| cell(voice, column, text)) }
-            </tr>
-        }
+        let mut cells = vec![before(voice, sign.after.as_ref())];
+        cells.extend(shown.map(|one| voice.shown(one)));
+        (voice.action(&sign.act).into(), cells)
     };
     html! {
         <>
             <h2>{ voice.text("atlas-course") }</h2>
-            <table class="atlas-rows">
-                { head(voice, &columns) }
-                <tbody>{ for signs.iter().take(SIGNS).map(row) }</tbody>
-            </table>
+            { table(voice, &columns, signs.iter().take(SIGNS).map(row).collect()) }
         </>
     }
 }
 
 /// The faults most like it.
 pub fn twins(voice: &Voice, page: &Page) -> Html {
-    html! {
-        <table class="atlas-rows">
-            { head(voice, &["atlas-twin", "atlas-by", "atlas-here", "atlas-there"]) }
-            <tbody>{ for page.twins.iter().map(|one| twin(voice, one)) }</tbody>
-        </table>
-    }
+    let columns = ["atlas-twin", "atlas-by", "atlas-here", "atlas-there"];
+    table(voice, &columns, page.twins.iter().map(|one| twin(voice, one)).collect())
 }
 
-fn twin(voice: &Voice, one: &Twin) -> Html {
+fn twin(voice: &Voice, one: &Twin) -> (Html, Vec<String>) {
     let href = format!("{}/{}", Route::Atlas.href(), one.fault);
-    let [by, here, there] = match &one.by {
-        Some((act, here, there)) => [voice.action(act), voice.shown(here), voice.shown(there)],
-        None => [voice.text("atlas-one-repair"), String::new(), String::new()],
+    let cells = match &one.by {
+        Some((act, here, there)) => vec![voice.action(act), voice.shown(here), voice.shown(there)],
+        None => vec![voice.text("atlas-one-repair"), String::new(), String::new()],
     };
-    html! {
-        <tr>
-            <th scope="row"><a {href}>{ format!("{} {}", one.fault, voice.fault(one.fault)) }</a></th>
-            { cell(voice, "atlas-by", by) }
-            { cell(voice, "atlas-here", here) }
-            { cell(voice, "atlas-there", there) }
-        </tr>
-    }
+    (html! { <a {href}>{ format!("{} {}", one.fault, voice.fault(one.fault)) }</a> }, cells)
 }

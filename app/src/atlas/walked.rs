@@ -5,6 +5,8 @@ use diagnosis::course::{Course, Sign};
 use drill::{Drill, showcase};
 use plant::fault::FaultId;
 
+use super::cut::Cut;
+
 /// A house, sound and with the faults walked so far.
 pub struct Walked {
     /// The drill whose house it is.
@@ -35,6 +37,11 @@ impl Walked {
         let (life, seed) = (self.drill.week.life, u64::from(self.drill.order.seed));
         let walked = self.course.walk(&self.drill.job, life, seed);
         (!walked).then(|| self.course.signs(&self.atlas))
+    }
+
+    /// The two heaters cut open, where the fault shows in the tank.
+    pub fn cut(&self) -> Option<Cut> {
+        Cut::of(&self.atlas)
     }
 
     /// What has come of it so far.

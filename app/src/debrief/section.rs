@@ -3,14 +3,14 @@
 use std::rc::Rc;
 
 use drill::debrief::Sample;
-use plant::{DipTube, Level};
+use plant::{DipTube, Level, Plant};
 use quantity::Metres;
 use words::Voice;
 use yew::prelude::*;
 
 use super::drawing::clock;
 use super::scale::tone;
-use super::sheet::Sheet;
+use super::sheet::{Sheet, levels};
 use super::svg::{sheet as block, spread, stroke, word};
 use crate::drill::sheet::frame::{Frame, MIDDLE, SCALE, WATER};
 use crate::said::use_voice;
@@ -33,28 +33,37 @@ pub fn Section(props: &Props) -> Html {
     let voice = use_voice();
     let sheet = &props.sheet;
     let Some(now) = sheet.picture.samples.get(props.at) else { return html! {} };
-    let plate = &sheet.session.home.plant.plate;
-    let frame = Frame::of(plate);
+    let plant = &sheet.session.home.plant;
     let said = voice.filled("debrief-section", &[("clock", clock(sheet, now.at).into())]);
-    let top = frame.top - 34.0;
-    let (left, right) = (frame.left() - 88.0, frame.right() + 78.0);
-    let area = format!("{left:.0} {top:.0} {:.0} {:.0}", right - left, 622.0 - top);
     html! {
         <section class="section">
             <h2>{ &said }</h2>
-            <svg viewBox={area} width={format!("{:.0}", right - left)} role="img" aria-label={said.clone()}>
-                { stroke("jacket", frame.jacket()) }
-                { water(now, &frame, plate.model.name()) }
-                { inside(now, &frame, plate.height) }
-                { for sheet.levels().iter().map(|level| element(&voice, sheet, now, &frame, *level)) }
-                { degrees(&voice, sheet, now, &frame) }
-            </svg>
+            { cut(&voice, plant, now, said, plant.plate.model.name()) }
         </section>
     }
 }
 
+/// The drawing, with what it is called aloud and a name that no other on the page has.
+pub fn cut(voice: &Voice, plant: &Plant, now: &Sample, said: String, name: &str) -> Html {
+    let plate = &plant.plate;
+    let frame = Frame::of(plate);
+    let levels = levels(plant);
+    let top = frame.top - 34.0;
+    let (left, right) = (frame.left() - 88.0, frame.right() + 78.0);
+    let area = format!("{left:.0} {top:.0} {:.0} {:.0}", right - left, 622.0 - top);
+    html! {
+        <svg viewBox={area} width={format!("{:.0}", right - left)} role="img" aria-label={said}>
+            { stroke("jacket", frame.jacket()) }
+            { water(now, &frame, name) }
+            { inside(now, &frame, plate.height) }
+            { for levels.iter().map(|level| element(voice, levels, now, &frame, *level)) }
+            { degrees(voice, levels, now, &frame) }
+        </svg>
+    }
+}
+
 /// The layers, cut by the tank's outline; a wave and a triangle where the water ends below the top.
-fn water(now: &Sample, frame: &Frame, model: &str) -> Html {
+fn water(now: &Sample, frame: &Frame, name: &str) -> Html {
     let high = (WATER - frame.tank_top) / now.layers.len().max(1) as f64;
     let (x, wide) = (MIDDLE - frame.tank, 2.0 * frame.tank);
     let level = WATER - now.fill * (WATER - frame.tank_top);
@@ -68,8 +77,8 @@ fn water(now: &Sample, frame: &Frame, model: &str) -> Html {
     };
     html! {
         <>
-            <clipPath id={format!("tank-{model}")}><path d={frame.shell()} /></clipPath>
-            <g clip-path={format!("url(#tank-{model})")}>
+            <clipPath id={format!("tank-{name}")}><path d={frame.shell()} /></clipPath>
+            <g clip-path={format!("url(#tank-{name})")}>
                 { block("air", [x, frame.tank_top - 8.0, wide, WATER - frame.tank_top + 24.0]) }
                 { for now.layers.iter().enumerate().filter_map(layer) }
             </g>
@@ -92,9 +101,13 @@ fn inside(now: &Sample, frame: &Frame, height: Metres) -> Html {
     // Content over area is depth; the frame's tank is drawn to scale.
     let radius = frame.tank / SCALE;
     let depth = now.sediment.get() / (std::f64::consts::PI * radius * radius) * SCALE;
+    let walls = |class: &'static str, from: f64, to: f64| {
+        stroke(class, format!("M{:.1} {from:.1}V{to:.1}m8 0V{from:.1}", tube - 4.0))
+    };
     html! {
         <>
-            { stroke("tube", format!("M{:.1} {:.1}V{end:.1}M{:.1} {:.1}V{end:.1}", tube - 4.0, frame.top - 14.0, tube + 4.0, frame.top - 14.0)) }
+            { walls("tube", frame.top - 14.0, end.min(frame.tank_top)) }
+            { walls("tube pin", frame.tank_top, end.max(frame.tank_top)) }
             if now.sediment.get() > 0.0 {
                 { block("sediment", [MIDDLE - frame.tank, WATER + 8.0 - depth.max(3.0), 2.0 * frame.tank, depth.max(3.0)]) }
             }
@@ -103,7 +116,7 @@ fn inside(now: &Sample, frame: &Frame, height: Metres) -> Html {
 }
 
 /// An element as a hairpin with what lies on it; strokes of heat over it while it works.
-fn element(voice: &Voice, sheet: &Sheet, now: &Sample, frame: &Frame, level: Level) -> Html {
+fn element(voice: &Voice, levels: &[Level], now: &Sample, frame: &Frame, level: Level) -> Html {
     let at = level.index();
     let y = frame.elements.get(at).copied().unwrap_or(WATER);
     let watts = now.watts.get(at).copied().unwrap_or_default();
@@ -115,7 +128,7 @@ fn element(voice: &Voice, sheet: &Sheet, now: &Sample, frame: &Frame, level: Lev
         .map(|share| format!("M{:.1} {:.1}q5-4 0-8t0-8", from + share * (to - from), y - 10.0))
         .concat();
     let left = frame.left() - 8.0;
-    let [first, rest] = match (level, sheet.levels().len()) {
+    let [first, rest] = match (level, levels.len()) {
         (_, 1) => [None, Some("debrief-element-only")],
         (Level::Upper, _) => [Some("debrief-element-upper-1"), Some("debrief-element-upper-2")],
         (Level::Lower, _) => [Some("debrief-element-lower-1"), Some("debrief-element-lower-2")],
@@ -139,11 +152,11 @@ fn element(voice: &Voice, sheet: &Sheet, now: &Sample, frame: &Frame, level: Lev
 }
 
 /// Temperatures beside the tank, at the top, at each control, at the bottom.
-fn degrees(voice: &Voice, sheet: &Sheet, now: &Sample, frame: &Frame) -> Html {
+fn degrees(voice: &Voice, levels: &[Level], now: &Sample, frame: &Frame) -> Html {
     let high = (WATER - frame.tank_top) / now.layers.len().max(1) as f64;
     let layer_at = |y: f64| now.layers.get(((WATER - y) / high).floor().max(0.0) as usize).copied().flatten();
     let mut at = vec![frame.tank_top + high * 0.5];
-    at.extend(sheet.levels().iter().filter_map(|level| frame.elements.get(level.index())).map(|y| y - 12.0));
+    at.extend(levels.iter().filter_map(|level| frame.elements.get(level.index())).map(|y| y - 12.0));
     at.push(WATER - high * 0.5);
     let right = frame.right();
     let places = spread(&at, frame.tank_top, WATER + 8.0, 19.0);

@@ -5,8 +5,8 @@ use std::rc::Rc;
 use bench::{Action, Entry, Shown};
 use drill::Attempt;
 use drill::debrief::{Moment, Picture, Told};
-use plant::Level;
 use plant::fault::{FaultCase, FaultId};
+use plant::{Level, Plant};
 use quantity::Seconds;
 use words::Voice;
 
@@ -171,9 +171,7 @@ impl Sheet {
 
     /// Where the heater has an element.
     pub fn levels(&self) -> &'static [Level] {
-        let all = Level::ALL;
-        let layout = self.session.home.plant.wiring.layout;
-        if layout.has(Level::Lower) { all } else { all.get(..1).unwrap_or(all) }
+        levels(&self.session.home.plant)
     }
 
     /// An element in one word: which of two, or that it is the only one.
@@ -215,6 +213,12 @@ impl Sheet {
         let plate = self.session.home.plant.plate;
         [plate.upper_element, plate.lower_element].map(|at| at.get() / plate.height.get())
     }
+}
+
+/// Where a heater has an element.
+pub fn levels(plant: &Plant) -> &'static [Level] {
+    let all = Level::ALL;
+    if plant.wiring.layout.has(Level::Lower) { all } else { all.get(..1).unwrap_or(all) }
 }
 
 /// The acts in words.

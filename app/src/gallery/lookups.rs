@@ -24,8 +24,8 @@ use crate::sources::group::group;
 use crate::store::World;
 
 /// The fault whose page is shown, and those that are walked beside it.
-const FAULT: FaultId = FaultId::F23;
-const OTHERS: [FaultId; 2] = [FaultId::F24, FaultId::F14];
+const FAULT: FaultId = FaultId::F24;
+const OTHERS: [FaultId; 2] = [FaultId::F23, FaultId::F14];
 
 /// How a fault's page comes about: nothing yet, the fault beside a sound house, its stages, others on the way and there.
 fn walked() -> Vec<(&'static str, Progress)> {
@@ -34,6 +34,7 @@ fn walked() -> Vec<(&'static str, Progress)> {
     let beside = Progress {
         page: walked.page().map(Rc::new),
         heater: Some(walked.drill.setting.heater),
+        cut: walked.cut().map(Rc::new),
         ..Progress::default()
     };
     all.push(("beside a sound house", beside.clone()));

@@ -77,7 +77,7 @@ pub(crate) fn walked_with(job: &Job, mut suspect: Suspect, life: Life, seed: u64
     let mut sound = job.home.clone();
     sound.make_sound();
     plant::fault::place_in(&mut suspect.parameters, &sound);
-    let walk = Walk::through(&lived(world(job, &suspect), life, seed));
+    let walk = Walk::through(lived(world(job, &suspect), life, seed));
     (suspect, walk)
 }
 
@@ -86,7 +86,7 @@ impl Atlas {
     pub fn begin(job: &Job, life: Life, seed: u64) -> Self {
         let mut sound = job.clone();
         sound.home.make_sound();
-        Self { sound: Walk::through(&lived(sound, life, seed)), faults: Vec::new() }
+        Self { sound: Walk::through(lived(sound, life, seed)), faults: Vec::new() }
     }
 
     /// Walks the house with one more fault in it. Does nothing where it does not fit or is there already.

@@ -32,6 +32,8 @@ pub enum Round {
 
 /// Water that calls the lower thermostat, and shows where it turns cold.
 pub(crate) const DRAW: Volume = Volume::litres(76.0);
+/// The same into a bucket.
+pub(crate) const CALL: Action = Action::Bucket { tap: Tap::Bath, volume: DRAW };
 /// Below the water in a warm tank: a sound thermostat snaps open.
 const DIAL_DOWN: Temperature = Temperature::fahrenheit(90.0);
 /// Above it: a sound thermostat calls.
@@ -186,7 +188,7 @@ fn live(home: &Home) -> Vec<Action> {
 
 /// Water run off until a hot limit would latch, and its button pressed.
 fn reset() -> [Action; 3] {
-    [Action::Bucket { tap: Tap::Bath, volume: DRAW }, Action::Wait { minutes: 5.0 }, Action::PressReset]
+    [CALL, Action::Wait { minutes: 5.0 }, Action::PressReset]
 }
 
 fn running(home: &Home) -> Vec<Action> {
@@ -196,8 +198,7 @@ fn running(home: &Home) -> Vec<Action> {
     acts.extend(reset());
     acts.push(Action::WaitForCutOut);
     acts.extend(live(home));
-    acts.push(Action::Thermometer { at: Probe::Drain });
-    acts.push(Action::Bucket { tap: Tap::Bath, volume: DRAW });
+    acts.extend([Action::Thermometer { at: Probe::Drain }, CALL]);
     acts.extend(live(home));
     acts.push(Action::Listen { at: Place::LowerCompartment });
     acts.extend(looks());
@@ -302,33 +303,50 @@ fn water() -> Vec<Action> {
     let bucket = |tap| Action::Bucket { tap, volume: Volume::litres(8.0) };
     acts.extend([true, false].map(|hot| Action::Sample { tap: Tap::Kitchen, hot }));
     acts.extend([Tap::Kitchen, Tap::Shower, Tap::Laundry].map(bucket));
-    acts.push(Action::ReadGauge);
-    acts.push(Action::Bucket { tap: Tap::Bath, volume: DRAW });
-    acts.push(Action::WaitForCutOut);
-    acts.push(Action::ReadGauge);
-    acts.extend([Action::Look { at: Place::Relief }, Action::Look { at: Place::Drain }]);
-    acts.push(Action::Bucket { tap: Tap::Bath, volume: DRAW });
-    acts.push(Action::Thermometer { at: Probe::Drain });
-    acts.push(Action::TankCharge);
-    acts.push(Action::ReadWaterMeter);
-    acts.extend([Action::Tap { tap: Tap::Kitchen, opening: 1.0 }, Action::Wait { minutes: 2.0 }]);
-    acts.extend([Probe::HotPipe, Probe::ColdPipe].map(|at| Action::Thermometer { at }));
-    // While cold water comes in, damp air settles on its pipe.
-    acts.extend([Action::Listen { at: Place::HeaterTop }, Action::Look { at: Place::HeaterTop }]);
-    acts.push(Action::ColdValve { opening: 0.0 });
-    acts.extend([Action::Wait { minutes: 2.0 }, Action::Look { at: Place::Taps }]);
+    acts.extend([
+        Action::ReadGauge,
+        CALL,
+        Action::WaitForCutOut,
+        Action::ReadGauge,
+        Action::Look { at: Place::Relief },
+        Action::Look { at: Place::Drain },
+        CALL,
+        Action::Thermometer { at: Probe::Drain },
+        Action::TankCharge,
+        Action::ReadWaterMeter,
+        Action::Tap { tap: Tap::Kitchen, opening: 1.0 },
+        Action::Wait { minutes: 2.0 },
+        Action::Thermometer { at: Probe::HotPipe },
+        Action::Thermometer { at: Probe::ColdPipe },
+        // While cold water comes in, damp air settles on its pipe.
+        Action::Listen { at: Place::HeaterTop },
+        Action::Look { at: Place::HeaterTop },
+        Action::ColdValve { opening: 0.0 },
+        Action::Wait { minutes: 2.0 },
+        Action::Look { at: Place::Taps },
+    ]);
     acts.extend([Tap::Laundry, Tap::Bath, Tap::Shower].map(|tap| Action::Stops { tap, shut: true }));
     acts.extend([Tap::Laundry, Tap::Bath, Tap::Shower].map(|tap| Action::Stops { tap, shut: false }));
-    acts.push(Action::Tap { tap: Tap::Kitchen, opening: 0.0 });
-    // Only the lowest tap lets the pressure down far enough to draw the rod.
-    acts.extend([Action::Tap { tap: Tap::Laundry, opening: 1.0 }, Action::Wait { minutes: 2.0 }]);
-    acts.extend([Action::LookAtAnode, Action::Tap { tap: Tap::Laundry, opening: 0.0 }]);
-    acts.push(Action::ReadWaterMeter);
-    acts.extend([Action::Wait { minutes: 5.0 }, Action::ReadGauge, Action::Gauge { on: false }]);
-    acts.push(Action::ColdValve { opening: 1.0 });
-    acts.extend([Action::Hose { on: true }, Action::Drain { opening: 1.0 }, Action::Wait { minutes: 1.0 }]);
-    acts.extend([Action::Look { at: Place::Drain }, Action::Drain { opening: 0.0 }]);
-    acts.extend([Action::ReliefLever { up: true }, Action::ReliefLever { up: false }]);
-    acts.push(Action::Look { at: Place::Relief });
+    acts.extend([
+        Action::Tap { tap: Tap::Kitchen, opening: 0.0 },
+        // Only the lowest tap lets the pressure down far enough to draw the rod.
+        Action::Tap { tap: Tap::Laundry, opening: 1.0 },
+        Action::Wait { minutes: 2.0 },
+        Action::LookAtAnode,
+        Action::Tap { tap: Tap::Laundry, opening: 0.0 },
+        Action::ReadWaterMeter,
+        Action::Wait { minutes: 5.0 },
+        Action::ReadGauge,
+        Action::Gauge { on: false },
+        Action::ColdValve { opening: 1.0 },
+        Action::Hose { on: true },
+        Action::Drain { opening: 1.0 },
+        Action::Wait { minutes: 1.0 },
+        Action::Look { at: Place::Drain },
+        Action::Drain { opening: 0.0 },
+        Action::ReliefLever { up: true },
+        Action::ReliefLever { up: false },
+        Action::Look { at: Place::Relief },
+    ]);
     acts
 }

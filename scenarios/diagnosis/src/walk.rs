@@ -1,13 +1,14 @@
 //! A house walked through in every round, and what tells two such walks apart.
 
-use bench::{Action, Job, Shown};
+use bench::{Action, Job, Session, Shown};
 
 use crate::compare::{reads_alike, seems_unchanged};
-use crate::rounds::Round;
+use crate::rounds::{CALL, Round};
 
-/// All that every round shows in one house.
+/// All that every round shows in one house, and the house.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Walk {
+    job: Job,
     rounds: [Vec<(Action, Shown)>; Round::ALL.len()],
 }
 
@@ -30,8 +31,15 @@ pub struct Telling<'a> {
 
 impl Walk {
     /// Walks every round of a job, each from the moment the door opens.
-    pub fn through(job: &Job) -> Self {
-        Self { rounds: Round::ALL.map(|round| round.walk(job)) }
+    pub fn through(job: Job) -> Self {
+        Self { rounds: Round::ALL.map(|round| round.walk(&job)), job }
+    }
+
+    /// The house after one act: water drawn that calls the lower thermostat.
+    pub fn drawn(&self) -> Session {
+        let mut session = Session::begin(self.job.clone());
+        session.step(&CALL);
+        session
     }
 
     /// What an act of a round shows, by its place in the round.
