@@ -14,6 +14,11 @@ pub(crate) const METER: Ohms = Ohms(10e6);
 /// Resistance of a low-impedance voltmeter (trade sheet 1.6).
 pub(crate) const LOW: Ohms = Ohms(3e3);
 
+thread_local! {
+    /// Stray capacitance of a lead in place of the usual one, F.
+    pub(crate) static STRAY: std::cell::Cell<Option<f64>> = const { std::cell::Cell::new(None) };
+}
+
 /// A healthy, cold 40-gallon heater, closed in, on 240 V.
 pub(crate) fn plant() -> Plant {
     let heater = HeaterModel::Plain40;

@@ -106,6 +106,15 @@ fn contact(state: Contact, closed: bool) -> Complex {
     }
 }
 
+/// Stray capacitance of a lead, F. A test may set another.
+fn lead_stray() -> f64 {
+    #[cfg(test)]
+    if let Some(farads) = super::fixtures::STRAY.get() {
+        return farads;
+    }
+    LEAD_STRAY.get()
+}
+
 /// Lowers a plant with whatever bridges it.
 pub(super) fn lower(plant: &Plant, bridges: &[Bridge], supply: Supply) -> Lowered {
     let nodes = Nodes::of(plant);
@@ -326,7 +335,7 @@ impl Lowered {
     /// Stray capacitances: each lead to both feed leads and the shell; each conductor of a cable to the ground beside
     /// it, to the other conductor and to a live neighbour, by the metre.
     fn strays(&mut self, plant: &Plant) {
-        let lead = Complex::capacitor(LEAD_STRAY.get(), HERTZ);
+        let lead = Complex::capacitor(lead_stray(), HERTZ);
         let beside = |metres: f64| Complex::capacitor(BESIDE.get() * metres.max(0.0), HERTZ);
         for &pair in FLAT_PAIRS {
             let [a, b] = pair.map(|wire| self.nodes.end(End { wire, side: 0 }));
