@@ -4,6 +4,7 @@
 //!
 //! usage: plant_states FOLDER [COUNT]
 
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
 use std::process::ExitCode;
@@ -38,11 +39,18 @@ fn main() -> ExitCode {
     }
 }
 
+/// Houses tried for a fault before it is said to fit none.
+const TRIES: usize = 2000;
+
 fn write(folder: &Path, count: u64) -> Result<(), String> {
     fs::create_dir_all(folder).map_err(|e| e.to_string())?;
+    let mut met = Met::default();
     for k in 0..count {
         let mut draw = Draw::new(k, "plant states");
-        let home = house(&mut draw);
+        // One fault after the other, so that the rare ones have their share.
+        let wanted = FaultId::ALL[k as usize % FaultId::ALL.len()];
+        let mut home = house(&mut draw, wanted, &mut met)?;
+        disorder(&mut draw, &mut home.plant);
         let bridges = bridges(&mut draw);
         let written = home.plant.netlist(&bridges, &format!("state {k}")).map_err(|e| e.to_string())?;
         for (ending, text) in [("cir", &written.netlist), ("sol", &written.solution)] {
@@ -50,31 +58,83 @@ fn write(folder: &Path, count: u64) -> Result<(), String> {
         }
     }
     println!("{count} states in {}", folder.display());
-    Ok(())
+    met.tell(count)
+}
+
+/// What has occurred.
+#[derive(Default)]
+struct Met {
+    supplies: BTreeMap<String, usize>,
+    faults: BTreeMap<FaultId, usize>,
+    /// Faults whose network, once they were put in, was another than before.
+    shown: BTreeSet<FaultId>,
+}
+
+impl Met {
+    /// Prints the counts; fails when a supply or fault is absent from a run that has room for all of them.
+    fn tell(&self, count: u64) -> Result<(), String> {
+        let supplies: Vec<String> = self.supplies.iter().map(|(name, n)| format!("{name} {n}")).collect();
+        println!("supplies: {}", supplies.join(", "));
+        println!(
+            "faults: {} of {} put in, {} of them seen by the network",
+            self.faults.len(),
+            FaultId::ALL.len(),
+            self.shown.len()
+        );
+        let missing: Vec<String> =
+            (FaultId::ALL.iter().filter(|id| !self.faults.contains_key(id)).map(ToString::to_string))
+                .chain(
+                    ServiceKind::ALL
+                        .iter()
+                        .map(|kind| format!("{kind:?}"))
+                        .filter(|name| !self.supplies.contains_key(name)),
+                )
+                .collect();
+        if missing.is_empty() || count < FaultId::ALL.len() as u64 {
+            return Ok(());
+        }
+        Err(format!("absent: {}", missing.join(", ")))
+    }
 }
 
 fn any<T: Copy>(draw: &mut Draw, all: &[T]) -> T {
     all[draw.index(all.len())]
 }
 
-fn house(draw: &mut Draw) -> Home {
-    let setting = Setting {
-        heater: any(draw, HeaterModel::ALL),
-        household: any(draw, HouseholdKind::ALL),
-        climate: any(draw, Climate::ALL),
-        day: 1 + draw.index(365) as u16,
-        in_line: None,
-        location: Default::default(),
-    };
-    let mut home = Home::sound(setting);
-    let fault = any(draw, FaultId::ALL).fault();
-    if (fault.fits)(&home) {
-        let numbers = fault.complete(&Parameters::new(), draw).unwrap_or_default();
+/// A house of any kind on any supply with this fault in it, drawn until one bears it.
+fn house(draw: &mut Draw, wanted: FaultId, met: &mut Met) -> Result<Home, String> {
+    for _ in 0..TRIES {
+        let setting = Setting {
+            heater: any(draw, HeaterModel::ALL),
+            household: any(draw, HouseholdKind::ALL),
+            climate: any(draw, Climate::ALL),
+            day: 1 + draw.index(365) as u16,
+            in_line: None,
+            location: Default::default(),
+        };
+        let mut home = Home::sound(setting);
+        supply(draw, &mut home.plant);
+        home.plant.thermostats.iter_mut().for_each(|t| t.calling = draw.chance(0.5));
+        let fault = wanted.fault();
+        if !(fault.fits)(&home) {
+            continue;
+        }
+        let network = |home: &Home| home.plant.netlist(&[], "").map(|n| n.netlist).map_err(|e| e.to_string());
+        let before = network(&home)?;
+        let numbers = fault.complete(&Parameters::new(), draw).map_err(|e| e.to_string())?;
         (fault.apply)(&numbers, &mut home);
+        if network(&home)? != before {
+            met.shown.insert(wanted);
+        }
+        *met.faults.entry(wanted).or_default() += 1;
+        *met.supplies.entry(format!("{:?}", home.plant.service.kind)).or_default() += 1;
+        return Ok(home);
     }
-    let plant = &mut home.plant;
-    supply(draw, plant);
-    plant.thermostats.iter_mut().for_each(|t| t.calling = draw.chance(0.5));
+    Err(format!("{wanted} fits none of {TRIES} houses"))
+}
+
+/// Contacts, handles, stabs and wires in any state, beside the fault.
+fn disorder(draw: &mut Draw, plant: &mut Plant) {
     plant.limit.tripped |= draw.chance(0.15);
     if draw.chance(0.2) {
         let pole = draw.index(2);
@@ -106,7 +166,6 @@ fn house(draw: &mut Draw) -> Home {
             !matches!(s, Screw::S1 | Screw::S2)
         });
     }
-    home
 }
 
 /// Any supply a heater of this wiring can stand on, with a neutral, legs and loads of any state.
