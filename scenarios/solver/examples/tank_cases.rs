@@ -113,7 +113,7 @@ impl Run {
     fn new(case: &Case, layers: u32, steps: f64) -> Self {
         let tank = Tank::of_volume(case.gallons * GALLON, case.height).unwrap().refined(layers, steps);
         let mut state = tank.layered(&case.start);
-        let mut inputs = Inputs::idle(fahrenheit(67.5), case.loss);
+        let mut inputs = Inputs::idle(0.18, fahrenheit(67.5), case.loss);
         inputs.inlet_celsius = case.inlet;
         if case.broken {
             inputs.inlet_height = 0.92 * case.height;

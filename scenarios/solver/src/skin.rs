@@ -11,10 +11,8 @@ use quantity::{Constant, Metres, Seconds, Tag, Temperature, det};
 
 use slab::Slab;
 
-/// How the slab was made to agree with the published times.
-const FITTED: Tag = Tag::Computed(
-    "a slab whose burn times agree with the table of Moritz and Henriques 1947; from memory of skin models",
-);
+/// With these the burn times agree with the table of Moritz and Henriques 1947.
+const RECALLED: Tag = Tag::Memory("one-dimensional models of skin that apply the integral of Henriques 1947");
 
 quantity::constants! {
     /// First step after the fluid changes; the surface cell answers within about 7 ms.
@@ -29,17 +27,17 @@ quantity::constants! {
     const LONGEST_PIECE: Constant =
         Constant::new("longest stretch of heat", 1e6, "s", Tag::Model("about twelve days; no input runs for ever"));
     /// Conductivity of skin.
-    const CONDUCTIVITY: Constant = Constant::new("conductivity of skin", 0.37, "W/(m·K)", FITTED);
+    const CONDUCTIVITY: Constant = Constant::new("conductivity of skin", 0.37, "W/(m·K)", RECALLED);
     /// Heat capacity of skin by volume.
-    const HEAT_CAPACITY: Constant = Constant::new("heat capacity of skin", 3.7e6, "J/(m³·K)", FITTED);
+    const HEAT_CAPACITY: Constant = Constant::new("heat capacity of skin", 3.7e6, "J/(m³·K)", RECALLED);
     /// Depth of the basal layer.
     const BASAL: Constant<Metres> = Constant::of("depth of the basal layer", Metres(80e-6), Tag::Memory("Henriques 1947, Studies of thermal injury V"));
     /// Depth of the insulated back.
-    const DEPTH: Constant<Metres> = Constant::of("depth of the slab of skin", Metres(12e-3), FITTED);
+    const DEPTH: Constant<Metres> = Constant::of("depth of the slab of skin", Metres(12e-3), Tag::Computed("10 to 30 mm give the same burn times within 4 %"));
     /// Surface at the start.
-    const SURFACE: Constant<Temperature> = Constant::of("surface of skin at the start", Temperature::celsius(33.0), FITTED);
+    const SURFACE: Constant<Temperature> = Constant::of("surface of skin at the start", Temperature::celsius(33.0), RECALLED);
     /// Back of the slab at the start.
-    const CORE: Constant<Temperature> = Constant::of("back of the slab at the start", Temperature::celsius(36.5), FITTED);
+    const CORE: Constant<Temperature> = Constant::of("back of the slab at the start", Temperature::celsius(36.5), RECALLED);
     /// Damage rate factor.
     const FREQUENCY: Constant =
         Constant::new("damage rate factor", 3.1e98, "1/s", Tag::Memory("Henriques 1947, Studies of thermal injury V"));

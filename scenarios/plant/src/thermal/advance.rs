@@ -214,7 +214,11 @@ impl Plant {
     }
 
     fn inputs(&self, run: &Run, plan: &Plan, headers: &Headers, cold: f64) -> Inputs {
-        let mut inputs = Inputs::idle(self.room.to_celsius(), self.loss());
+        let flows = &plan.flows;
+        let tube = vessel::inlet_height(&self.plate, self.vessel.dip_tube).get();
+        let top = self.plate.height.get();
+        let (inlet, outlet) = if self.plumbing.reversed { (top, tube) } else { (tube, top) };
+        let mut inputs = Inputs::idle(inlet, self.room.to_celsius(), self.loss());
         inputs.warming = self.warming(run);
         inputs.sources = LEVELS
             .iter()
@@ -225,10 +229,6 @@ impl Plant {
                 watts: run.watts[level.index()],
             })
             .collect();
-        let flows = &plan.flows;
-        let tube = vessel::inlet_height(&self.plate, self.vessel.dip_tube).get();
-        let top = self.plate.height.get();
-        let (inlet, outlet) = if self.plumbing.reversed { (top, tube) } else { (tube, top) };
         let ways_out = WaysOut::of(flows);
         (inputs.draw, inputs.drain) = (ways_out.draw, ways_out.drain);
         inputs.outlet_height = self.plumbing.reversed.then_some(tube);
@@ -243,7 +243,6 @@ impl Plant {
             Filling::Flow(all) => Filling::Flow(all - pushed),
             Filling::KeepFull => Filling::KeepFull,
         };
-        inputs.inlet_height = inlet;
         inputs.inlet_celsius = water::temperature(cold);
         if self.vessel.dip_tube != DipTube::Whole || self.plumbing.reversed {
             let [strength, decay] = STUB.get();

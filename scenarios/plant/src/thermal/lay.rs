@@ -222,10 +222,8 @@ fn relief_law(plant: &Plant, k: f64) -> Option<Law> {
     }
     let setting = relief.opens_at.get();
     let full = relief.lever || hot;
-    let mut law = Relief::standard(k);
+    let mut law = Relief::standard(k, setting, f::RESEAT.get() * setting);
     law.lifted = true;
-    law.reseat = f::RESEAT.get() * setting;
-    law.full = setting;
     law.lever = if full { 1.0 } else { 0.0 };
     Some(Law::Relief(law))
 }

@@ -9,14 +9,6 @@ quantity::constants! {
     const SIMMERS: Constant = Constant::new("relief valve weeps from, over its opening", 0.9, "1", Tag::Model("makers print no curve"));
     /// Share of its full flow that it weeps just below.
     const WEEPS: Constant = Constant::new("weeping, over the full flow", 2e-5, "1", Tag::Model("drops, no stream"));
-    /// Fully open at this share.
-    const FULL: Constant = Constant::new("relief valve is full open at, over its opening", 1.1, "1", Tag::Model("the overpressure at which such valves are rated"));
-    /// It closes again at this share.
-    const RESEATS: Constant = Constant::new("relief valve closes again at, over its opening", 0.85, "1", Tag::Model("makers print no curve"));
-    /// Water temperature at which it opens: 210 °F.
-    const HOT: Constant = Constant::new("relief valve opens at", 98.9, "°C", Tag::Published("ANSI Z21.22: 210 °F"));
-    /// And at which it closes again: 190 °F.
-    const COOL: Constant = Constant::new("relief valve closes again at", 87.8, "°C", Tag::Model("its wax takes 20 °F to shrink"));
     /// Within this share between closing and opening it has closed.
     const CLOSED: Constant = Constant::new("share of the way to opening that counts as closed", 0.02, "1", Tag::Model("a step's grain"));
 }
@@ -49,18 +41,18 @@ pub struct Relief {
 }
 
 impl Relief {
-    /// One that opens at 150 psi and 210 °F.
-    pub fn standard(k: f64) -> Self {
+    /// One that opens at 150 psi, whatever the temperature; `full` and `reseat` are pressures in Pa.
+    pub fn standard(k: f64, full: f64, reseat: f64) -> Self {
         let open = OPENS.get();
         Self {
             k,
             simmer: SIMMERS.get() * open,
             weep: WEEPS.get(),
             open,
-            full: FULL.get() * open,
-            reseat: RESEATS.get() * open,
-            hot: HOT.get(),
-            cool: COOL.get(),
+            full,
+            reseat,
+            hot: f64::INFINITY,
+            cool: f64::INFINITY,
             lever: 0.0,
             lifted: false,
             heated: false,

@@ -34,8 +34,6 @@ quantity::constants! {
     );
     /// Distance over which it fades.
     const FADES: Constant = Constant::new("the eddy at the inlet fades over", 0.08, "m", Tag::Model("four bores of the tube"));
-    /// End of the dip tube, above the bottom.
-    const TUBE_END: Constant = Constant::new("end of the dip tube, above the bottom", 0.18, "m", Tag::CommonPractice);
     /// Conduction along water and wall together, over the water's area.
     const CONDUCTS: Constant = Constant::new(
         "conduction of water and wall along the tank",
@@ -111,17 +109,17 @@ pub struct Inputs {
 }
 
 impl Inputs {
-    /// Nothing drawn and nothing heated; kept full from near the bottom at the ambient temperature.
+    /// Nothing drawn and nothing heated; kept full through an inlet at this height at the ambient temperature.
     ///
-    /// The dip tube ends where most do, the walls conduct as most do.
-    pub fn idle(ambient: f64, loss: f64) -> Self {
+    /// The walls conduct as most do.
+    pub fn idle(inlet_height: f64, ambient: f64, loss: f64) -> Self {
         Self {
             sources: Vec::new(),
             draw: 0.0,
             outlet_height: None,
             drain: 0.0,
             filling: Filling::KeepFull,
-            inlet_height: TUBE_END.get(),
+            inlet_height,
             inlet_celsius: ambient,
             ambient,
             loss,

@@ -17,7 +17,7 @@
 //! state.probes.push(Probe { height: 0.94, lag: 90.0, coupling: 0.95, celsius: 20.0 });
 //! let inputs = Inputs {
 //!     sources: vec![Source { centre: 0.94, spread: 0.04, watts: 4500.0 }],
-//!     ..Inputs::idle(20.0, 1.4)
+//!     ..Inputs::idle(0.18, 20.0, 1.4)
 //! };
 //! let watch = [Cross { probe: 0, rising: Some(51.0), falling: None }];
 //! let report = tank.advance(&mut state, &inputs, 7200.0, &watch).expect("finite inputs");

@@ -105,7 +105,7 @@ pub fn day_in(window: f64, tank: &Tank, draws: &[Draw], broken: bool) -> Day {
     }
     let (energy, mass) = (state.energy(), state.mass());
     let mut control = Control { upper: false, lower: false };
-    let mut inputs = Inputs::idle(19.7, 1.42);
+    let mut inputs = Inputs::idle(0.18, 19.7, 1.42);
     inputs.inlet_celsius = 14.4;
     inputs.inlet_height = if broken { 1.0 } else { 0.18 };
     let mut day = Day::default();

@@ -13,7 +13,7 @@ fn celsius(fahrenheit: f64) -> f64 {
 fn heating_time(gallons: f64, watts: f64, from: f64, to: f64) -> f64 {
     let tank = Tank::of_volume(gallons * GALLON, 1.22).unwrap();
     let mut state = tank.full_at(celsius(from));
-    let mut inputs = Inputs::idle(20.0, 0.0);
+    let mut inputs = Inputs::idle(0.18, 20.0, 0.0);
     // The water that the growing rest pushes out leaves from below the source.
     inputs.inlet_height = 0.02;
     inputs.sources = vec![Source { centre: 0.02, spread: 0.04, watts }];
@@ -47,7 +47,7 @@ fn reheat_time() {
 fn standby() {
     let tank = Tank::of_volume(45.0 * GALLON, 1.22).unwrap();
     let mut state = tank.full_at(celsius(120.0));
-    let inputs = Inputs::idle(celsius(70.0), 1.42);
+    let inputs = Inputs::idle(0.18, celsius(70.0), 1.42);
     let start = state.mean().unwrap();
     let report = tank.advance(&mut state, &inputs, 3600.0, &[]).unwrap();
     let fall = start - state.mean().unwrap();
@@ -64,8 +64,7 @@ fn expansion_leaves_by_the_inlet() {
     let tank = Tank::of_volume(50.0 * GALLON, 1.22).unwrap();
     let mut state = tank.full_at(10.0);
     let before = state.mass();
-    let mut inputs = Inputs::idle(10.0, 0.0);
-    inputs.inlet_height = 0.02;
+    let mut inputs = Inputs::idle(0.02, 10.0, 0.0);
     inputs.sources = vec![Source { centre: 0.02, spread: 0.04, watts: 4500.0 }];
     let report = tank.advance(&mut state, &inputs, 18_000.0, &[]).unwrap();
     let end = state.mean().unwrap();

@@ -12,7 +12,7 @@ fn a_loop_keeps_its_books() {
     for flow in [2e-6, 8e-5] {
         let tank = tank();
         let mut state = tank.full_at(50.0);
-        let mut inputs = Inputs::idle(20.0, 1.4);
+        let mut inputs = Inputs::idle(0.18, 20.0, 1.4);
         inputs.ports = vec![
             Port { height: 1.22, flow: -flow, celsius: 0.0 },
             Port { height: 0.18, flow, celsius: 35.0 },
@@ -39,7 +39,7 @@ fn the_wrong_way_round_it_soon_runs_lukewarm() {
     for wrong in [false, true] {
         let tank = tank();
         let mut state = tank.full_at(50.0);
-        let mut inputs = Inputs { draw, inlet_celsius: 10.0, ..Inputs::idle(20.0, 0.0) };
+        let mut inputs = Inputs { draw, inlet_celsius: 10.0, ..Inputs::idle(0.18, 20.0, 0.0) };
         if wrong {
             inputs.outlet_height = Some(inputs.inlet_height);
             inputs.inlet_height = tank.height();
@@ -60,6 +60,6 @@ fn too_many_ports_are_refused() {
     let tank = tank();
     let mut state = tank.full_at(50.0);
     let port = Port { height: 0.1, flow: 1e-6, celsius: 20.0 };
-    let inputs = Inputs { ports: vec![port; PORTS + 1], ..Inputs::idle(20.0, 1.0) };
+    let inputs = Inputs { ports: vec![port; PORTS + 1], ..Inputs::idle(0.18, 20.0, 1.0) };
     assert!(tank.advance(&mut state, &inputs, 1.0, &[]).is_err());
 }

@@ -11,7 +11,7 @@ fn drains_and_fills_to_the_gram() {
     let tank = tank();
     let mut state = tank.layered(&[15.0, 20.0, 40.0, 50.0]);
     let start = state.mass();
-    let mut inputs = Inputs::idle(20.0, 1.4);
+    let mut inputs = Inputs::idle(0.18, 20.0, 1.4);
     inputs.filling = Filling::Flow(0.0);
     inputs.drain = 2e-4;
     let out = tank.advance(&mut state, &inputs, 2000.0, &[]).unwrap();
@@ -31,7 +31,7 @@ fn drains_and_fills_to_the_gram() {
 fn a_dry_source_heats_nothing() {
     let tank = tank();
     let mut state = tank.filled_to(0.6, 20.0);
-    let mut inputs = Inputs::idle(20.0, 0.0);
+    let mut inputs = Inputs::idle(0.18, 20.0, 0.0);
     inputs.filling = Filling::Flow(0.0);
     inputs.sources = vec![Source { centre: 0.94, spread: 0.03, watts: 4500.0 }];
     let report = tank.advance(&mut state, &inputs, 60.0, &[]).unwrap();
@@ -47,7 +47,7 @@ fn warm_below_cold_turns_over_and_keeps_its_heat() {
     let tank = tank();
     let mut state = tank.layered(&[50.0, 40.0, 20.0, 60.0]);
     let (mass, energy) = (state.mass(), state.energy());
-    let mut inputs = Inputs::idle(20.0, 0.0);
+    let mut inputs = Inputs::idle(0.18, 20.0, 0.0);
     inputs.filling = Filling::Flow(0.0);
     inputs.conductivity = 0.0;
     tank.advance(&mut state, &inputs, 10.0, &[]).unwrap();
@@ -63,7 +63,7 @@ fn warm_below_cold_turns_over_and_keeps_its_heat() {
 fn a_front_stays_sharp() {
     let tank = tank();
     let mut state = tank.full_at(50.0);
-    let mut inputs = Inputs::idle(20.0, 0.0);
+    let mut inputs = Inputs::idle(0.18, 20.0, 0.0);
     inputs.conductivity = 0.0;
     inputs.mixing.strength = 0.0;
     inputs.inlet_height = 0.0;
@@ -82,7 +82,7 @@ fn a_crossing_is_hit_and_a_second_call_goes_on() {
     let tank = tank();
     let mut state = tank.full_at(20.0);
     state.probes.push(Probe { height: 1.0, lag: 90.0, coupling: 1.0, celsius: 20.0 });
-    let mut inputs = Inputs::idle(20.0, 0.0);
+    let mut inputs = Inputs::idle(0.18, 20.0, 0.0);
     inputs.sources = vec![Source { centre: 0.94, spread: 0.03, watts: 4500.0 }];
     let watch = [Cross { probe: 0, rising: Some(40.0), falling: None }];
     let report = tank.advance(&mut state, &inputs, 1e5, &watch).unwrap();
@@ -112,12 +112,12 @@ fn wrong_inputs_are_refused_and_change_nothing() {
     let kept = state.clone();
     let bad = [f64::NAN, f64::INFINITY, -1.0];
     for value in bad {
-        let inputs = Inputs { draw: value, ..Inputs::idle(20.0, 1.0) };
+        let inputs = Inputs { draw: value, ..Inputs::idle(0.18, 20.0, 1.0) };
         assert!(tank.advance(&mut state, &inputs, 1.0, &[]).is_err());
-        assert!(tank.advance(&mut state, &Inputs::idle(20.0, 1.0), value, &[]).is_err());
+        assert!(tank.advance(&mut state, &Inputs::idle(0.18, 20.0, 1.0), value, &[]).is_err());
         assert!(Tank::new(value, 1.0).is_err());
     }
     let watch = [Cross { probe: 3, rising: None, falling: None }];
-    assert_eq!(tank.advance(&mut state, &Inputs::idle(20.0, 1.0), 1.0, &watch), Err(Error::NoProbe(3)));
+    assert_eq!(tank.advance(&mut state, &Inputs::idle(0.18, 20.0, 1.0), 1.0, &watch), Err(Error::NoProbe(3)));
     assert_eq!(state, kept);
 }
