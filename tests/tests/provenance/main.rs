@@ -172,6 +172,10 @@ fn every_entry_says_enough() {
             if kind != Kind::CommonPractice && words.len() < 4 {
                 wrong.push(format!("{at}: {} without a word about it: {words:?}", kind.name()));
             }
+            // What is recalled is listed as such, or the list of what to look up has holes.
+            if kind != Kind::Memory && ["from memory", "recalled"].iter().any(|said| words.contains(said)) {
+                wrong.push(format!("{at}: {} that says it is recalled: {words:?}", kind.name()));
+            }
             // A sheet that quotes is no source: the document is what a reader can look up.
             if words.to_lowercase().contains("trade sheet") {
                 wrong.push(format!("{at}: name the document, not {words:?}"));

@@ -11,9 +11,7 @@ quantity::constants! {
         "current held for ever, of the rating",
         1.25,
         "",
-        Tag::Model(
-            "above 1.00 and below 1.35, which must trip within an hour (UL 489, from memory)",
-        ),
+        Tag::Memory("UL 489: above 1.00 and below 1.35, which must trip within an hour"),
     );
     /// Power of the current that a pole's heat goes with.
     pub const POWER: Constant =
@@ -29,7 +27,7 @@ quantity::constants! {
         "time constant of a breaker pole",
         357.0,
         "s",
-        Tag::Model("100 s at twice the rating: a 30 A breaker has 2 minutes there, from memory"),
+        Tag::Memory("UL 489: at twice the rating a 30 A breaker has 2 minutes; here 100 s"),
     );
     /// Multiple of its rating at which the magnet acts.
     pub const MAGNETIC: Constant = Constant::new(

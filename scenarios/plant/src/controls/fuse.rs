@@ -11,14 +11,14 @@ quantity::constants! {
         "current a fuse holds for ever, of its rating",
         1.15,
         "",
-        Tag::Model("above the 1.10 it must carry and below the 1.35 that must open it within an hour (UL 248-12, from memory)"),
+        Tag::Memory("UL 248-12: above the 1.10 it must carry and below the 1.35 that must open it within an hour"),
     );
     /// Time constant of a link.
     pub const LINK_LAG: Constant = Constant::new(
         "time constant of a fuse's link",
         200.0,
         "s",
-        Tag::Model("80 s at twice the rating, at least 10 s at five times it: class RK5 with time delay, UL 248-12, from memory"),
+        Tag::Memory("UL 248-12, class RK5 with time delay: at least 10 s at five times the rating; here 80 s at twice it"),
     );
     /// Multiple of its rating from which the short-circuit part of the link goes.
     pub const SHORT: Constant = Constant::new(

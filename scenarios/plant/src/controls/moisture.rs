@@ -32,7 +32,7 @@ quantity::constants! {
     pub const DRIES_IN: Constant<Seconds> = Constant::of(
         "time constant of drying",
         Seconds::minutes(30.0),
-        Tag::Model("an hour or two of work brings it back, from memory"),
+        Tag::Memory("makers of sheathed elements: an hour or two of work brings damp insulation back"),
     );
     /// That reference temperature.
     pub const DRIES_AT: Constant<Temperature> = Constant::of(

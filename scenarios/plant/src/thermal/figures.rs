@@ -27,7 +27,7 @@ quantity::constants! {
         "regulator, flow at 60 psi below its set point",
         23.0,
         "gpm",
-        Tag::Model("droop of about 7 psi at 8 gpm, a usual figure of 3/4 in regulators, from memory"),
+        Tag::Memory("makers' flow curves of 3/4 in regulators: a droop of about 7 psi at 8 gpm"),
     );
     /// Flow of the loop's pipe for a rise of 60 psi; its pump adds [`PUMP`].
     pub(super) const LOOP: Constant = Constant::new(

@@ -38,8 +38,8 @@ quantity::constants! {
         "hydrogen from the anode, at room pressure",
         0.12e-3 / 86_400.0,
         "m3/s",
-        Tag::Computed(
-            "0.45 kg of magnesium in 5 years, half of it by self-corrosion, 24 L/mol: 0.12 L a day; from memory",
+        Tag::Memory(
+            "papers on magnesium anodes: half of the metal goes by self-corrosion; of 0.45 kg in 5 years 0.12 L a day",
         ),
     );
     /// Gas that makes a tap spit.
@@ -104,9 +104,9 @@ impl Plant {
         if volume <= 0.0 {
             return;
         }
-        let mut inputs = Inputs::idle(self.room.to_celsius(), 0.0);
+        let inlet = vessel::inlet_height(&self.plate, self.vessel.dip_tube).get();
+        let mut inputs = Inputs::idle(inlet, self.room.to_celsius(), 0.0);
         inputs.filling = Filling::Flow(-volume / MOMENT.get());
-        inputs.inlet_height = vessel::inlet_height(&self.plate, self.vessel.dip_tube).get();
         if let Ok(report) = tank.advance(&mut self.tank, &inputs, MOMENT.get(), &[]) {
             self.plumbing.cold_side.add(report.expelled, report.expelled_energy);
         }

@@ -305,7 +305,7 @@ fn books_close(seeds: core::ops::Range<u64>) {
     let (mut worst_mass, mut worst_heat) = (0.0_f64, 0.0_f64);
     for seed in seeds {
         let mut dice = Draw::new(seed, "piping");
-        let mut plant = sound(HeaterModel::ALL[dice.index(4)]);
+        let mut plant = sound(HeaterModel::ALL[dice.index(HeaterModel::ALL.len())]);
         disorder(&mut plant, &mut dice);
         plant.advance(Seconds(1.0));
         let (mass, heat) = (held(&plant), stored(&plant));
