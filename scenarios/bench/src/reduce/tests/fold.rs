@@ -8,7 +8,7 @@ use quantity::{Amps, Draw, Pressure, Watts};
 
 use super::*;
 
-fn pick<T: Copy>(draw: &mut Draw, list: &[T]) -> T {
+pub(super) fn pick<T: Copy>(draw: &mut Draw, list: &[T]) -> T {
     list[draw.index(list.len())]
 }
 
@@ -59,9 +59,9 @@ fn any_part(draw: &mut Draw) -> NewPart {
 }
 
 /// Every kind of act, by its number.
-const KINDS: usize = 48;
+pub(super) const KINDS: usize = 48;
 
-fn act(kind: usize, draw: &mut Draw) -> Action {
+pub(super) fn act(kind: usize, draw: &mut Draw) -> Action {
     let on = draw.chance(0.5);
     let slot = draw.index(5) as u32;
     let level = pick(draw, &[Level::Upper, Level::Lower]);

@@ -1,5 +1,6 @@
 //! The door itself, tried on invented houses.
 
+mod books;
 mod cures;
 mod exchange;
 mod fold;
