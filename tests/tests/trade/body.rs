@@ -205,28 +205,33 @@ fn tingle() {
     assert_eq!(shock(settled.current, touch.path, Seconds(1.0)).zone, ShockZone::LetGoAtRisk);
 }
 
-/// More volts, less resistance in the population, wetter, more skin, longer: never less current, never a milder
-/// zone, never a later crossing.
+/// More volts, less resistance in the population, wetter, more skin, wetter shoes, longer, gloves off or spoilt, a path
+/// that takes no more resistance and no less of the heart: never less current, never a milder zone, never a later
+/// crossing.
 #[test]
 fn monotone_in_every_input() {
     let mut draw = quantity::Draw::new(7, "body");
     let pick = |draw: &mut quantity::Draw, n: usize| draw.index(n);
+    let gloves = [Glove::Rated, Glove::RatedWet, Glove::RatedDamaged, Glove::Bare];
+    let mut paths = std::collections::BTreeSet::new();
     for _ in 0..4000 {
         let path = Path::ALL[pick(&mut draw, Path::ALL.len())];
         let (p, w, a, f) = (pick(&mut draw, 3), pick(&mut draw, 3), pick(&mut draw, 3), pick(&mut draw, 3));
-        let touch = |p: usize, w: usize, a: usize, f: usize| Touch {
+        let glove = gloves[pick(&mut draw, gloves.len())];
+        let with = |path, glove, p: usize, w: usize, a: usize, f: usize| Touch {
             path,
             percentile: PERCENTILES[p],
             wetness: [Wetness::Dry, Wetness::Water, Wetness::Salt][w],
             area: [Area::Small, Area::Medium, Area::Large][a],
-            glove: Glove::Bare,
+            glove,
             footing: [Footing::Dry, Footing::Damp, Footing::Wet][f],
         };
+        let touch = |p, w, a, f| with(path, glove, p, w, a, f);
         let volts = draw.between(5.0, 600.0);
         let time = draw.between(0.005, 10.0);
         let here = touch(p, w, a, f).current(Volts(volts));
         let judged = shock(here, path, Seconds(time));
-        let worse = [
+        let mut worse = vec![
             (touch(p, w, a, f), volts + 5.0, time),
             (touch(p.saturating_sub(1), w, a, f), volts, time),
             (touch(p, (w + 1).min(2), a, f), volts, time),
@@ -234,10 +239,22 @@ fn monotone_in_every_input() {
             (touch(p, w, a, (f + 1).min(2)), volts, time),
             (touch(p, w, a, f), volts, time * 1.5),
         ];
+        // Only a sound rated glove counts for anything.
+        worse.extend(gloves[1..].iter().map(|&spoilt| (with(path, spoilt, p, w, a, f), volts, time)));
+        for &other in Path::ALL {
+            let (one, two) = (touch(p, w, a, f), with(other, glove, p, w, a, f));
+            if two.worn().get() <= one.worn().get()
+                && other.impedance_factor() <= path.impedance_factor()
+                && other.heart_factor() >= path.heart_factor()
+            {
+                paths.insert(format!("{path:?} {other:?}"));
+                worse.push((two, volts, time));
+            }
+        }
         for (touch, volts, time) in worse {
             let there = touch.current(Volts(volts));
             assert!(there.get() >= here.get() * (1.0 - 1e-12), "{touch:?} {volts} V");
-            let more = shock(there, path, Seconds(time));
+            let more = shock(there, touch.path, Seconds(time));
             assert!(more.zone >= judged.zone, "{touch:?} {volts} V {time} s");
             for curve in Curve::ALL {
                 if let Some(first) = curve.crossing(judged.equivalent) {
@@ -247,4 +264,7 @@ fn monotone_in_every_input() {
             }
         }
     }
+    // Each path with itself, and each with every one that is worse.
+    println!("{} pairs of paths", paths.len());
+    assert!(paths.len() > 2 * Path::ALL.len(), "{paths:?}");
 }
