@@ -4,8 +4,9 @@
 usage: plot.py PROGRAM [FOLDER]     PROGRAM: the built example `person_curves` of the crate `bench`
 
 Burns: seconds in running water to a burn, against the 2nd to 3rd degree ranges of Moritz and Henriques 1947 as
-printed by a maker of scald valves (published), the label table of an owner's manual (published) and a
-full-thickness fit (published). Body: impedance hand to hand of 5, 50 and 95 % of the population against IEC
+printed by a maker of scald valves (published), the label table of an owner's manual (published), a full-thickness
+fit (published), and the first-degree times of a memo of the Consumer Product Safety Commission of 15 September 1978 as
+two manuals print them (published; ours lie within the factors stated beside them, see docs/sources/corrections.md). Body: impedance hand to hand of 5, 50 and 95 % of the population against IEC
 60479-1:2005 (from memory) and IEC 479-1:1994 (published, a typed copy). Heart: c1 to c3 against IEC 60479-1,
 figure 20 (40 mA at 5 s published by a page that reproduces it, the other points from memory).
 
@@ -26,6 +27,9 @@ MORITZ_HENRIQUES = [  # degrees C, seconds to 2nd and to 3rd degree
     (45, 7200, 10800), (47, 1200, 2700), (48, 900, 1200), (49, 480, 600), (51, 120, 252), (55, 17, 30), (60, 3, 5),
 ]
 LABEL = [(125, 90, 120), (130, 24, 36), (135, 8, 12), (140, 4, 5), (145, 2, 3), (150, 1.2, 1.8), (155, 0.8, 1.2)]
+MEMO = [  # degrees F, seconds to a first degree, ours over it from and to
+    (116, 2100, 0.60, 0.67), (122, 60, 2.6, 2.8), (131, 5, 2.9, 3.2), (140, 2, 1.7, 1.9), (149, 1, 1.4, 1.55),
+]
 C1 = [(0.01, 500), (0.1, 400), (1, 50), (3, 40), (5, 40)]
 VOLTS_2005 = [25, 50, 75, 100, 125, 150, 175, 200, 225, 400, 1000]
 TABLE_2005 = {
@@ -91,6 +95,15 @@ def burns(curves, folder):
             if not low <= found <= high:
                 misses += 1
                 print(f"{celsius:.2f} °C: {found:.4g} s lies outside {low} to {high} s")
+    axes.plot(
+        [(f - 32) / 1.8 for f, *_ in MEMO], [seconds for _, seconds, *_ in MEMO], "D", color="#b58900", markersize=6,
+        markeredgecolor="#333", label="first degree, CPSC memo of 1978",
+    )
+    for fahrenheit, seconds, low, high in MEMO:
+        found = between(curves["first"], (fahrenheit - 32) / 1.8) / seconds
+        if not low <= found <= high:
+            misses += 1
+            print(f"first degree, {fahrenheit} °F: {found:.3g} of {seconds} s, expected {low} to {high}")
     fit = [51.3 + 0.1 * i for i in range(198)]
     axes.plot(fit, [full_thickness(c) for c in fit], color="#666", linestyle=":", label="full-thickness fit, published")
     save(figure, axes, folder / "burn.png")
@@ -153,7 +166,7 @@ def main():
         name, x, y = line.split(",")
         curves.setdefault(name, []).append((float(x), float(y)))
     misses = burns(curves, folder) + bodies(curves, folder) + hearts(curves, folder)
-    compared = len(MORITZ_HENRIQUES) + len(LABEL) + 3 * (len(VOLTS_2005) + len(VOLTS_1994)) + len(C1)
+    compared = len(MORITZ_HENRIQUES) + len(LABEL) + len(MEMO) + 3 * (len(VOLTS_2005) + len(VOLTS_1994)) + len(C1)
     print(f"{compared - misses} passed, {misses} failed")
     sys.exit(1 if misses else 0)
 
