@@ -67,7 +67,7 @@ pub(super) fn worked(home: &Home) -> Worked {
         .collect();
     // Each on the other's screw: both were off at once.
     let swapped = |(home, on): &(Screw, Option<Screw>)| {
-        on.is_some_and(|on| astray.iter().any(|other| *other == (on, Some(*home))))
+        on.is_some_and(|on| astray.contains(&(on, Some(*home))))
     };
     let one_leg = plant.panel.feeding(Circuit::Heater).is_some_and(|b| {
         let [first, second] = b.stabs;
