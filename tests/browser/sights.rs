@@ -52,8 +52,8 @@ fn everywhere(show: impl Fn(&Browser, Screen, Hand)) {
 }
 
 /// What the heaters cut open on a fault's page are called.
-const CUT: &str =
-    "return [...document.querySelectorAll('.atlas-cut svg[role=img]')].map(one => one.ariaLabel);";
+const CUT: &str = "const cut = [...document.querySelectorAll('.atlas-cut svg[role=img]')];
+    return cut.map(one => one.getAttribute('aria-label'));";
 
 #[test]
 fn the_doors_and_desks() {
