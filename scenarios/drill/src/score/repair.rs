@@ -83,7 +83,7 @@ fn parts(case: &Case<'_>, ledger: &mut Ledger<'_>) {
             }
             let Fact::Changed { part, matches, needed, cost } = *fact else { continue };
             let detail = Detail::Part { part, cost };
-            if !needed {
+            if !needed && !goes_with_another(case, part) {
                 ledger.charge(RuleId::ChangedInVain, Some(step), detail.clone());
             }
             if !matches {
@@ -99,6 +99,12 @@ fn parts(case: &Case<'_>, ledger: &mut Ledger<'_>) {
             }
         }
     }
+}
+
+/// Of parts that have to be changed together none is in vain: a new thermostat pressed flat takes the limit with it.
+fn goes_with_another(case: &Case<'_>, part: PartKind) -> bool {
+    let all = |remedy: &Remedy| matches!(remedy, Remedy::ReplaceAll(parts) if parts.contains(&part));
+    case.faults().any(|id| id.fault().remedies.iter().any(all))
 }
 
 /// A thermostat that was changed and stands off the shell.
