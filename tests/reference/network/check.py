@@ -13,7 +13,9 @@ largest source voltage of the state:
   floating nodes  against 50 digits         1e-4
   held nodes      against 50 digits         1e-9   (says which side is wrong when ngspice differs)
 ngspice itself is compared with the 50 digits on floating nodes for information only: double precision
-loses them where a diagonal sum of 200 S hides a picofarad.
+loses them where a diagonal sum of 200 S hides a picofarad. Where it gives a floating node more than ten times the
+supply (a shorted pair that hangs on a teraohm), its held nodes carry that error too: such a state is held to the 50
+digits alone, and counted. More than one in fifty of them fails.
 
 Needs ngspice on the path and the Python package mpmath.
 """
@@ -213,6 +215,10 @@ class Worst:
         return f"  {self.title}: {self.count} nodes, worst {self.value:.1e} at {self.place}{limit}"
 
 
+# Parts of the supply from which ngspice has lost a state, and the most of the states it may lose.
+LOST, MOST_LOST = 10.0, 0.02
+
+
 def main(folders):
     pairs = sorted(p for folder in folders for p in Path(folder).glob("*.cir"))
     if not pairs:
@@ -222,7 +228,7 @@ def main(folders):
     held_exact = Worst("held, ours against 50 digits", LIMIT_HELD)
     floating = Worst("floating, ours against 50 digits", LIMIT_FLOATING)
     theirs = Worst("floating, ngspice against 50 digits (for information)")
-    wrong = 0
+    wrong, lost = 0, []
     for path in pairs:
         try:
             ours = read_solution(path.with_suffix(".sol"))
@@ -236,10 +242,15 @@ def main(folders):
             wrong += 1
             continue
         sound = True
+        free = [node for node in state.nodes if node not in state.held]
+        astray = any(abs(spice[node] - exact[node]) > LOST * state.supply for node in free)
+        if astray:
+            lost.append(path.stem)
         for node in state.nodes:
             place = f"{path.stem} {node}"
             if node in state.held:
-                sound &= held.add(abs(ours[node] - spice[node]), state.supply, place)
+                if not astray:
+                    sound &= held.add(abs(ours[node] - spice[node]), state.supply, place)
                 sound &= held_exact.add(abs(ours[node] - exact[node]), state.supply, place)
             else:
                 sound &= floating.add(abs(ours[node] - exact[node]), state.supply, place)
@@ -249,6 +260,9 @@ def main(folders):
             wrong += 1
     print(f"{len(pairs)} states; differences as parts of the supply voltage")
     print(held, held_exact, floating, theirs, sep="\n")
+    print(f"  lost by ngspice, held to 50 digits alone: {len(lost)} {' '.join(lost)}".rstrip())
+    if len(lost) > MOST_LOST * len(pairs):
+        wrong += len(lost)
     print("agree" if wrong == 0 else f"{wrong} of {len(pairs)} states do not agree")
     return 0 if wrong == 0 else 1
 
