@@ -66,9 +66,8 @@ pub(super) fn worked(home: &Home) -> Worked {
         .filter(|(home, on)| *on != Some(*home))
         .collect();
     // Each on the other's screw: both were off at once.
-    let swapped = |(home, on): &(Screw, Option<Screw>)| {
-        on.is_some_and(|on| astray.contains(&(on, Some(*home))))
-    };
+    let swapped =
+        |(home, on): &(Screw, Option<Screw>)| on.is_some_and(|on| astray.contains(&(on, Some(*home))));
     let one_leg = plant.panel.feeding(Circuit::Heater).is_some_and(|b| {
         let [first, second] = b.stabs;
         first.is_some() && first == second
