@@ -132,7 +132,7 @@ impl Table {
              faults ask for the same part counts as one repair. Written by `cargo test --release -p tankwright-tests --test pairs \
              -- --ignored thirty`; every pair with the act that tells it most often: `pairs.csv`.\n\n![a mark for each pair of faults](../../assets/asked/pairs.svg)\n\nA \
              full square: told apart in every drawing. A diamond: in all but one of thirty, or else one part to change. A \
-             triangle: one repair serves both. A cross: missed. No mark: no house has both.\n",
+             triangle: one repair serves both. A cross: missed. No mark: no house of the run had both.\n",
             self.asked,
             self.asked - self.missed.len(),
             rounds = diagnosis::Round::ALL.len(),
