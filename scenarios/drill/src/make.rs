@@ -168,7 +168,6 @@ pub struct Settled {
 pub fn settle(order: &Order) -> Result<Settled, OrderError> {
     let seed = u64::from(order.seed);
     let houses = houses(order, setting(order, 0));
-    let takes = |houses: &[Home], id: FaultId| houses.iter().find(|home| fits(order, home, id)).cloned();
     let none = Parameters::new();
     let given = |id: FaultId, given: &Parameters, home: &Home| -> Result<Settled, OrderError> {
         let fault = completed(seed, id, given, home)?;
@@ -177,14 +176,17 @@ pub fn settle(order: &Order) -> Result<Settled, OrderError> {
     };
     // What was left to chance gives way to what is asked for.
     let named = |id: FaultId, parameters: &Parameters| {
-        let elsewhere = || others(order).filter(|_| wished(order, id)).find_map(|houses| takes(&houses, id));
-        let home = takes(&houses, id).or_else(elsewhere).ok_or(FaultError::DoesNotFit { id })?;
-        given(id, parameters, &home)
+        if let Some(home) = takes(order, &houses, id) {
+            return given(id, parameters, home);
+        }
+        let elsewhere = || others(order).flatten().find(|home| fits(order, home, id));
+        let home = if wished(order, id) { elsewhere() } else { None };
+        given(id, parameters, &home.ok_or(FaultError::DoesNotFit { id })?)
     };
     let by_chance = |houses: &[Home]| {
-        let weight = |id: FaultId| takes(houses, id).map_or(0.0, |_| id.fault().weight.get());
+        let weight = |id: FaultId| takes(order, houses, id).map_or(0.0, |_| id.fault().weight.get());
         by_weight(FaultId::ALL, weight, &mut Draw::new(seed, "fault"), |id| {
-            given(id, &none, &takes(houses, id).ok_or(FaultError::DoesNotFit { id })?)
+            given(id, &none, takes(order, houses, id).ok_or(FaultError::DoesNotFit { id })?)
         })
     };
     match &order.fault {
@@ -282,6 +284,11 @@ const BEHIND_A_SECOND: &[FaultId] = &[
 /// Faults whose current melts a fuse in the line before anybody calls: a second thing broken, and work of another
 /// licence.
 const MELTS_A_FUSE: &[FaultId] = &[FaultId::F14, FaultId::F15, FaultId::F30];
+
+/// The first of these houses that a fault fits.
+fn takes<'a>(order: &Order, houses: &'a [Home], id: FaultId) -> Option<&'a Home> {
+    houses.iter().find(|home| fits(order, home, id))
+}
 
 /// A fault is wished for, fits a house, and shows in it alone. A second supply carries the heater past a dead breaker or splice.
 fn fits(order: &Order, home: &Home, id: FaultId) -> bool {
