@@ -139,6 +139,7 @@ fn plumbing(setting: Setting) -> Plumbing {
         regulator: None,
         closed: false,
         inlet: setting.climate.mains(setting.day),
+        main_valve: 1.0,
         cold_valve: 1.0,
         frozen: false,
         traps: HeatTraps::SOUND,

@@ -18,6 +18,11 @@ pub(super) fn open(share: f64) -> f64 {
     if share.is_finite() { share.clamp(0.0, 1.0) } else { 0.0 }
 }
 
+/// From the street into the house, through the meter and the main valve beside it.
+fn service(plumbing: &Plumbing) -> f64 {
+    f::at_sixty(&f::SERVICE) * open(plumbing.main_valve)
+}
+
 /// Two paths one after the other.
 fn series(a: f64, b: f64) -> f64 {
     if a > 0.0 && b > 0.0 { a * b / (a * a + b * b).sqrt() } else { 0.0 }
@@ -44,7 +49,7 @@ impl Ways {
         }
 
         // From the street to the tank.
-        let service = f::at_sixty(&f::SERVICE);
+        let service = service(plumbing);
         let passes = if plumbing.frozen { 0.0 } else { open(plumbing.cold_valve) };
         let valve = f::at_sixty(&f::COLD_VALVE) * passes;
         let inlet = f::at_sixty(&f::NIPPLE) * open(plumbing.traps.inlet_free);
@@ -82,7 +87,7 @@ impl Ways {
     /// The house with both pipes off the tank: the cold one ends in the open, the hot line gets nothing.
     fn lay_parted(&mut self, plumbing: &Plumbing, street: u32, now: f64) {
         let house = self.junction(now.min(self.held_at));
-        self.supply(street, house, f::at_sixty(&f::SERVICE), plumbing);
+        self.supply(street, house, service(plumbing), plumbing);
         let air = self.net.air(self.height);
         let k = f::at_sixty(&f::COLD_VALVE) * open(plumbing.cold_valve);
         self.on.open = self.pipe(house, air, Law::Orifice { k });
@@ -98,7 +103,7 @@ impl Ways {
                 let bypass = regulator.bypass && !plumbing.closed;
                 let set = regulator.set.get().max(0.0);
                 self.on.supply = self.pipe(street, house, Law::Regulator { k, set, bypass });
-                let k = f::orifice(regulator.creep);
+                let k = f::orifice(regulator.creep) * open(plumbing.main_valve);
                 self.on.creep = self.pipe(street, house, Law::Check { k, cracking: 0.0 });
             }
             _ => self.on.supply = self.pipe(street, house, check(service)),

@@ -1,4 +1,4 @@
-//! The house's piping as a network of the hydraulic solver: street, regulator or check valve, cold header, the
+//! The house's piping as a network of the hydraulic solver: street, main valve, regulator or check valve, cold header, the
 //! heater's cold valve, tank, hot line with or without a mixing valve, taps with both sides, crossovers, a
 //! recirculation loop, leaks, relief and drain.
 //!
@@ -75,7 +75,9 @@ impl Ways {
             vented: lever || plumbing.is_open_on_top() || plumbing.taps.iter().any(|t| ajar(*t)),
             slack: f::PIPE.get() + plant.shell_growth(),
             closed: plumbing.is_closed(),
-            supplied: open(plumbing.cold_valve) > 0.0 && plumbing.stand.is_piped(),
+            supplied: open(plumbing.main_valve) > 0.0
+                && open(plumbing.cold_valve) > 0.0
+                && plumbing.stand.is_piped(),
             drained: open(plumbing.drain_valve) > 0.0,
             held_at: plumbing.static_pressure().get(),
         };

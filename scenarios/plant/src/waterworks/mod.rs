@@ -21,11 +21,23 @@ pub use valves::{
 /// Tagged constants of these modules.
 pub(crate) const SOURCES: &[&[quantity::Listed]] = &[anode::CONSTANTS, tap::CONSTANTS, valves::CONSTANTS];
 
+fn full() -> f64 {
+    1.0
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde passes what it asks about by reference")]
+fn is_full(opening: &f64) -> bool {
+    *opening == full()
+}
+
 /// Valves, taps and pressures.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Plumbing {
     /// Static pressure of the street main.
     pub main: Pressure,
+    /// Opening of the house's main valve at the meter, 0 to 1. Written down only where it is not open.
+    #[serde(default = "full", skip_serializing_if = "is_full")]
+    pub main_valve: f64,
     /// A pressure regulator behind the meter.
     pub regulator: Option<Regulator>,
     /// A check valve or backflow preventer keeps expanded water from flowing back to the street.
@@ -110,9 +122,14 @@ impl Plumbing {
         self.relief.missing || !self.stand.is_piped()
     }
 
+    /// The street's water gets to the heater: the main valve and the heater's own both stand open.
+    pub fn is_fed(&self) -> bool {
+        self.main_valve > 0.0 && self.cold_valve > 0.0
+    }
+
     /// Water runs from the open end of the cold pipe.
     pub fn runs_open(&self) -> bool {
-        self.cold_valve > 0.0 && !self.stand.is_piped()
+        self.is_fed() && !self.stand.is_piped()
     }
 
     /// Expanded water cannot go back to the street.

@@ -207,6 +207,52 @@ fn a_regulator_holds_droops_and_creeps() {
     assert!(psi(&plant) < 62.0, "{}", psi(&plant));
 }
 
+/// With the main valve shut nothing comes from the street: neither side of any tap runs once the pressure is let
+/// down at one, and the meter stands still, whatever stands behind it and however the heater's own valve is.
+#[test]
+fn a_shut_main_valve_stops_every_tap_and_the_meter() {
+    let creeping = Regulator { creep: 0.0003, ..Regulator::sound(Pressure::psi(55.0)) };
+    for (regulator, closed, cold_valve) in [
+        (None, false, 1.0),
+        (None, true, 1.0),
+        (None, false, 0.0),
+        (Some(creeping), false, 1.0),
+        (Some(creeping), true, 0.0),
+        (Some(Regulator { stuck_open: true, ..creeping }), false, 1.0),
+    ] {
+        let mut plant = sound(Plain40);
+        plant.plumbing.regulator = regulator;
+        plant.plumbing.closed = closed;
+        plant.advance(Seconds::minutes(5.0));
+        let held = plant.plumbing.pressure;
+        plant.plumbing.main_valve = 0.0;
+        plant.plumbing.cold_valve = cold_valve;
+        plant.advance(Seconds(30.0));
+        // What is shut in keeps its pressure until a tap lets it out.
+        assert!(
+            plant.plumbing.pressure.near(held, Pressure(5_000.0)),
+            "{:?} of {held:?}",
+            plant.plumbing.pressure
+        );
+        run(&mut plant, Tap::Laundry, 120.0);
+        assert!(plant.plumbing.pressure.to_psi() < 1.0, "{:?}", plant.plumbing.pressure);
+        let street = plant.plumbing.ledger.main;
+        for tap in Tap::ALL {
+            open(&mut plant, *tap, 1.0);
+            plant.plumbing.cold_taps[tap.index()] = 1.0;
+            plant.advance(Seconds(30.0));
+            assert!(plant.tap_flow(*tap).to_gpm() < 0.01, "{tap:?}");
+            assert_eq!(plant.meter_flow().get(), 0.0);
+        }
+        assert_eq!(plant.plumbing.ledger.main, street);
+        plant.plumbing.cold_taps = [0.0; TAPS];
+        plant.plumbing.taps = [0.0; TAPS];
+        (plant.plumbing.main_valve, plant.plumbing.cold_valve) = (1.0, 1.0);
+        plant.advance(Seconds::minutes(10.0));
+        assert!(plant.plumbing.pressure.to_psi() > 40.0, "{:?}", plant.plumbing.pressure);
+    }
+}
+
 /// F47: what the first lift washes onto the seat weeps until the next one flushes it; a worn seat goes on.
 #[test]
 fn a_relief_valve_weeps_after_its_first_lift() {
@@ -369,8 +415,9 @@ fn disorder(plant: &mut Plant, dice: &mut Draw) {
 fn turn(plant: &mut Plant, dice: &mut Draw) {
     let share = |dice: &mut Draw| dice.unit() * f64::from(u8::from(dice.chance(0.5)));
     let plumbing = &mut plant.plumbing;
-    match dice.index(7) {
+    match dice.index(8) {
         0 => plumbing.cold_valve = share(dice),
+        7 => plumbing.main_valve = share(dice),
         1 | 2 => plumbing.taps[dice.index(TAPS)] = share(dice),
         3 => plumbing.cold_taps[dice.index(TAPS)] = share(dice),
         4 => plumbing.drain_valve = share(dice),
