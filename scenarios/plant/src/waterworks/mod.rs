@@ -25,8 +25,7 @@ fn full() -> f64 {
     1.0
 }
 
-#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde passes what it asks about by reference")]
-fn is_full(opening: &f64) -> bool {
+fn is_full(opening: &impl PartialEq<f64>) -> bool {
     *opening == full()
 }
 
