@@ -40,6 +40,7 @@ fn opened(home: Home) -> Session {
         breaker.handle = plant::Handle::Off;
     }
     plant.plumbing.cold_valve = 0.0;
+    plant.plumbing.main_valve = 0.0;
     plant.empty_vessel();
     session
 }

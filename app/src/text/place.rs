@@ -73,6 +73,7 @@ labels! {
     THAW = "do-thaw";
     VENTILATE = "do-ventilate";
     WATER_METER = "do-water-meter";
+    MAIN_VALVE = "do-main-valve";
     READ_WATER_METER = "do-read-water-meter";
     SAMPLE_HOT = "do-sample-hot";
     SAMPLE_COLD = "do-sample-cold";

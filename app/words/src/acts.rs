@@ -84,6 +84,7 @@ impl Voice {
                 say("act-dial", &[("level", self.level(*level).into()), ("to", u.temperature(*to).into())])
             }
             Action::Seat { level } => say("act-seat", &[("level", self.level(*level).into())]),
+            Action::MainValve { opening } => self.valve("main", None, *opening),
             Action::ColdValve { opening } => self.valve("cold", None, *opening),
             Action::Ventilate => self.text("act-ventilate"),
             Action::Thaw => self.text("act-thaw"),

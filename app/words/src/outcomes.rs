@@ -152,6 +152,7 @@ impl Voice {
             Refusal::OtherMount => self.text("refused-other-mount"),
             Refusal::TooLong => self.text("refused-too-long"),
             Refusal::UnderPressure => self.text("refused-under-pressure"),
+            Refusal::MainOpen => self.text("refused-main-open"),
             Refusal::PipesOn => self.text("refused-pipes-on"),
             Refusal::HeaterStands => self.text("refused-heater-stands"),
             Refusal::NoGauge => self.text("refused-no-gauge"),

@@ -213,6 +213,11 @@ pub enum Action {
     Ventilate,
     /// Thaw a pipe with warm air, from the open end on, no flame.
     Thaw,
+    /// Set the house's main valve, beside the water meter.
+    MainValve {
+        /// Opening, 0 shut to 1 full.
+        opening: f64,
+    },
     /// Set the heater's cold valve.
     ColdValve {
         /// Opening, 0 shut to 1 full.

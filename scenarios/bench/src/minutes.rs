@@ -16,7 +16,7 @@ const fn model(name: &'static str, minutes: f64, why: &'static str) -> Constant 
 }
 
 /// The table, by the name of the act in attempt files; parts by their own names.
-pub const TABLE: [Constant; 100] = [
+pub const TABLE: [Constant; 101] = [
     usual("ask", 1.0),
     usual("tell-household", 1.0),
     usual("read", 0.5),
@@ -60,6 +60,7 @@ pub const TABLE: [Constant; 100] = [
     usual("remake", 4.0),
     usual("dial", 0.25),
     usual("seat", 1.0),
+    usual("main-valve", 2.0),
     usual("cold-valve", 0.5),
     usual("tap", 1.0),
     usual("plug", 0.5),
@@ -202,6 +203,7 @@ pub fn name(action: &Action) -> &'static str {
         Action::Remake { .. } => "remake",
         Action::Dial { .. } => "dial",
         Action::Seat { .. } => "seat",
+        Action::MainValve { .. } => "main-valve",
         Action::ColdValve { .. } => "cold-valve",
         Action::ReturnValve { .. } => "return-valve",
         Action::Ventilate => "ventilate",

@@ -254,6 +254,8 @@ pub enum Refusal {
     TooLong,
     /// Pressure still on the tank.
     UnderPressure,
+    /// It sits before the heater's own valve: only the main valve cuts it off.
+    MainOpen,
     /// The pipes are on the heater.
     PipesOn,
     /// A heater stands there.

@@ -98,6 +98,7 @@ const fn sets(act: &Action) -> bool {
         act,
         Action::WaitForCutOut
             | Action::Bucket { .. }
+            | Action::MainValve { .. }
             | Action::ColdValve { .. }
             | Action::ReturnValve { .. }
             | Action::Thaw

@@ -38,5 +38,5 @@ fn locked_off(plant: &Plant) -> bool {
 fn dry(plant: &Plant) -> bool {
     let plumbing = &plant.plumbing;
     let leaks = plant.leaks().into_the_house().get() > 0.0 || plumbing.is_open_on_top();
-    (!leaks || plumbing.cold_valve <= 0.0) && (plumbing.drain_valve <= 0.0 || plumbing.hose)
+    (!leaks || !plumbing.is_fed()) && (plumbing.drain_valve <= 0.0 || plumbing.hose)
 }

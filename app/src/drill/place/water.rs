@@ -116,5 +116,7 @@ pub fn taps(session: &Session, units: Units) -> Vec<Group> {
             Offer::plain(Action::Ventilate, text::VENTILATE),
         ],
     );
-    all.chain(std::iter::once(meter)).collect()
+    let main = session.home.plant.plumbing.main_valve;
+    let main = Group::new(text::MAIN_VALVE, set(main, |opening| Action::MainValve { opening }));
+    all.chain([meter, main]).collect()
 }

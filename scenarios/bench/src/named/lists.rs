@@ -45,6 +45,7 @@ read_by_name!(Action by "do" {
     Seat { level },
     Ventilate,
     Thaw,
+    MainValve { opening },
     ColdValve { opening },
     ReturnValve { opening },
     Tap { tap, opening },

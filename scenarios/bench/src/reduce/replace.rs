@@ -163,7 +163,8 @@ fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
         NewPart::TimeSwitch => boxed(session, BoxKind::Timer),
         NewPart::DipTube | NewPart::Anode { .. } => Ok(()),
         NewPart::ReliefValve { .. } | NewPart::ExpansionTank { .. } => Ok(()),
-        NewPart::Regulator { .. } | NewPart::MixingValve { .. } | NewPart::Cartridge { .. } => Ok(()),
+        NewPart::Regulator { .. } => isolated(session),
+        NewPart::MixingValve { .. } | NewPart::Cartridge { .. } => Ok(()),
         NewPart::ReturnCheck | NewPart::PumpTimer if session.home.plant.plumbing.recirculation.is_none() => {
             Err(Refusal::NotHere)
         }
@@ -175,6 +176,15 @@ fn possible(turn: &Turn, part: &NewPart) -> Result<(), Refusal> {
         | NewPart::ReturnCheck
         | NewPart::PumpTimer => Ok(()),
     }
+}
+
+/// The regulator stands before every other valve of the house: the main valve shut, and the pressure let down.
+fn isolated(session: &Session) -> Result<(), Refusal> {
+    let plumbing = &session.home.plant.plumbing;
+    if plumbing.main_valve > 0.0 {
+        return Err(Refusal::MainOpen);
+    }
+    if plumbing.pressure > SQUIRTS.get() { Err(Refusal::UnderPressure) } else { Ok(()) }
 }
 
 /// The box in the line is of this kind and open.
@@ -225,7 +235,7 @@ fn scorched(turn: &Turn, part: &NewPart) -> Option<Level> {
 fn open_up(turn: &mut Turn, part: &NewPart) {
     let spilled = turn.s.me.spilled;
     let plumbing = &turn.s.home.plant.plumbing;
-    let squirts = plumbing.cold_valve > 0.0 || plumbing.pressure > SQUIRTS.get();
+    let squirts = plumbing.is_fed() || plumbing.pressure > SQUIRTS.get();
     let water_at = match part {
         NewPart::Element { level, .. } | NewPart::Gasket { level, .. } => {
             let at = turn.s.home.plant.wall(*level);

@@ -1,6 +1,6 @@
 //! Valves, taps, bucket, hose, drain, relief lever, gauge, and waiting.
 
-use plant::{Anode, Level, Tap};
+use plant::{Anode, Level, Plumbing, Tap};
 use quantity::{Constant, Flow, Kelvins, Metres, Pressure, Seconds, Tag, Temperature, Volume};
 
 use super::replace::SQUIRTS;
@@ -41,14 +41,14 @@ fn opening(value: f64) -> Result<f64, Refusal> {
     if (0.0..=1.0).contains(&value) { Ok(value) } else { Err(Refusal::OutOfRange) }
 }
 
-/// The heater's cold valve.
-pub(super) fn cold_valve(turn: &mut Turn, to: f64, time: Seconds) -> Answered {
-    let plumbing = &mut turn.s.home.plant.plumbing;
+/// The house's main valve, or the heater's cold valve.
+pub(super) fn valve(turn: &mut Turn, of: fn(&mut Plumbing) -> &mut f64, to: f64, time: Seconds) -> Answered {
+    let valve = of(&mut turn.s.home.plant.plumbing);
     let to = opening(to)?;
-    if plumbing.cold_valve == to {
+    if *valve == to {
         return Err(Refusal::AlreadySo);
     }
-    plumbing.cold_valve = to;
+    *valve = to;
     turn.pass(time);
     Ok(Shown::Done)
 }
@@ -214,7 +214,7 @@ pub(super) fn sample(turn: &mut Turn, tap: Tap, hot: bool, time: Seconds) -> Ans
 /// The rod, unscrewed and screwed in again. Under pressure it would come out by itself.
 pub(super) fn look_at_anode(turn: &mut Turn, time: Seconds) -> Answered {
     let plumbing = &turn.s.home.plant.plumbing;
-    if plumbing.cold_valve > 0.0 || plumbing.pressure > SQUIRTS.get() {
+    if plumbing.is_fed() || plumbing.pressure > SQUIRTS.get() {
         return Err(Refusal::UnderPressure);
     }
     turn.pass(time);

@@ -98,7 +98,8 @@ impl Phase {
             | Action::JoinPipes { .. }
             | Action::ReuseRelief
             | Action::Replace { .. } => Self::Repair,
-            Action::ColdValve { .. }
+            Action::MainValve { .. }
+            | Action::ColdValve { .. }
             | Action::ReturnValve { .. }
             | Action::Ventilate
             | Action::Thaw

@@ -145,10 +145,11 @@ fn cuts(act: &Action) -> bool {
 type Way = (bool, fn(&Action) -> bool);
 
 /// Taps, valves, the hose, the lever and the gauge.
-fn open_ways(session: &Session) -> [Way; 6] {
+fn open_ways(session: &Session) -> [Way; 7] {
     let p = &session.home.plant.plumbing;
     [
         (p.taps.iter().any(|t| *t > 0.0), |act| matches!(act, Action::Tap { opening, .. } if *opening > 0.0)),
+        (p.main_valve < 0.99, |act| matches!(act, Action::MainValve { .. })),
         (p.cold_valve < 0.99, |act| matches!(act, Action::ColdValve { .. })),
         (p.drain_valve > 0.0, |act| matches!(act, Action::Drain { opening } if *opening > 0.0)),
         (p.hose, |act| matches!(act, Action::Hose { on: true })),

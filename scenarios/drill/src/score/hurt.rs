@@ -29,9 +29,10 @@ fn sees_to(action: &Action) -> bool {
         Action::Breaker { on, .. } => !on,
         Action::BoxHandle { closed } => !closed,
         Action::Lock { on, .. } | Action::BoxLock { on } | Action::Hose { on } => *on,
-        Action::Tap { opening, .. } | Action::Drain { opening } | Action::ColdValve { opening } => {
-            *opening <= 0.0
-        }
+        Action::Tap { opening, .. }
+        | Action::Drain { opening }
+        | Action::ColdValve { opening }
+        | Action::MainValve { opening } => *opening <= 0.0,
         Action::ReliefLever { up } => !up,
         Action::Cover { off, .. } => !off,
         Action::TellHousehold | Action::Ventilate | Action::StopAndCall { .. } => true,

@@ -88,7 +88,7 @@ fn untold(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     let told = steps::first(case.session, |e| matches!(e.action, Action::TellHousehold));
     let off = steps::first(case.session, |e| match e.action {
         Action::Breaker { on: false, .. } | Action::BoxHandle { closed: false } => true,
-        Action::ColdValve { opening } => opening <= 0.0,
+        Action::ColdValve { opening } | Action::MainValve { opening } => opening <= 0.0,
         _ => false,
     });
     if let Some(off) = off.filter(|off| told.is_none_or(|told| told > *off)) {

@@ -68,6 +68,62 @@ fn a_pipe_opened_under_pressure_floods() {
     assert!(outcome.harms.iter().any(|h| matches!(h, person::Harm::Flood { .. })), "{outcome:?}");
 }
 
+/// The regulator sits before the heater's valve: it comes out only with the main shut and the pressure let down.
+/// Common practice, no source.
+#[test]
+fn a_regulator_is_changed_with_the_main_shut() {
+    let mut session = solo(with(FaultId::F46));
+    let regulator = Action::Replace { part: NewPart::Regulator { set: Pressure::psi(55.0) } };
+    let refused = |session: &mut Session| match session.step(&regulator).shown {
+        Shown::Refused { why } => why,
+        other => panic!("{other:?}"),
+    };
+    let tap = |opening| Action::Tap { tap: Tap::Laundry, opening };
+    let main = |opening| Action::MainValve { opening };
+    let two = Action::Wait { minutes: 2.0 };
+    doing(&mut session, &[Action::TellHousehold, Action::ColdValve { opening: 0.0 }, tap(1.0), two.clone()]);
+    assert_eq!(refused(&mut session), Refusal::MainOpen);
+    doing(&mut session, &[tap(0.0), Action::ColdValve { opening: 1.0 }, two.clone(), main(0.5)]);
+    assert_eq!(refused(&mut session), Refusal::MainOpen);
+    doing(&mut session, &[main(0.0)]);
+    assert_eq!(refused(&mut session), Refusal::UnderPressure);
+    doing(&mut session, &[tap(1.0), two.clone()]);
+    let fitted = doing(&mut session, std::slice::from_ref(&regulator));
+    assert_eq!((fitted.shown, fitted.harms), (Shown::Done, vec![]));
+    doing(&mut session, &[main(1.0), two.clone(), tap(0.0), two]);
+    let psi = session.home.plant.plumbing.pressure.to_psi();
+    assert!((50.0..60.0).contains(&psi), "{psi}");
+}
+
+/// With the main shut no tap gives anything from the street, on either side, and the meter's dial stands still.
+#[test]
+fn a_shut_main_leaves_the_house_dry() {
+    let mut session = solo(home());
+    // The lowest: what stands in the pipes runs out there.
+    let lowest = Action::Tap { tap: Tap::Laundry, opening: 1.0 };
+    let watch = |session: &mut Session| match doing(session, &[Action::ReadWaterMeter]).shown {
+        Shown::DoneWith { sights } => matches!(sights[..], [Sight::WaterMeter { turning: true, .. }]),
+        other => panic!("{other:?}"),
+    };
+    doing(&mut session, &[Action::TellHousehold, lowest]);
+    assert!(watch(&mut session));
+    doing(&mut session, &[Action::MainValve { opening: 0.0 }]);
+    assert!(!watch(&mut session));
+    let again = session.step(&Action::MainValve { opening: 0.0 }).shown;
+    assert_eq!(again, Shown::Refused { why: Refusal::AlreadySo });
+    let cold = session.step(&Action::Sample { tap: Tap::Kitchen, hot: false }).shown;
+    assert_eq!(cold, Shown::Refused { why: Refusal::NoFlow });
+    // The record of a house says so, and is read again; an open valve is not written down.
+    let plumbing = &mut session.home.plant.plumbing;
+    let written = serde_json::to_string(plumbing).unwrap();
+    assert_eq!(&serde_json::from_str::<plant::Plumbing>(&written).unwrap(), plumbing);
+    assert!(written.contains("main_valve"));
+    plumbing.main_valve = 1.0;
+    let written = serde_json::to_string(plumbing).unwrap();
+    assert_eq!(&serde_json::from_str::<plant::Plumbing>(&written).unwrap(), plumbing);
+    assert!(!written.contains("main_valve"));
+}
+
 /// Trade sheet, F37: the outlet falls more than 15 °F within 5 to 10 gallons.
 #[test]
 fn a_broken_dip_tube_shows_in_the_bucket() {

@@ -115,6 +115,7 @@ pub(super) fn act(kind: usize, draw: &mut Draw) -> Action {
         28 => Action::Remake { end: any_end(draw), torqued: on },
         29 => Action::Dial { level, to: Temperature::fahrenheit(draw.between(80.0, 160.0)) },
         30 => Action::Seat { level },
+        31 if on => Action::MainValve { opening },
         31 => Action::ColdValve { opening },
         32 => Action::Tap { tap, opening },
         33 => Action::Bucket { tap, volume: Volume::litres(draw.between(-2.0, 60.0)) },
