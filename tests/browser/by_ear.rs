@@ -225,6 +225,10 @@ impl Ear<'_> {
                 self.go(Place::HeaterTop);
                 self.press_in(&self.text("sheet-cold-valve"), &self.opening(*opening));
             }
+            Action::MainValve { opening } => {
+                self.go(Place::Taps);
+                self.press_in(&self.text("do-main-valve"), &self.opening(*opening));
+            }
             Action::Tap { tap, opening } => {
                 self.go(Place::Taps);
                 self.press_in(&self.tap(*tap), &self.opening(*opening));

@@ -254,7 +254,7 @@ fn stands_at(action: &Action) -> Option<Place> {
         Action::ColdValve { .. } => Place::HeaterTop,
         Action::ReliefLever { .. } => Place::Relief,
         Action::Drain { .. } => Place::Drain,
-        Action::Tap { .. } | Action::Bucket { .. } => Place::Taps,
+        Action::Tap { .. } | Action::Bucket { .. } | Action::MainValve { .. } => Place::Taps,
         Action::Replace { .. }
         | Action::PartPipes
         | Action::CarryOut { .. }

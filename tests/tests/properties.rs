@@ -11,7 +11,7 @@ use quantity::Draw;
 const ACTS: usize = 200;
 
 /// Acts as files have them. What stands between `<` and `>` is drawn.
-const ALPHABET: [&str; 61] = [
+const ALPHABET: [&str; 62] = [
     r#"{"do":"ask","question":"how-much"}"#,
     r#"{"do":"tell-household"}"#,
     r#"{"do":"read","what":"plate"}"#,
@@ -55,6 +55,7 @@ const ALPHABET: [&str; 61] = [
     r#"{"do":"remake","end":"<end>","torqued":true}"#,
     r#"{"do":"dial","level":"<level>","to":"<fahrenheit> F"}"#,
     r#"{"do":"cold-valve","opening":<share>}"#,
+    r#"{"do":"main-valve","opening":<share>}"#,
     r#"{"do":"tap","tap":"bath","opening":<share>}"#,
     r#"{"do":"tap","tap":"kitchen","opening":0}"#,
     r#"{"do":"bucket","tap":"bath","volume":"<gallons> gal"}"#,

@@ -238,6 +238,12 @@ pub fn change(kind: PartKind, plate: &Plate, breaker: Amps, main: Pressure) -> V
         PartKind::Heater => change_heater(plate),
         PartKind::UpperThermostat => changed_flat(Level::Upper),
         PartKind::LowerThermostat => changed_flat(Level::Lower),
+        // It sits before the heater's own valve (common practice, no source).
+        PartKind::Regulator => vec![
+            Action::MainValve { opening: 0.0 },
+            Action::Replace { part: part(kind, plate, breaker, main) },
+            Action::MainValve { opening: 1.0 },
+        ],
         _ => vec![Action::Replace { part: part(kind, plate, breaker, main) }],
     }
 }
