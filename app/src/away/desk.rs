@@ -1,7 +1,6 @@
 //! The page's side: sends letters to the worker and hands its answers to whoever asked.
 
 use std::cell::RefCell;
-use std::collections::BTreeMap;
 
 use gloo::events::EventListener;
 use gloo::timers::callback::Timeout;
@@ -40,7 +39,7 @@ struct Office {
     /// A worker could not be had: the page computes everything itself.
     alone: bool,
     last: u32,
-    waiting: BTreeMap<u32, Waiting>,
+    waiting: Vec<(u32, Waiting)>,
 }
 
 thread_local! {
@@ -54,7 +53,7 @@ pub struct Asked(u32);
 impl Drop for Asked {
     fn drop(&mut self) {
         // While the page closes the office may be gone already.
-        let _ = OFFICE.try_with(|office| office.try_borrow_mut().ok()?.waiting.remove(&self.0));
+        let _ = OFFICE.try_with(|office| office.try_borrow_mut().ok()?.taken(self.0));
     }
 }
 
@@ -68,7 +67,7 @@ pub fn ask(task: Task, told: Callback<Answer>) -> Asked {
     OFFICE.with_borrow_mut(|office| {
         office.last = office.last.wrapping_add(1);
         let number = office.last;
-        office.waiting.insert(number, Waiting { task, told, _turn: None });
+        office.waiting.push((number, Waiting { task, told, _turn: None }));
         office.send(number);
         Asked(number)
     })
@@ -117,7 +116,7 @@ impl Office {
 
     fn send(&mut self, number: u32) {
         self.hire();
-        let Some(waiting) = self.waiting.get_mut(&number) else { return };
+        let Some((_, waiting)) = self.waiting.iter_mut().find(|(one, _)| *one == number) else { return };
         if let Some(why) = waiting.task.refused() {
             let answer = Answer::Failed(why);
             waiting._turn = Some(Timeout::new(0, move || deliver(Reply { number, answer })));
@@ -136,18 +135,24 @@ impl Office {
         }
     }
 
+    /// A question that waits no longer.
+    fn taken(&mut self, number: u32) -> Option<Waiting> {
+        let at = self.waiting.iter().position(|(one, _)| *one == number)?;
+        Some(self.waiting.remove(at).1)
+    }
+
     /// Without a worker from now on; what waits is computed here.
     fn go_alone(&mut self) {
         self.alone = true;
         self.dismiss();
-        let numbers: Vec<u32> = self.waiting.keys().copied().collect();
+        let numbers: Vec<u32> = self.waiting.iter().map(|(number, _)| *number).collect();
         numbers.into_iter().for_each(|number| self.send(number));
     }
 }
 
 /// Hands an answer over, outside the office: whoever gets it may ask again.
 fn deliver(reply: Reply) {
-    let waiting = OFFICE.with_borrow_mut(|office| office.waiting.remove(&reply.number));
+    let waiting = OFFICE.with_borrow_mut(|office| office.taken(reply.number));
     if let Some(waiting) = waiting {
         waiting.told.emit(reply.answer);
     }

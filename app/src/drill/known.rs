@@ -1,18 +1,17 @@
 //! What the technician has perceived so far, folded from the log. The drawing shows this and nothing else of
 //! what is not in plain view; a handle that somebody moved behind the technician's back stays as it was seen.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use bench::{Action, Entry, Fitting, Noticed, Session, Shown, Sight};
 use plant::heater::{Plate, Rating};
 use plant::{Circuit, Discharge, End, Handle, Level, Place};
+use quantity::pairs::Pairs;
 use quantity::{Amps, Seconds, Temperature};
 
 /// Everything perceived.
 #[derive(Clone, PartialEq, Debug, Default)]
 pub struct Known {
     /// Handles of breakers as last seen, by slot.
-    pub handles: BTreeMap<u32, Handle>,
+    pub handles: Pairs<u32, Handle>,
     /// The directory as last read or corrected.
     pub labels: Vec<(Circuit, Amps)>,
     /// The rating plate.
@@ -26,11 +25,11 @@ pub struct Known {
     /// A limit's button stands proud: the upper one, the lower one of an off-peak heater.
     pub buttons: [Option<bool>; 2],
     /// Joints seen charred and not made again since.
-    pub charred: BTreeSet<End>,
+    pub charred: Vec<End>,
     /// Fittings seen wet or dry.
-    pub wet: BTreeMap<Fitting, bool>,
+    pub wet: Pairs<Fitting, bool>,
     /// The last look at each place.
-    pub looked: BTreeMap<Place, (Seconds, Vec<Sight>)>,
+    pub looked: Pairs<Place, (Seconds, Vec<Sight>)>,
     /// An expansion tank, if one was looked for.
     pub expansion: Option<bool>,
     /// What else a look around found.
@@ -98,7 +97,7 @@ impl Known {
             Shown::Dials { upper, lower } => self.dials = [Some(*upper), Some(*lower)],
             Shown::Sights { at, sights } => {
                 if let Action::Look { .. } = entry.action {
-                    self.looked.insert(*at, (entry.at, sights.clone()));
+                    self.looked.put(*at, (entry.at, sights.clone()));
                 }
                 for sight in sights {
                     self.see(sight);
@@ -114,19 +113,19 @@ impl Known {
     fn see(&mut self, sight: &Sight) {
         match sight {
             Sight::BreakerHandle { slot, handle, .. } => {
-                self.handles.insert(*slot, *handle);
+                self.handles.put(*slot, *handle);
             }
             Sight::Charred { end } => {
-                self.charred.insert(*end);
+                self.charred.push(*end);
             }
             Sight::Button { proud } => self.buttons[0] = Some(*proud),
             Sight::LowerButton { proud } => self.buttons[1] = Some(*proud),
             Sight::Clicked => self.buttons[0] = Some(false),
             Sight::Wet { fitting, .. } => {
-                self.wet.insert(*fitting, true);
+                self.wet.put(*fitting, true);
             }
             Sight::Dry { fitting } => {
-                self.wet.insert(*fitting, false);
+                self.wet.put(*fitting, false);
             }
             Sight::ExpansionTank { there } => self.expansion = Some(*there),
             _ => {}
@@ -136,10 +135,10 @@ impl Known {
     fn notice(&mut self, noticed: &Noticed) {
         match noticed {
             Noticed::BreakerTripped { slot } => {
-                self.handles.insert(*slot, Handle::Tripped);
+                self.handles.put(*slot, Handle::Tripped);
             }
             Noticed::SomebodyReset { slot } => {
-                self.handles.insert(*slot, Handle::On);
+                self.handles.put(*slot, Handle::On);
             }
             _ => {}
         }
@@ -149,7 +148,7 @@ impl Known {
     fn did(&mut self, action: &Action) {
         match action {
             Action::Breaker { slot, on } => {
-                self.handles.insert(*slot, if *on { Handle::On } else { Handle::Off });
+                self.handles.put(*slot, if *on { Handle::On } else { Handle::Off });
             }
             Action::Relabel { slot, feeds } => {
                 if let Some(label) = self.labels.get_mut(*slot as usize) {
@@ -158,10 +157,10 @@ impl Known {
             }
             Action::Dial { level, to } => self.dials[level.index()] = Some(*to),
             Action::Remake { end, .. } => {
-                self.charred.remove(end);
+                self.charred.retain(|one| one != end);
             }
             Action::Wipe { fitting } => {
-                self.wet.insert(*fitting, false);
+                self.wet.put(*fitting, false);
             }
             Action::Replace { part } => self.changed(part),
             Action::SetHeater { .. } => self.set_heater(),
@@ -222,13 +221,13 @@ mod tests {
         assert!(Known::of(&session).handles.is_empty());
         let off = Action::Breaker { slot: 2, on: false };
         session.log.push(entry(off.clone(), Shown::Done, vec![]));
-        assert_eq!(Known::of(&session).handles[&2], Handle::Off);
+        assert_eq!(Known::of(&session).handles.get(&2), Some(&Handle::Off));
         // Somebody switches it on and nobody notices: it stays as it was seen.
         session.home.plant.panel.breakers[2].handle = Handle::On;
-        assert_eq!(Known::of(&session).handles[&2], Handle::Off);
+        assert_eq!(Known::of(&session).handles.get(&2), Some(&Handle::Off));
         let noticed = vec![Noticed::SomebodyReset { slot: 2 }];
         session.log.push(entry(Action::Wait { minutes: 5.0 }, Shown::Done, noticed));
-        assert_eq!(Known::of(&session).handles[&2], Handle::On);
+        assert_eq!(Known::of(&session).handles.get(&2), Some(&Handle::On));
     }
 
     #[test]

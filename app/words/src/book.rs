@@ -1,7 +1,6 @@
 //! A language's sentences.
 
 use std::cell::RefCell;
-use std::collections::BTreeSet;
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 
@@ -63,7 +62,7 @@ impl<'text> From<&'text Fill> for FluentValue<'text> {
 /// The sentences of one language, and English for what that book lacks.
 pub struct Book {
     texts: Vec<Texts>,
-    missing: RefCell<BTreeSet<String>>,
+    missing: RefCell<Vec<String>>,
 }
 
 /// Sentences by their names.
@@ -103,11 +102,11 @@ impl Book {
                 let mut slips = Vec::new();
                 let said = texts.format_pattern(pattern, Some(&given), &mut slips).into_owned();
                 if !slips.is_empty() {
-                    self.missing.borrow_mut().insert(format!("{id}: {said}"));
+                    self.misses(format!("{id}: {said}"));
                 }
                 return said;
             }
-            self.missing.borrow_mut().insert(id.to_owned());
+            self.misses(id.to_owned());
         }
         id.to_owned()
     }
@@ -118,8 +117,15 @@ impl Book {
     }
 
     /// What was asked for and not found, for tests.
-    pub fn missing(&self) -> BTreeSet<String> {
+    pub fn missing(&self) -> Vec<String> {
         self.missing.borrow().clone()
+    }
+
+    fn misses(&self, what: String) {
+        let mut missing = self.missing.borrow_mut();
+        if !missing.contains(&what) {
+            missing.push(what);
+        }
     }
 }
 
@@ -138,6 +144,8 @@ fn texts(language: Language, files: &[&str]) -> Texts {
 
 #[cfg(test)]
 mod tests {
+    use std::collections::BTreeSet;
+
     use super::*;
 
     #[test]

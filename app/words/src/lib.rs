@@ -101,7 +101,7 @@ impl Voice {
 
     /// Sentences asked for and not in the book, for tests.
     pub fn missing(&self) -> Vec<String> {
-        self.book.missing().into_iter().collect()
+        self.book.missing()
     }
 
     /// Whether the book, or the English one behind it, has a text.

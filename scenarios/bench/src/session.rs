@@ -168,7 +168,7 @@ pub struct Technician {
     pub solid_for: Seconds,
     /// Cost of parts so far, in dollars.
     pub cost: f64,
-    /// When each breaker was switched off by the technician and left so, by slot.
+    /// When each breaker was last switched off by the technician, by slot.
     pub off_since: BTreeMap<u32, Seconds>,
     /// Findings written down, in order.
     pub findings: Vec<Finding>,

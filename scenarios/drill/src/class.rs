@@ -1,8 +1,7 @@
 //! The class table: one row an attempt, and what went wrong most.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use bench::{Ending, Session};
+use quantity::pairs::Pairs;
 use serde::{Deserialize, Serialize};
 
 use crate::attempt::{Attempt, Practice, Seal};
@@ -54,13 +53,17 @@ impl Row {
 
 /// How often each rule was met, most often first; ties in the order of the rubric.
 pub fn commonest(rows: &[Row], account: Account) -> Vec<(RuleId, usize)> {
-    let mut counts: BTreeMap<RuleId, usize> = BTreeMap::new();
+    let mut counts = Pairs::default();
     for row in rows {
-        let mut met: BTreeSet<RuleId> = BTreeSet::new();
-        met.extend(row.score.account(account).map(|l| l.rule));
-        met.into_iter().for_each(|rule| *counts.entry(rule).or_default() += 1);
+        let mut met: Vec<RuleId> = Vec::new();
+        for rule in row.score.account(account).map(|l| l.rule) {
+            if !met.contains(&rule) {
+                met.push(rule);
+                counts.entry(rule, 0).into_iter().for_each(|count| *count += 1);
+            }
+        }
     }
-    let mut all: Vec<(RuleId, usize)> = counts.into_iter().collect();
+    let mut all: Vec<(RuleId, usize)> = counts.iter().copied().collect();
     quantity::sort::sort_by_key(&mut all, |(rule, n)| (std::cmp::Reverse(*n), *rule));
     all
 }

@@ -1,7 +1,6 @@
 //! From an attempt to its score, with the houses of drills already made kept at hand: thousands of attempts
 //! of one class share a few drills.
 
-use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use bench::Session;
@@ -22,7 +21,7 @@ const KEPT: usize = 64;
 /// Grades attempts one after the other.
 #[derive(Default)]
 pub struct Grader {
-    drills: BTreeMap<String, Kept>,
+    drills: Vec<(String, Kept)>,
 }
 
 /// A drill with its suspects.
@@ -55,15 +54,15 @@ impl Grader {
 
     fn kept(&mut self, order: &Order) -> Result<Kept, OrderError> {
         let key = order.write();
-        if let Some(kept) = self.drills.get(&key) {
+        if let Some((_, kept)) = self.drills.iter().find(|(one, _)| *one == key) {
             return Ok(kept.clone());
         }
         let drill = Rc::new(make(order)?);
         let kept = Kept { circles: circles(&drill).into(), drill };
         if self.drills.len() >= KEPT {
-            self.drills.pop_first();
+            self.drills.remove(0);
         }
-        self.drills.insert(key, kept.clone());
+        self.drills.push((key, kept.clone()));
         Ok(kept)
     }
 

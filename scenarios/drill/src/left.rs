@@ -13,7 +13,8 @@ pub(crate) fn safe(session: &Session, fault: FaultId) -> bool {
     (dead || may_stay_on) && dry(plant)
 }
 
-/// Nothing goes on hurting whoever comes to help: no live metal bare, no hot or loose water running.
+/// Nothing goes on hurting whoever comes to help: the power off at every source, also behind closed covers (a shell may
+/// be live, a heater run away), no hot or loose water running.
 pub(crate) fn harmless(session: &Session) -> bool {
     let plant = &session.home.plant;
     let plumbing = &plant.plumbing;
@@ -21,7 +22,7 @@ pub(crate) fn harmless(session: &Session) -> bool {
     let on = |b: &plant::Breaker| b.feeds_heater() && b.handle == Handle::On;
     let dead = !plant.panel.breakers.iter().any(|b| on(b) && !(cut && b.feeds == Circuit::Heater));
     let running = plumbing.relief.lever || plumbing.taps.iter().any(|tap| *tap > 0.0);
-    (dead || session.access.off.is_empty()) && !running && dry(plant)
+    dead && !running && dry(plant)
 }
 
 /// Every breaker that truly feeds the heater is off or tripped, with a lock on it.

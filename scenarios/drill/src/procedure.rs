@@ -32,6 +32,10 @@ const FILES: &[&str] = &[
     include_str!("../procedures/call-the-utility.json"),
     include_str!("../procedures/flush.json"),
     include_str!("../procedures/replace-anode.json"),
+    include_str!("../procedures/change-regulator.json"),
+    include_str!("../procedures/relabel-circuit.json"),
+    include_str!("../procedures/ventilate.json"),
+    include_str!("../procedures/somebody-hurt.json"),
 ];
 
 /// One procedure.
@@ -49,6 +53,9 @@ pub struct Procedure {
     /// What the job does before it.
     #[serde(default)]
     pub before: Vec<Part>,
+    /// What has come of it by then, where the procedure is for after that; nothing else may come of the right order.
+    #[serde(default)]
+    pub already: Vec<Follows>,
     /// Its steps.
     pub steps: Vec<Step>,
     /// What the job does after it.

@@ -1,7 +1,6 @@
 //! Wishes short of a name: how hard, of which family, what it shall look like. What the reasoning core says of each fault
 //! stands in `alike.json`, written by walking every house (`tests/tests/dealing/alike.rs`).
 
-use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
 use plant::fault::FaultId;
@@ -88,29 +87,28 @@ struct Entry {
     alike: Vec<FaultId>,
 }
 
-fn table() -> &'static BTreeMap<FaultId, Entry> {
-    static TABLE: OnceLock<BTreeMap<FaultId, Entry>> = OnceLock::new();
-    TABLE.get_or_init(|| {
-        let all: Vec<Entry> = serde_json::from_str(include_str!("../alike.json")).unwrap_or_default();
-        let mut table = BTreeMap::new();
-        table.extend(all.into_iter().map(|entry| (entry.fault, entry)));
-        table
-    })
+fn all() -> &'static [Entry] {
+    static TABLE: OnceLock<Vec<Entry>> = OnceLock::new();
+    TABLE.get_or_init(|| serde_json::from_str(include_str!("../alike.json")).unwrap_or_default())
+}
+
+fn entry(fault: FaultId) -> Option<&'static Entry> {
+    all().iter().find(|entry| entry.fault == fault)
 }
 
 /// How hard a fault is; hard where the core has not walked it.
 pub fn level(fault: FaultId) -> Level {
-    table().get(&fault).map_or(Level::Hard, |entry| entry.level)
+    entry(fault).map_or(Level::Hard, |entry| entry.level)
 }
 
 /// Faults that look most like one, the likest first.
 pub fn alike(fault: FaultId) -> &'static [FaultId] {
-    table().get(&fault).map_or(&[], |entry| &entry.alike)
+    entry(fault).map_or(&[], |entry| &entry.alike)
 }
 
 /// Whether the first look at the closed heater names a fault among all suspects: dealt only where it is asked for.
 pub fn given_away(fault: FaultId) -> bool {
-    table().get(&fault).is_some_and(|entry| entry.first_look)
+    entry(fault).is_some_and(|entry| entry.first_look)
 }
 
 /// An order that asks for nothing in particular.
@@ -135,10 +133,10 @@ mod tests {
         for id in FaultId::ALL {
             let families = Family::ALL.iter().filter(|family| family.faults().contains(id)).count();
             assert_eq!(families, 1, "{id}");
-            assert!(table().contains_key(id), "{id}: bless tests/tests/dealing/alike.rs");
+            assert!(entry(*id).is_some(), "{id}: bless tests/tests/dealing/alike.rs");
             assert!(!alike(*id).is_empty() && !alike(*id).contains(id), "{id}");
         }
-        assert_eq!(table().len(), FaultId::ALL.len());
+        assert_eq!(all().len(), FaultId::ALL.len());
         for wanted in Level::ALL {
             assert!(FaultId::ALL.iter().filter(|id| level(**id) == wanted).count() > 10, "{wanted:?}");
         }

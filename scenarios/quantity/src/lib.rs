@@ -7,6 +7,7 @@ pub mod decimal;
 pub mod det;
 mod digest;
 mod draw;
+pub mod pairs;
 mod provenance;
 pub mod sort;
 mod units;

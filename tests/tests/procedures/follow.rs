@@ -42,14 +42,17 @@ impl Fold {
         }
     }
 
-    /// What keeps the right order from being right.
-    pub fn flaws(&self) -> Vec<String> {
+    /// What keeps the right order from being right, but for what had come of the job before it.
+    pub fn flaws(&self, already: &[Follows]) -> Vec<String> {
         let refused = self.shown.iter().flat_map(|(step, acts)| {
             acts.iter().filter(|shown| is_refused(shown)).map(move |shown| format!("{step}: {shown:?}"))
         });
-        let harms = self.harms.iter().map(|harm| format!("harm {harm}"));
-        let rules = self.lines.iter().map(|line| format!("costs: {line}"));
-        refused.chain(harms).chain(rules).chain((self.lost > 0.0).then(|| "costs".to_owned())).collect()
+        let came = self.harms.iter().map(|harm| Follows::Harm(harm.clone()));
+        let came: BTreeSet<_> = came.chain(self.rules.iter().map(|rule| Follows::Score(*rule))).collect();
+        let before: BTreeSet<_> = already.iter().cloned().collect();
+        let other = (came != before).then(|| format!("came {came:?}, already {before:?}: {:?}", self.lines));
+        let lost = (self.lost > 0.0 && before.is_empty()).then(|| "costs".to_owned());
+        refused.chain(other).chain(lost).collect()
     }
 }
 
@@ -73,13 +76,16 @@ fn is_refused(shown: &Shown) -> bool {
     matches!(shown, Shown::Refused { .. } | Shown::Stopped { .. })
 }
 
-/// Two showings differ by more than a meter's class or a few degrees of waiting.
+/// Two showings differ by more than a meter's or gauge's class or a few degrees of waiting.
 fn otherwise(a: &Shown, b: &Shown) -> bool {
     match (a, b) {
         (Shown::Meter { display: a }, Shown::Meter { display: b }) => display(a, b),
         (Shown::Clamp { amps: a }, Shown::Clamp { amps: b }) => apart(a.get(), b.get(), 0.5),
         (Shown::Temperature { reading: a }, Shown::Temperature { reading: b }) => {
             (a.to_celsius() - b.to_celsius()).abs() > 5.0
+        }
+        (Shown::Pressure { now: a, highest: high }, Shown::Pressure { now: b, highest: higher }) => {
+            apart(a.to_psi(), b.to_psi(), 5.0) || apart(high.to_psi(), higher.to_psi(), 5.0)
         }
         (Shown::Bucket(a), Shown::Bucket(b)) => {
             a.spat != b.spat || (a.first.to_celsius() - b.first.to_celsius()).abs() > 5.0

@@ -68,7 +68,7 @@ fn what_is_written_follows() {
 fn check(procedure: &Procedure, all: &[Procedure]) -> Vec<String> {
     let drill = drill::make(&procedure.drill).unwrap();
     let right = Fold::of(&drill, &procedure.job(all).unwrap().0);
-    let mut wrong = right.flaws();
+    let mut wrong = right.flaws(&procedure.already);
     wrong.iter_mut().for_each(|flaw| *flaw = format!("{}, right order: {flaw}", procedure.procedure));
     if !wrong.is_empty() {
         return wrong;

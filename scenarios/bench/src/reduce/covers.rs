@@ -27,7 +27,7 @@ pub(super) fn cover(turn: &mut Turn, which: Cover, off: bool, time: Seconds) -> 
     if off {
         turn.s.access.off.insert(which);
     } else {
-        turn.s.access.off.remove(&which);
+        turn.s.access.off = turn.s.access.off.iter().copied().filter(|one| *one != which).collect();
     }
     let level = match which {
         Cover::UpperInsulation => Some(Level::Upper),

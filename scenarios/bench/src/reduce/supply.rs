@@ -21,10 +21,7 @@ pub(super) fn breaker(turn: &mut Turn, slot: u32, on: bool, time: Seconds) -> An
     match (breaker.handle, on) {
         (Handle::On, true) | (Handle::Off, false) => return Err(Refusal::AlreadySo),
         (Handle::Off, true) if breaker.locked => return Err(Refusal::Locked),
-        (Handle::Off, true) => {
-            turn.switch_on(slot);
-            turn.s.me.off_since.remove(&slot);
-        }
+        (Handle::Off, true) => turn.switch_on(slot),
         (Handle::On | Handle::Tripped, false) => {
             breaker.handle = Handle::Off;
             turn.s.me.off_since.insert(slot, clock);

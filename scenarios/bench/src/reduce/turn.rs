@@ -159,7 +159,6 @@ impl<'a> Turn<'a> {
     }
 
     fn somebody_resets(&mut self, slot: u32) {
-        self.s.me.off_since.remove(&slot);
         self.switch_on(slot);
         self.noticed.push(Noticed::SomebodyReset { slot });
         for point in std::mem::take(&mut self.held) {

@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use bench::{Action, Session, Shown};
 use plant::fault::{FaultCase, FaultId};
 use quantity::Seconds;
+use quantity::pairs::Pairs;
 use serde::{Deserialize, Serialize};
 
 use crate::make::Drill;
@@ -206,7 +207,7 @@ const fn is_reading(shown: &Shown) -> bool {
 /// For each step, the suspects that fell at it: every one of a fault's variants had by then shown something
 /// else than was seen.
 fn ruled_out_by(drill: &Drill, end: &Session) -> Vec<BTreeSet<FaultId>> {
-    let mut fell: std::collections::BTreeMap<FaultId, Option<usize>> = std::collections::BTreeMap::new();
+    let mut fell: Pairs<FaultId, Option<usize>> = Pairs::default();
     // Of two things wrong each is told from the rest in houses that have the other.
     for (_, other) in drill.each_beside() {
         for suspect in diagnosis::suspects(&drill.job.home) {
@@ -214,18 +215,15 @@ fn ruled_out_by(drill: &Drill, end: &Session) -> Vec<BTreeSet<FaultId>> {
                 continue;
             }
             let at = first_difference(drill, end, &suspect, other);
-            let last = fell.entry(suspect.fault).or_insert(Some(0));
             // A fault stands while one of its variants does: the last to fall decides.
-            *last = match (*last, at) {
-                (Some(a), Some(b)) => Some(a.max(b)),
-                _ => None,
-            };
+            let last = fell.get(&suspect.fault).copied().unwrap_or(Some(0));
+            fell.put(suspect.fault, last.zip(at).map(|(a, b)| a.max(b)));
         }
     }
     let mut all = vec![BTreeSet::new(); end.log.len()];
-    for (fault, at) in fell {
+    for (fault, at) in fell.iter() {
         if let Some(set) = at.and_then(|i| all.get_mut(i)) {
-            set.insert(fault);
+            set.insert(*fault);
         }
     }
     all

@@ -37,9 +37,10 @@ fn apply(_: &Parameters, home: &mut Home) {
     }
 }
 
-/// The heater's breaker is labelled for the range.
+/// The heater's breaker is labelled for the range, or the range's for the heater: two that bear one name mislead too.
 pub(super) fn mistaken(panel: &Panel) -> bool {
-    panel.feeding(Circuit::Heater).is_some_and(|b| b.label == Circuit::Range)
+    let bears = |feeds, label| panel.feeding(feeds).is_some_and(|b| b.label == label);
+    bears(Circuit::Heater, Circuit::Range) || bears(Circuit::Range, Circuit::Heater)
 }
 
 /// Writes both labels as they should be.

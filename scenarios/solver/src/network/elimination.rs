@@ -1,6 +1,6 @@
 //! The order in which nodes are removed, the branches that appear on the way, and the removal itself.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 use super::Complex;
 
@@ -59,24 +59,26 @@ impl Elimination {
     /// number among equals. The nodes in `keep` are not removed and come last, in their order. Pairs with
     /// a node of neither list are left aside.
     pub fn plan(free: &[u32], keep: &[u32], pairs: &[(u32, u32)]) -> Self {
-        let mut around: BTreeMap<u32, BTreeSet<u32>> =
-            free.iter().chain(keep).map(|node| (*node, BTreeSet::new())).collect();
+        let mut around: Around = free.iter().chain(keep).map(|node| (*node, BTreeSet::new())).collect();
         for &(a, b) in pairs.iter().filter(|(a, b)| a != b) {
-            if around.contains_key(&a) && around.contains_key(&b) {
-                around.entry(a).or_default().insert(b);
-                around.entry(b).or_default().insert(a);
+            if of(&mut around, a).is_some() && of(&mut around, b).is_some() {
+                for (one, other) in [(a, b), (b, a)] {
+                    if let Some(near) = of(&mut around, one) {
+                        near.insert(other);
+                    }
+                }
             }
         }
         let mut order = Vec::new();
         let mut rows = Vec::new();
-        let next = |around: &BTreeMap<u32, BTreeSet<u32>>| {
+        let next = |around: &Around| {
             let free = around.iter().filter(|(i, _)| !keep.contains(i));
-            free.min_by_key(|(i, near)| (near.len(), **i)).map(|(i, _)| *i)
+            free.min_by_key(|(i, near)| (near.len(), *i)).map(|(i, _)| *i)
         };
         while let Some(node) = next(&around) {
             let near = remove(&mut around, node);
             for &i in &near {
-                if let Some(of_i) = around.get_mut(&i) {
+                if let Some(of_i) = of(&mut around, i) {
                     of_i.extend(near.iter().filter(|j| **j != i));
                 }
             }
@@ -92,9 +94,13 @@ impl Elimination {
         Self::lay_out(order, removed, &rows)
     }
 
+    /// The place of a node in the order.
+    fn place(&self, node: u32) -> Option<u32> {
+        self.order.iter().position(|one| *one == node).map(|at| at as u32)
+    }
+
     /// Turns the rows of later neighbours into flat lists.
     fn lay_out(order: Vec<u32>, removed: usize, rows: &[BTreeSet<u32>]) -> Self {
-        let place: BTreeMap<u32, u32> = order.iter().copied().zip(0..).collect();
         let mut this = Self {
             order,
             removed,
@@ -104,7 +110,7 @@ impl Elimination {
             start: Vec::new(),
         };
         for row in rows {
-            let mut later: Vec<u32> = row.iter().filter_map(|node| place.get(node).copied()).collect();
+            let mut later: Vec<u32> = row.iter().filter_map(|node| this.place(*node)).collect();
             later.sort_unstable();
             this.start.push(this.neighbour.len() as u32);
             this.degree.push(later.len() as u32);
@@ -226,11 +232,19 @@ impl Elimination {
     }
 }
 
+/// The neighbours of each node. Some dozens: a list finds one as soon as a tree would.
+type Around = Vec<(u32, BTreeSet<u32>)>;
+
+fn of(around: &mut Around, node: u32) -> Option<&mut BTreeSet<u32>> {
+    around.iter_mut().find(|(one, _)| *one == node).map(|(_, near)| near)
+}
+
 /// Takes a node and all mention of it out of the graph and returns its neighbours.
-fn remove(around: &mut BTreeMap<u32, BTreeSet<u32>>, node: u32) -> BTreeSet<u32> {
-    let near = around.remove(&node).unwrap_or_default();
+fn remove(around: &mut Around, node: u32) -> BTreeSet<u32> {
+    let Some(at) = around.iter().position(|(one, _)| *one == node) else { return BTreeSet::new() };
+    let (_, near) = around.swap_remove(at);
     for i in &near {
-        if let Some(of_i) = around.get_mut(i) {
+        if let Some(of_i) = of(around, *i) {
             of_i.remove(&node);
         }
     }
