@@ -39,6 +39,8 @@ pub fn Report(props: &Props) -> Html {
         }
     }
     let code = name_drill(&sheet.attempt.order);
+    let left = sheet.attempt.order.left_to_chance();
+    let chance: Vec<String> = left.iter().map(|field| voice.text(&format!("page-choose-{field}"))).collect();
     let hours = [("from", clock(sheet, Seconds(0.0)).into()), ("until", clock(sheet, sheet.length()).into())];
     let plate = sheet.session.job.home.plant.plate;
     let heater = [
@@ -55,6 +57,7 @@ pub fn Report(props: &Props) -> Html {
                 { row("job-plate", voice.filled("debrief-plate", &heater)) }
                 { row("debrief-learner", sheet.attempt.learner.clone()) }
                 if !code.starts_with('{') { { row("debrief-code", code) } }
+                if !chance.is_empty() { { row("page-chance", chance.join(", ")) } }
                 { row("job-customer-says", voice.complaint(&sheet.session.job.account)) }
                 { row("debrief-fault", verdict.fault.clone()) }
                 if let Some(second) = &verdict.second {

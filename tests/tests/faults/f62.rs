@@ -11,16 +11,20 @@ use crate::in_vain::*;
 use crate::technician::*;
 use crate::work::*;
 
-fn on_a_board() -> Order {
-    Order { heater: Some(HeaterModel::Board50), ..order(FaultId::F62, &[]) }
+fn on_a_board(leak: f64) -> Order {
+    Order { heater: Some(HeaterModel::Board50), ..order(FaultId::F62, &[("leak", leak)]) }
 }
 
 /// It says why; full at the top and at every tap, it forgets when its supply is taken away and given back.
 pub fn perfect() -> Work {
-    let mut work = Work::at(&on_a_board());
+    cleared(0.0, Lockout::NoWater)
+}
+
+fn cleared(leak: f64, lockout: Lockout) -> Work {
+    let mut work = Work::at(&on_a_board(leak));
     work.acts(arrive());
     work.acts(open(Level::Upper));
-    let says = Sight::BoardSays { lit: true, lockout: Some(Lockout::NoWater) };
+    let says = Sight::BoardSays { lit: true, lockout: Some(lockout) };
     assert!(work.look(Place::UpperCompartment).contains(&says));
     let said = work.step();
     let idle = work.amps(Wire::FeedA, 0.0);
@@ -42,10 +46,11 @@ pub fn perfect() -> Work {
 #[test]
 fn a_cleared_board_heats_again() {
     perfect().cured();
+    cleared(1.0, Lockout::Leak).cured();
 }
 
 #[test]
 fn a_board_is_changed_at_needless_cost() {
-    let (_, verdict) = changed_in_error(&on_a_board());
+    let (_, verdict) = changed_in_error(&on_a_board(0.0));
     assert!(verdict.cure.is_right() && verdict.lost(RuleId::ChangedInVain) > 0.0, "{verdict:#?}");
 }

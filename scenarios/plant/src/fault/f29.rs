@@ -1,16 +1,19 @@
-//! An element of another power than the plate's, put in by somebody before. Everything works, slowly; only the
-//! stamp, the ohms and the amperes say why.
+//! An element of another power than the plate's, or made for a higher voltage, put in by somebody before. Everything
+//! works, slowly; only the stamp, the ohms and the amperes say why.
 
-use quantity::{Constant, Tag, Watts};
+use quantity::{Constant, Tag, Volts, Watts};
 
 use super::{
-    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, level_in, parameter, weight,
+    Fault, FaultId, Parameter, Parameters, PartKind, Remedy, Scope, Stages, chosen, level_in, parameter,
+    weight,
 };
 use crate::home::Home;
 
 quantity::constants! {
     /// Ratings of elements come in steps.
     const STEP: Constant = Constant::new("steps of an element's rating", 250.0, "W", Tag::CommonPractice);
+    /// Voltages elements are made for.
+    const MADE_FOR: Constant<[f64; 5]> = Constant::new("voltages elements are made for", [120.0, 208.0, 240.0, 277.0, 480.0], "V", Tag::CommonPractice);
 }
 
 /// The catalogue entry.
@@ -26,6 +29,7 @@ pub const FAULT: Fault = Fault {
             "of the plate's watts",
             Tag::Model("1500 to 2000 W where the plate says 4500: elements of a small heater"),
         ),
+        Parameter::either("volts", "0 for fewer watts, 1 for a higher voltage"),
     ],
     // Somebody fitted it.
     stages: Stages::Sudden,
@@ -42,8 +46,15 @@ fn fits(_: &Home) -> bool {
 
 fn apply(parameters: &Parameters, home: &mut Home) {
     let level = level_in(parameters, home);
-    let plate = home.plant.plate.element.watts.get();
+    let rating = home.plant.plate.element;
+    let stamp = &mut home.plant.elements[level.index()].stamp;
+    if chosen(parameters, "volts") {
+        // As many watts as the plate says, but from more volts than it gets.
+        let higher = MADE_FOR.get().into_iter().find(|volts| *volts > rating.volts.get());
+        stamp.volts = higher.map_or(stamp.volts, Volts);
+        return;
+    }
     // A stamp is a round number.
-    let watts = (plate * parameter(parameters, "share") / STEP.get()).round() * STEP.get();
-    home.plant.elements[level.index()].stamp.watts = Watts(watts);
+    let watts = (rating.watts.get() * parameter(parameters, "share") / STEP.get()).round() * STEP.get();
+    stamp.watts = Watts(watts);
 }
