@@ -178,7 +178,14 @@ pub fn settle(order: &Order) -> Result<Settled, OrderError> {
     // What was left to chance gives way to what is asked for.
     let named = |id: FaultId, parameters: &Parameters| {
         let elsewhere = || others(order).filter(|_| wished(order, id)).find_map(|houses| takes(&houses, id));
-        let home = takes(&houses, id).or_else(elsewhere).ok_or(FaultError::DoesNotFit { id })?;
+        // Of houses that fit, one that has what the numbers ask for.
+        let keeps = |home: &&Home| {
+            let mut placed = parameters.clone();
+            plant::fault::place_in(&mut placed, home);
+            placed == *parameters && fits(order, home, id)
+        };
+        let home = houses.iter().find(keeps).cloned().or_else(|| takes(&houses, id)).or_else(elsewhere);
+        let home = home.ok_or(FaultError::DoesNotFit { id })?;
         given(id, parameters, &home)
     };
     let by_chance = |houses: &[Home]| {
@@ -230,7 +237,7 @@ fn by_weight(
 /// learner's licence: where one is somebody else's work the call ends there.
 fn beside(order: &Order, wanted: Second, home: &Home, first: &FaultCase) -> Result<FaultCase, OrderError> {
     let seed = u64::from(order.seed);
-    let own = |id: FaultId| crate::licence::covers(order.licence, id.fault().scope);
+    let own = |case: &FaultCase| crate::licence::covers(order.licence, case.id.scope(&case.parameters));
     let asked = |id: &FaultId| match wanted {
         Second::Any => true,
         Second::Follows => second::follows(first.id, *id),
@@ -239,9 +246,9 @@ fn beside(order: &Order, wanted: Second, home: &Home, first: &FaultCase) -> Resu
     let there = |id: FaultId| {
         completed(seed, id, &Parameters::new(), home)
             .ok()
-            .filter(|case| own(id) && can_be(order, home, id) && second::go_together(home, first, case))
+            .filter(|case| own(case) && can_be(order, home, id) && second::go_together(home, first, case))
     };
-    if !own(first.id) {
+    if !own(first) {
         return Err(OrderError::NoSecond);
     }
     let cases: Vec<FaultCase> =

@@ -358,7 +358,7 @@ impl Visit {
         for one in found {
             self.act(Action::Finding { fault: Some(one.id), evidence: Vec::new() });
         }
-        let scopes = || found.iter().map(|one| one.id.fault().scope);
+        let scopes = || found.iter().map(|one| one.id.scope(&one.parameters));
         if let Some(scope) = scopes().find(|scope| !licence::covers(self.licence, *scope)) {
             let whom = licence::helper_for(scope).unwrap_or(Helper::Electrician);
             self.act(Action::ColdValve { opening: 0.0 });
@@ -385,7 +385,7 @@ impl Visit {
 
     /// Puts one of two right, and looks at everything once more: what it hid shows only then.
     pub fn mends_first(&mut self, first: &FaultCase) {
-        if !licence::covers(self.licence, first.id.fault().scope) {
+        if !licence::covers(self.licence, first.id.scope(&first.parameters)) {
             return;
         }
         self.makes_ready();
