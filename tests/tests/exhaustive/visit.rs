@@ -672,6 +672,7 @@ impl Visit {
             }
             self.act(Action::Wait { minutes: 300.0 });
         }
+        self.waits_for_the_relay();
         self.acts([Action::WaitForCutOut, Action::WaitForCutOut]);
         let rests = self.amps();
         let hot = self.bucket(some).map(|b| b.first.to_fahrenheit());
@@ -679,6 +680,25 @@ impl Visit {
             Ok(())
         } else {
             Err(format!("{heats} A, then {rests} A, then {hot:?} °F"))
+        }
+    }
+
+    /// The utility's relay keeps the off-peak circuit off until its hours end: its flag and its tag say so.
+    fn waits_for_the_relay(&mut self) {
+        let shown = self.act(Action::Look { at: Place::LoadCenter });
+        let seen = sights(&shown);
+        let hours = seen.iter().find_map(|sight| match sight {
+            Sight::BoxHours { shows, off_from, off_for } => Some((*shows, *off_from, *off_for)),
+            _ => None,
+        });
+        let Some((shows, from, long)) =
+            hours.filter(|_| seen.contains(&Sight::OffPeakRelay { closed: false }))
+        else {
+            return;
+        };
+        let left = (from.get() + long.get() - shows.get()).rem_euclid(86_400.0);
+        if left <= long.get() {
+            self.act(Action::Wait { minutes: left / 60.0 + 1.0 });
         }
     }
 

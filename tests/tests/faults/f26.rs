@@ -136,7 +136,7 @@ fn the_utility_is_called_to_its_relay_in_the_line() {
         assert_eq!(hours(&work, &sights), (17.0, 3.0));
         let line = work.volts(X1, X2, 240.0);
         let load = work.ghost(X3, X4);
-        work.ghost(H1, H3);
+        work.ghost(Ja, Jb);
         for act in [Action::BoxHandle { closed: true }, Action::SetClock] {
             assert_eq!(work.session.step(&act).shown, Shown::Refused { why: Refusal::Sealed });
         }

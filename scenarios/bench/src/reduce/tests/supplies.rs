@@ -76,10 +76,10 @@ fn the_hours_of_a_relay_can_hurt() {
     doing(&mut session, &uncover(Level::Lower));
     let slot = slot(&session, Circuit::Heater);
     doing(&mut session, &[Action::Breaker { slot, on: false }, Action::Lock { slot, on: true }]);
+    assert!(volts(&mut session, LowVolts, Screw::H5, Screw::H7).get() < 0.5);
     // To ten seconds before eight in the evening.
     let left = Seconds::hours(20.0).get() - session.home.plant.clock.get() - 10.0;
     doing(&mut session, &[Action::Wait { minutes: left / 60.0 }]);
-    assert!(volts(&mut session.clone(), LowVolts, Screw::H5, Screw::H7).get() < 0.5);
     let lifted = session.step(&Action::Lift { end: end(Wire::OffPeakFeedA, 1) });
     let shocked = |o: &Outcome| o.harms.iter().any(|harm| matches!(harm, crate::person::Harm::Shock(_)));
     assert!(lifted.noticed.contains(&crate::Noticed::BoxClacks { closed: true }), "{lifted:?}");
