@@ -132,8 +132,15 @@ pub(super) fn set_clock(turn: &mut Turn, time: Seconds) -> Answered {
     Ok(Shown::DoneWith { sights: face(&turn.s) })
 }
 
+/// The utility's relay of an off-peak cable: its flag and the tag on it are read from outside, whatever its contacts do.
+pub(super) fn off_peak(session: &Session) -> impl Iterator<Item = Sight> {
+    let relay = session.home.plant.off_peak;
+    let flag = relay.map(|one| Sight::OffPeakRelay { closed: one.closed });
+    flag.into_iter().chain(relay.and_then(|one| one.hours).map(|kept| hours(session, kept)))
+}
+
 /// What a clock shows, and the hours it keeps.
-pub(super) fn hours(session: &Session, kept: Hours) -> Sight {
+fn hours(session: &Session, kept: Hours) -> Sight {
     let shows = kept.shows(session.home.plant.clock);
     Sight::BoxHours { shows, off_from: kept.off_from, off_for: kept.off_for }
 }

@@ -91,11 +91,7 @@ fn load_center(session: &Session) -> Vec<Sight> {
             locked: b.locked,
         });
     let mut sights: Vec<Sight> = handles.collect();
-    // The tag on it and its flag are read from outside, whatever its contacts do.
-    if let Some((relay, hours)) = session.home.plant.off_peak.and_then(|one| Some((one, one.hours?))) {
-        sights.push(Sight::OffPeakRelay { closed: relay.closed });
-        sights.push(super::in_line::hours(session, hours));
-    }
+    sights.extend(super::in_line::off_peak(session));
     sights.extend(super::portable::seen(&session.home.plant));
     if reach::place(session, Place::LoadCenter).is_ok() {
         let breakers = session.home.plant.panel.breakers.iter().zip(0u32..);
