@@ -672,8 +672,11 @@ impl Visit {
             }
             self.act(Action::Wait { minutes: 300.0 });
         }
-        self.waits_for_the_relay();
-        self.acts([Action::WaitForCutOut, Action::WaitForCutOut]);
+        // Its hours may begin while the lower element still heats.
+        for _ in 0..=usize::from(self.sound.plant.off_peak.is_some()) {
+            self.waits_for_the_relay();
+            self.acts([Action::WaitForCutOut, Action::WaitForCutOut]);
+        }
         let rests = self.amps();
         let hot = self.bucket(some).map(|b| b.first.to_fahrenheit());
         if heats > LITTLE && rests < LITTLE && hot.is_some_and(|f| (COOLEST..=HOTTEST).contains(&f)) {
