@@ -192,7 +192,10 @@ impl<'a> Drawn<'a> {
                 let wire = matches!(piece.part, Part::Wire(_));
                 let tall = long(piece) + if wire { std::mem::take(&mut more) } else { 0.0 };
                 self.piece(piece, *stand, [x, y], [x, y + tall]);
-                self.ink.push(word(out, x + to_out, y + 4.0, piece.ends[0].name()));
+                // A relay's cable begins and ends at one screw: its name stands below.
+                if piece.ends[0] != piece.ends[1] {
+                    self.ink.push(word(out, x + to_out, y + 4.0, piece.ends[0].name()));
+                }
                 if !wire {
                     let middle = y + tall / 2.0;
                     let label = if inner.is_empty() { ("lab", "sub") } else { ("lab end", "sub end") };

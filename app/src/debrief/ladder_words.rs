@@ -46,7 +46,10 @@ pub fn in_words(voice: &Voice, sheet: &Sheet, path: &Path) -> Vec<String> {
 pub fn name(voice: &Voice, sheet: &Sheet, part: Part) -> String {
     match part {
         Part::Breaker { slot, .. } => voice.filled("debrief-ladder-breaker", &[("slot", (slot + 1).into())]),
-        Part::Blade { .. } => voice.text("debrief-ladder-box"),
+        Part::Blade { leg } => voice.text(match leg {
+            0 | 1 => "debrief-ladder-box",
+            _ => "debrief-ladder-relay",
+        }),
         Part::Limit(_) | Part::LowerLimit { .. } => voice.text("debrief-ladder-limit"),
         Part::Contact(ContactAt::LowerCold) => sheet.fit(voice, "debrief-control-lower"),
         Part::Contact(_) => sheet.fit(voice, "debrief-control-upper"),

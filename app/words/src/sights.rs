@@ -53,6 +53,9 @@ impl Voice {
                     ],
                 )
             }
+            Sight::OffPeakRelay { closed } => {
+                self.text(if *closed { "sight-off-peak-on" } else { "sight-off-peak-off" })
+            }
             Sight::FuseOut { leg } => {
                 say("sight-fuse-out", &[("leg", self.text(&format!("stab-{leg}")).into())])
             }

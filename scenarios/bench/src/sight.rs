@@ -41,6 +41,11 @@ pub enum Sight {
         /// For so long.
         off_for: Seconds,
     },
+    /// The utility's sealed relay in the off-peak cable.
+    OffPeakRelay {
+        /// Its flag shows closed.
+        closed: bool,
+    },
     /// A fuse out of its clips.
     FuseOut {
         /// Of which leg.

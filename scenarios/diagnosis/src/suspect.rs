@@ -22,7 +22,7 @@ impl Suspect {
 }
 
 /// Every fault that can be in this house, each in all the variants its whole numbers give (upper or lower,
-/// first or second pole). Numbers on a scale stand at their middle.
+/// first or second pole), placed where the house has such a part. Numbers on a scale stand at their middle.
 pub fn suspects(home: &Home) -> Vec<Suspect> {
     let mut sound = home.clone();
     sound.make_sound();
@@ -34,7 +34,15 @@ pub fn suspects(home: &Home) -> Vec<Suspect> {
                 .flat_map(|so_far| values(p).into_iter().map(move |v| with(so_far, p.name, v)))
                 .collect()
         });
-        variants.into_iter().map(move |parameters| Suspect { fault, parameters })
+        let mut placed: Vec<Suspect> = Vec::new();
+        for mut parameters in variants {
+            plant::fault::place_in(&mut parameters, &sound);
+            let suspect = Suspect { fault, parameters };
+            if !placed.contains(&suspect) {
+                placed.push(suspect);
+            }
+        }
+        placed
     })
     .collect()
 }

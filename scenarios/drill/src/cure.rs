@@ -56,7 +56,7 @@ pub enum RightEnd {
 
 /// The right end of a drill for the learner's licence.
 pub fn right_end(drill: &Drill) -> RightEnd {
-    let scope = drill.fault.id.fault().scope;
+    let scope = drill.fault.id.scope(&drill.fault.parameters);
     match drill.fault.id.remedy(&drill.fault.parameters) {
         Some(remedy) if licence::covers(drill.order.licence, scope) => RightEnd::Own(remedy),
         _ => RightEnd::Call(licence::helper_for(scope).unwrap_or(Helper::Electrician)),
@@ -72,7 +72,7 @@ pub fn judge(drill: &Drill, session: &Session) -> Cure {
         }
         return match right {
             RightEnd::Call(needed) if needed == whom => {
-                Cure::HandedOn { whom, safe: drill.wrong().all(|case| left::safe(session, case.id)) }
+                Cure::HandedOn { whom, safe: drill.wrong().all(|case| left::safe(session, case)) }
             }
             RightEnd::Call(needed) => Cure::CalledAmiss { whom, needed: Some(needed) },
             RightEnd::Own(_) if works(drill, session).is_empty() => Cure::Cured,
@@ -152,5 +152,5 @@ fn parts_of(case: &FaultCase) -> Vec<PartKind> {
 
 /// Whether a licence covers the remedy of a drill.
 pub fn within_licence(drill: &Drill) -> bool {
-    drill.wrong().all(|case| licence::covers(drill.order.licence, case.id.fault().scope))
+    drill.wrong().all(|case| licence::covers(drill.order.licence, case.id.scope(&case.parameters)))
 }

@@ -1,15 +1,21 @@
 //! How the house was left when somebody else was called: the one place that says what is safe.
 
 use bench::Session;
-use plant::fault::FaultId;
+use plant::fault::{FaultCase, FaultId, Scope};
 use plant::{Circuit, Handle, Plant};
 
 /// Power locked off at every source, covers on where it is not, and no water running where it should not.
-pub(crate) fn safe(session: &Session, fault: FaultId) -> bool {
+pub(crate) fn safe(session: &Session, wrong: &FaultCase) -> bool {
     let plant = &session.home.plant;
     let dead = locked_off(plant);
-    // Expansion at the relief valve needs no lock: the heater works, the valve guards it.
-    let may_stay_on = fault == FaultId::F45 && session.access.off.is_empty();
+    // Expansion at the relief valve needs no lock: the heater works, the valve guards it. Nor does the utility's open
+    // relay: everything behind closed covers is sound.
+    let harmless = match wrong.id {
+        FaultId::F45 => true,
+        FaultId::F26 => wrong.id.scope(&wrong.parameters) == Scope::Utility,
+        _ => false,
+    };
+    let may_stay_on = harmless && session.access.off.is_empty();
     (dead || may_stay_on) && dry(plant)
 }
 
@@ -18,7 +24,8 @@ pub(crate) fn safe(session: &Session, fault: FaultId) -> bool {
 pub(crate) fn harmless(session: &Session) -> bool {
     let plant = &session.home.plant;
     let plumbing = &plant.plumbing;
-    let cut = plant.in_line.is_some_and(|one| !one.closed);
+    // What a timer or a relay keeps off comes alive by itself.
+    let cut = plant.in_line.is_some_and(|one| one.is_fused() && !one.closed);
     let on = |b: &plant::Breaker| b.feeds_heater() && b.handle == Handle::On;
     let dead = !plant.panel.breakers.iter().any(|b| on(b) && !(cut && b.feeds == Circuit::Heater));
     let running = plumbing.relief.lever || plumbing.taps.iter().any(|tap| *tap > 0.0);

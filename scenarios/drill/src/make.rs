@@ -176,7 +176,13 @@ pub fn settle(order: &Order) -> Result<Settled, OrderError> {
     };
     // What was left to chance gives way to what is asked for.
     let named = |id: FaultId, parameters: &Parameters| {
-        if let Some(home) = takes(order, &houses, id) {
+        // Of houses that fit, one that has what the numbers ask for.
+        let keeps = |home: &&Home| {
+            let mut placed = parameters.clone();
+            plant::fault::place_in(&mut placed, home);
+            placed == *parameters && fits(order, home, id)
+        };
+        if let Some(home) = houses.iter().find(keeps).or_else(|| takes(order, &houses, id)) {
             return given(id, parameters, home);
         }
         let elsewhere = || others(order).flatten().find(|home| fits(order, home, id));
@@ -232,7 +238,7 @@ fn by_weight(
 /// learner's licence: where one is somebody else's work the call ends there.
 fn beside(order: &Order, wanted: Second, home: &Home, first: &FaultCase) -> Result<FaultCase, OrderError> {
     let seed = u64::from(order.seed);
-    let own = |id: FaultId| crate::licence::covers(order.licence, id.fault().scope);
+    let own = |case: &FaultCase| crate::licence::covers(order.licence, case.id.scope(&case.parameters));
     let asked = |id: &FaultId| match wanted {
         Second::Any => true,
         Second::Follows => second::follows(first.id, *id),
@@ -241,9 +247,9 @@ fn beside(order: &Order, wanted: Second, home: &Home, first: &FaultCase) -> Resu
     let there = |id: FaultId| {
         completed(seed, id, &Parameters::new(), home)
             .ok()
-            .filter(|case| own(id) && can_be(order, home, id) && second::go_together(home, first, case))
+            .filter(|case| own(case) && can_be(order, home, id) && second::go_together(home, first, case))
     };
-    if !own(first.id) {
+    if !own(first) {
         return Err(OrderError::NoSecond);
     }
     let cases: Vec<FaultCase> =

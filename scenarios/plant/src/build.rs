@@ -94,6 +94,7 @@ impl Plant {
             service: Service::sound(kind),
             panel: Panel { breakers },
             in_line: None,
+            off_peak: off_peak.then(|| InLineBox::off_peak(rating)),
             wiring: Wiring::factory(plate.layout, kind.hot_neutral()),
             elements: [plate.new_element(); 2],
             thermostats: [UPPER_DIFFERENTIAL, LOWER_DIFFERENTIAL].map(|d| Thermostat::sound(DIAL, d)),

@@ -1,4 +1,5 @@
-//! A box in the line between breaker and heater: a fused switch, a timer's contacts, a utility's relay.
+//! A box in the line between breaker and heater: a fused switch, a timer's contacts, a utility's relay. An off-peak
+//! heater has a relay of the utility in its second cable besides, sealed, with no screws that anybody reaches.
 
 use quantity::{Amps, Constant, Metres, Seconds, Tag};
 use serde::{Deserialize, Serialize};
@@ -19,6 +20,12 @@ quantity::constants! {
         "hours in which a utility keeps a heater off: from, for",
         (Seconds::hours(17.0), Seconds::hours(3.0)),
         Tag::Invented("the early evening, when all the street cooks"),
+    );
+    /// Hours in which a utility keeps an off-peak circuit off.
+    const DEAR: Constant<(Seconds, Seconds)> = Constant::of(
+        "hours in which a utility keeps an off-peak circuit off: from, for",
+        (Seconds::hours(14.0), Seconds::hours(6.0)),
+        Tag::Invented("afternoon and early evening, when current is dear"),
     );
     /// A day.
     const DAY: Constant<Seconds> = Constant::of("a day", Seconds::days(1.0), Tag::Published("SI brochure, 9th edition, table 8"));
@@ -104,6 +111,9 @@ pub struct InLineBox {
     pub locked: bool,
     /// A tag hangs on it.
     pub tagged: bool,
+    /// Its coil no longer pulls the contacts in.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub idle: bool,
 }
 
 impl InLineBox {
@@ -125,7 +135,13 @@ impl InLineBox {
             hours,
             locked: false,
             tagged: false,
+            idle: false,
         }
+    }
+
+    /// A sound relay of the utility in an off-peak cable.
+    pub const fn off_peak(rating: Amps) -> Self {
+        Self { hours: Some(Hours::of(DEAR.get())), ..Self::sound(BoxKind::UtilityRelay, rating) }
     }
 
     /// Whether it has fuses.
@@ -145,9 +161,14 @@ impl InLineBox {
         if self.pulled.get(leg).copied().unwrap_or(true) { Contact::Open } else { link }
     }
 
-    /// Whether it stands open though its hours, if it keeps any, say on.
+    /// Whether it was left open though its hours, if it keeps any, say on.
     pub fn open_amiss(&self) -> bool {
-        !self.closed && self.hours.is_none_or(|hours| hours.on)
+        !self.closed && !self.idle && self.hours.is_none_or(|hours| hours.on)
+    }
+
+    /// Whether a leg's contact makes.
+    pub fn makes(&self, leg: usize) -> bool {
+        self.closed && self.poles.get(leg).is_some_and(|pole| *pole != Contact::Open)
     }
 
     /// Follows its hours at a time. A hand may have moved the contacts meanwhile: only a change of the hours moves
@@ -159,8 +180,9 @@ impl InLineBox {
             return false;
         }
         hours.on = say;
-        let moved = self.closed != say;
-        self.closed = say;
+        let closed = say && !self.idle;
+        let moved = self.closed != closed;
+        self.closed = closed;
         moved
     }
 
@@ -169,7 +191,7 @@ impl InLineBox {
         if let Some(hours) = &mut self.hours {
             hours.ahead = Seconds(0.0);
             hours.on = hours.say(now);
-            self.closed = hours.on;
+            self.closed = hours.on && !self.idle;
         }
     }
 }

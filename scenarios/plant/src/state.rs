@@ -20,6 +20,9 @@ pub struct Plant {
     pub panel: Panel,
     /// The box between breaker and heater, where there is one.
     pub in_line: Option<crate::InLineBox>,
+    /// The utility's relay between the breaker of an off-peak circuit and its cable.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub off_peak: Option<crate::InLineBox>,
     /// Wires and their joints.
     pub wiring: Wiring,
     /// Upper and lower element.

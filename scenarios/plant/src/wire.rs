@@ -101,6 +101,15 @@ named! {
 }
 
 impl Wire {
+    /// The leg of an off-peak cable that it is.
+    pub const fn off_peak_leg(self) -> Option<usize> {
+        match self {
+            Self::OffPeakA => Some(0),
+            Self::OffPeakB => Some(1),
+            _ => None,
+        }
+    }
+
     /// The two screws it belongs on.
     pub const fn home(self) -> [Screw; 2] {
         match self {

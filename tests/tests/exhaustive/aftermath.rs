@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use bench::{Licence, Mode, Session};
 use drill::{Drill, Order, Wanted, cure, licence};
-use plant::fault::{Advice, FaultId, Remedy};
+use plant::fault::{Advice, FaultId, Remedy, Scope};
 use plant::home::Home;
 use plant::household::{HouseholdKind, Symptom};
 use quantity::Temperature;
@@ -28,7 +28,7 @@ fn own(fault: FaultId) -> Option<Licence> {
 enum Lived {
     /// A week with nothing to complain of, or with what the call was for and was explained.
     Well,
-    /// Nobody worked it to its end: the tank boiled.
+    /// Nobody worked it to its end: the tank boiled, or it is the utility's.
     LeftOut,
 }
 
@@ -36,6 +36,10 @@ enum Lived {
 fn worked(order: &Order) -> Result<Lived, String> {
     let drill = drill::make(order).map_err(|e| e.to_string())?;
     let sound = Home::sound(drill.setting);
+    // What is the utility's in this house nobody here mends.
+    if drill.fault.id.scope(&drill.fault.parameters) == Scope::Utility {
+        return Ok(Lived::LeftOut);
+    }
     // A tank above boiling is left to cool; this technician has no sequence for it.
     if drill.job.home.plant.crown() > Temperature::celsius(100.0) {
         return Ok(Lived::LeftOut);
@@ -114,7 +118,7 @@ fn all(drawings: u32) -> (usize, Vec<String>) {
         .collect();
     let done = cores::on_two(&orders, |order| worked(order).inspect_err(|story| println!("{story}")));
     let left_out = done.iter().filter(|one| **one == Ok(Lived::LeftOut)).count();
-    println!("{left_out} of {} drawings boiled and were left out", orders.len());
+    println!("{left_out} of {} drawings boiled or were the utility's, and were left out", orders.len());
     (orders.len() - left_out, done.into_iter().filter_map(Result::err).collect())
 }
 

@@ -168,7 +168,8 @@ fn what_was_missed_once_is_solved() {
 
 /// The recorded run, in `docs/figures.md`:
 /// `TANKWRIGHT_SEEDS=0..10000 cargo test --release -p tankwright-tests --test exhaustive -- --ignored --nocapture`. With
-/// `TANKWRIGHT_FAULTS="F49 F54"` only the drills of these among them.
+/// `TANKWRIGHT_FAULTS="F49 F54"` only the drills of these among them, with `TANKWRIGHT_HEATERS=off-peak-80` those of this
+/// heater.
 #[test]
 #[ignore = "ten thousand drills: more than an hour"]
 fn ten_thousand_random_drills_are_solved() {
@@ -176,8 +177,11 @@ fn ten_thousand_random_drills_are_solved() {
     let ends: Vec<u32> = asked.split("..").filter_map(|n| n.parse().ok()).collect();
     let seeds = if let [from, to] = ends[..] { from..to } else { 0..10_000 };
     let named = std::env::var("TANKWRIGHT_FAULTS").unwrap_or_default();
+    let heaters = std::env::var("TANKWRIGHT_HEATERS").unwrap_or_default();
     let wanted = |seed: &u32| {
-        named.is_empty() || named.contains(drill::settle(&order(*seed)).unwrap().fault.id.name())
+        let settled = drill::settle(&order(*seed)).unwrap();
+        (named.is_empty() || named.contains(settled.fault.id.name()))
+            && (heaters.is_empty() || heaters.contains(settled.setting.heater.name()))
     };
     all_solved(seeds.filter(wanted).map(order));
 }

@@ -358,7 +358,7 @@ impl Visit {
         for one in found {
             self.act(Action::Finding { fault: Some(one.id), evidence: Vec::new() });
         }
-        let scopes = || found.iter().map(|one| one.id.fault().scope);
+        let scopes = || found.iter().map(|one| one.id.scope(&one.parameters));
         if let Some(scope) = scopes().find(|scope| !licence::covers(self.licence, *scope)) {
             let whom = licence::helper_for(scope).unwrap_or(Helper::Electrician);
             self.act(Action::ColdValve { opening: 0.0 });
@@ -385,7 +385,7 @@ impl Visit {
 
     /// Puts one of two right, and looks at everything once more: what it hid shows only then.
     pub fn mends_first(&mut self, first: &FaultCase) {
-        if !licence::covers(self.licence, first.id.fault().scope) {
+        if !licence::covers(self.licence, first.id.scope(&first.parameters)) {
             return;
         }
         self.makes_ready();
@@ -672,13 +672,36 @@ impl Visit {
             }
             self.act(Action::Wait { minutes: 300.0 });
         }
-        self.acts([Action::WaitForCutOut, Action::WaitForCutOut]);
+        // Its hours may begin while the lower element still heats.
+        for _ in 0..=usize::from(self.sound.plant.off_peak.is_some()) {
+            self.waits_for_the_relay();
+            self.acts([Action::WaitForCutOut, Action::WaitForCutOut]);
+        }
         let rests = self.amps();
         let hot = self.bucket(some).map(|b| b.first.to_fahrenheit());
         if heats > LITTLE && rests < LITTLE && hot.is_some_and(|f| (COOLEST..=HOTTEST).contains(&f)) {
             Ok(())
         } else {
             Err(format!("{heats} A, then {rests} A, then {hot:?} °F"))
+        }
+    }
+
+    /// The utility's relay keeps the off-peak circuit off until its hours end: its flag and its tag say so.
+    fn waits_for_the_relay(&mut self) {
+        let shown = self.act(Action::Look { at: Place::LoadCenter });
+        let seen = sights(&shown);
+        let hours = seen.iter().find_map(|sight| match sight {
+            Sight::BoxHours { shows, off_from, off_for } => Some((*shows, *off_from, *off_for)),
+            _ => None,
+        });
+        let Some((shows, from, long)) =
+            hours.filter(|_| seen.contains(&Sight::OffPeakRelay { closed: false }))
+        else {
+            return;
+        };
+        let left = (from.get() + long.get() - shows.get()).rem_euclid(86_400.0);
+        if left <= long.get() {
+            self.act(Action::Wait { minutes: left / 60.0 + 1.0 });
         }
     }
 

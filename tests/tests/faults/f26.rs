@@ -1,11 +1,12 @@
-//! The timer in the line keeps the heater off.
+//! The timer in the line, or a relay of the utility's, keeps the heater off.
 //! Trade sheet, section 9, F26: common practice, no source; volts upstream, none downstream.
 
-use bench::{Action, Cover, Licence, Sight};
+use bench::{Action, Cover, Helper, Licence, Refusal, Shown, Sight};
 use drill::Order;
 use plant::Screw::*;
 use plant::fault::{FaultId, PartKind};
-use plant::{BoxKind, Place};
+use plant::household::{Answer, Question};
+use plant::{BoxKind, HeaterModel, Place, Wire};
 
 use crate::in_vain::*;
 use crate::technician::*;
@@ -97,4 +98,98 @@ fn the_lever_is_no_cure() {
 #[test]
 fn an_element_does_not() {
     assert_in_vain(&timer(0.0));
+}
+
+/// A relay of the utility's: in the line of a plain heater, or in the off-peak cable of an off-peak one.
+fn relay(heater: HeaterModel, clock: f64) -> Order {
+    Order { heater: Some(heater), ..order(FaultId::F26, &[("clock", clock), ("utility", 1.0)]) }
+}
+
+/// The hours a tag tells, and what its clock shows, against the true time.
+fn hours(work: &Work, sights: &[Sight]) -> (f64, f64) {
+    let now = (work.drill.job.starts_at + work.session.clock).get() % 86_400.0;
+    let found = sights.iter().find_map(|sight| match *sight {
+        Sight::BoxHours { shows, off_from, off_for } => {
+            assert!((shows.get() - now).abs() < 1.0, "its clock is right");
+            Some((off_from.get() / 3600.0, off_for.get() / 3600.0))
+        }
+        _ => None,
+    });
+    let (from, long) = found.unwrap_or_else(|| panic!("{sights:?}"));
+    let hour = now / 3600.0;
+    assert!(hour < from || hour > from + long, "outside its hours: {hour}");
+    (from, long)
+}
+
+/// A relay in the line whose contacts do not make, outside its hours: 240 V before it, none behind it. It is sealed, and
+/// the utility is called; behind closed covers nothing has to be locked.
+#[test]
+fn the_utility_is_called_to_its_relay_in_the_line() {
+    for (clock, flag) in [(0.0, true), (1.0, false)] {
+        let mut work = Work::at(&relay(HeaterModel::Plain40, clock));
+        assert!(work.session.home.plant.in_line.is_some_and(|one| one.kind == BoxKind::UtilityRelay));
+        work.acts(arrive());
+        work.act(door(true));
+        let sights = work.look(Place::InLineBox);
+        let face = Sight::Box { kind: BoxKind::UtilityRelay, closed: Some(flag), locked: false };
+        assert!(sights.contains(&face), "{sights:?}");
+        assert_eq!(hours(&work, &sights), (17.0, 3.0));
+        let line = work.volts(X1, X2, 240.0);
+        let load = work.ghost(X3, X4);
+        work.ghost(Ja, Jb);
+        for act in [Action::BoxHandle { closed: true }, Action::SetClock] {
+            assert_eq!(work.session.step(&act).shown, Shown::Refused { why: Refusal::Sealed });
+        }
+        work.finds(&[line, load]);
+        work.act(door(false));
+        work.acts([close_box(), Action::TellResult, Action::StopAndCall { whom: Helper::Utility }]);
+        work.handed_on(Helper::Utility);
+    }
+}
+
+/// The relay of an off-peak cable: the breaker's screws have 240 V, the splices behind the cable none, outside its hours;
+/// the upper circuit is as it should be, and the people have hot water of the upper third only.
+#[test]
+fn the_utility_is_called_to_an_off_peak_relay() {
+    for (clock, flag) in [(0.0, true), (1.0, false)] {
+        let mut work = Work::at(&relay(HeaterModel::OffPeak80, clock));
+        let asked = work.act(Action::Ask { question: Question::HowMuch }).shown;
+        assert!(
+            matches!(
+                asked,
+                Shown::Said { answer: Answer::HowMuch(plant::household::HowMuch::RunsOut { .. }) }
+            ),
+            "{asked:?}"
+        );
+        let known = work.act(Action::Ask { question: Question::OtherSupply }).shown;
+        let knows = work.drill.week.life.knows_supply;
+        assert_eq!(known, Shown::Said { answer: Answer::OtherSupply { known: knows } });
+        let seen = work.look(Place::LoadCenter);
+        assert!(seen.contains(&Sight::OffPeakRelay { closed: flag }), "{seen:?}");
+        assert_eq!(hours(&work, &seen), (14.0, 6.0));
+        work.acts(arrive());
+        work.acts(open(plant::Level::Upper));
+        work.acts(open(plant::Level::Lower));
+        work.act(open_panel());
+        let line = work.volts(S1, S2, 240.0);
+        let load = work.ghost(Jc, Jd);
+        work.ghost(H5, H7);
+        work.volts(H1, H3, 240.0);
+        work.amps(Wire::OffPeakFeedA, 0.0);
+        work.finds(&[line, load]);
+        work.act(close_panel());
+        work.acts(close(plant::Level::Lower));
+        work.acts(close(plant::Level::Upper));
+        work.acts([close_box(), Action::TellResult, Action::StopAndCall { whom: Helper::Utility }]);
+        work.handed_on(Helper::Utility);
+    }
+}
+
+/// An electrician is the wrong one to call: the relay is sealed and the utility's.
+#[test]
+fn an_electrician_is_the_wrong_one() {
+    let mut work = Work::at(&relay(HeaterModel::OffPeak80, 0.0));
+    work.acts([Action::TellResult, Action::StopAndCall { whom: Helper::Electrician }]);
+    let cure = work.verdict().cure;
+    assert_eq!(cure, drill::Cure::CalledAmiss { whom: Helper::Electrician, needed: Some(Helper::Utility) });
 }

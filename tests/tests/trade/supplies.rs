@@ -126,11 +126,23 @@ fn off_peak() {
     let runs = |plant: &Plant| watts(plant).map(|w| w > 100.0);
     assert_eq!(runs(&heater(HeaterModel::OffPeak80, true, true)), [true, false]);
     assert_eq!(runs(&heater(HeaterModel::OffPeak80, false, true)), [false, true]);
-    // In the peak the second supply is away.
+    // In the peak the second supply is away, and the first is not: volts at the breaker's screws, none behind the relay.
     let mut peak = heater(HeaterModel::OffPeak80, false, true);
-    let slot = peak.panel.slot_of(Circuit::OffPeak).unwrap();
-    peak.panel.breakers[slot].handle = Handle::Off;
+    let closed = peak.electrical_state();
+    peak.off_peak.as_mut().unwrap().closed = false;
+    assert_ne!(peak.electrical_state(), closed);
     assert_eq!(runs(&peak), [false, false]);
+    near(volts(&peak, Screw::S1, Screw::S2), 240.0, 0.5);
+    near(volts(&peak, Screw::Jc, Screw::Jd), 0.0, 5.0);
+    near(volts(&peak, Screw::H5, Screw::H7), 0.0, 5.0);
+    near(volts(&peak, Screw::H1, Screw::H3), 240.0, 0.5);
+    peak.thermostats[0].calling = true;
+    assert_eq!(runs(&peak), [true, false]);
+    // One pole burnt open: the other leg is all that is left there.
+    let mut burnt = heater(HeaterModel::OffPeak80, false, true);
+    burnt.off_peak.as_mut().unwrap().poles[0] = Contact::Open;
+    assert_eq!(runs(&burnt), [false, false]);
+    near(volts(&burnt, Screw::H7, Screw::Shell), 120.0, 1.0);
     // The breaker labelled for the heater off: the lower compartment is not dead.
     let mut off = heater(HeaterModel::OffPeak80, false, true);
     let slot = off.panel.slot_of(Circuit::Heater).unwrap();

@@ -1,5 +1,6 @@
 //! The box in the line: handle or lever, lock, fuses, clock.
 
+use plant::in_line::Hours;
 use plant::{BoxKind, Contact, InLineBox, Place, Point, Screw, Stab};
 use quantity::{Constant, Ohms, Seconds, Tag};
 
@@ -131,6 +132,19 @@ pub(super) fn set_clock(turn: &mut Turn, time: Seconds) -> Answered {
     Ok(Shown::DoneWith { sights: face(&turn.s) })
 }
 
+/// The utility's relay of an off-peak cable: its flag and the tag on it are read from outside, whatever its contacts do.
+pub(super) fn off_peak(session: &Session) -> impl Iterator<Item = Sight> {
+    let relay = session.home.plant.off_peak;
+    let flag = relay.map(|one| Sight::OffPeakRelay { closed: one.closed });
+    flag.into_iter().chain(relay.and_then(|one| one.hours).map(|kept| hours(session, kept)))
+}
+
+/// What a clock shows, and the hours it keeps.
+fn hours(session: &Session, kept: Hours) -> Sight {
+    let shows = kept.shows(session.home.plant.clock);
+    Sight::BoxHours { shows, off_from: kept.off_from, off_for: kept.off_for }
+}
+
 /// What is seen of the box: its kind and handle from outside, lever, clock and clips behind the door.
 pub(super) fn face(session: &Session) -> Vec<Sight> {
     let plant = &session.home.plant;
@@ -142,10 +156,7 @@ pub(super) fn face(session: &Session) -> Vec<Sight> {
     if !open {
         return sights;
     }
-    if let Some(hours) = one.hours {
-        let (shows, off_from) = (hours.shows(plant.clock), hours.off_from);
-        sights.push(Sight::BoxHours { shows, off_from, off_for: hours.off_for });
-    }
+    sights.extend(one.hours.map(|kept| hours(session, kept)));
     for (leg, out) in [(Stab::One, one.pulled[0]), (Stab::Two, one.pulled[1])] {
         if out {
             sights.push(Sight::FuseOut { leg });

@@ -91,6 +91,7 @@ fn load_center(session: &Session) -> Vec<Sight> {
             locked: b.locked,
         });
     let mut sights: Vec<Sight> = handles.collect();
+    sights.extend(super::in_line::off_peak(session));
     sights.extend(super::portable::seen(&session.home.plant));
     if reach::place(session, Place::LoadCenter).is_ok() {
         let breakers = session.home.plant.panel.breakers.iter().zip(0u32..);

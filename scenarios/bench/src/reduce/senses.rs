@@ -49,8 +49,14 @@ pub(crate) fn nominal(plant: &Plant) -> Volts {
 
 /// Some breaker that feeds the heater is on, and so is the box in its line.
 pub(crate) fn fed(plant: &Plant) -> bool {
-    let through = plant.in_line.is_none_or(|one| one.closed);
-    let on = |b: &plant::Breaker| b.handle == Handle::On && (through || b.feeds != plant::Circuit::Heater);
+    let on = |b: &plant::Breaker| {
+        let fitted = match b.feeds {
+            plant::Circuit::Heater => plant.in_line,
+            plant::Circuit::OffPeak => plant.off_peak,
+            _ => None,
+        };
+        b.handle == Handle::On && fitted.is_none_or(|one| one.closed)
+    };
     plant.panel.breakers.iter().any(|b| b.feeds_heater() && on(b))
 }
 

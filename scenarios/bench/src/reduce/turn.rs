@@ -161,6 +161,11 @@ impl<'a> Turn<'a> {
     fn somebody_resets(&mut self, slot: u32) {
         self.switch_on(slot);
         self.noticed.push(Noticed::SomebodyReset { slot });
+        self.comes_alive();
+    }
+
+    /// Power came while the hands are on bare metal: by somebody, or by the hours of a relay.
+    fn comes_alive(&mut self) {
         for point in std::mem::take(&mut self.held) {
             hands::touch(self, point, hands::Grip::Grasps);
         }
@@ -207,7 +212,12 @@ impl<'a> Turn<'a> {
                 self.noticed.push(Noticed::Bang);
                 self.harms.push(Harm::ElementBurntOut { element: level, power, after, sheath });
             }
-            Happening::LineSwitched { closed } => self.noticed.push(Noticed::BoxClacks { closed }),
+            Happening::LineSwitched { closed } => {
+                self.noticed.push(Noticed::BoxClacks { closed });
+                if closed {
+                    self.comes_alive();
+                }
+            }
             // A fuse melts without a sound.
             Happening::FuseMelted { .. }
             | Happening::ElementWornOut { .. }

@@ -28,6 +28,8 @@ pub(super) fn lift(turn: &mut Turn, end: End, time: Seconds) -> Answered {
     };
     let current = arc::amps(&turn.s.home.plant, end.wire);
     hands::touch(turn, Point::Screw(screw), hands::Grip::Grasps);
+    // Its end stays in the hand: power that comes meanwhile comes there.
+    turn.hold(Point::End(end));
     turn.s.home.plant.wiring.joint_mut(end).on = None;
     let volts = gap(&turn.s.home.plant, end, screw);
     let spark = arc::spark(Point::Screw(screw), volts, current);

@@ -14,6 +14,8 @@ const LIVE: Volts = Volts(50.0);
 const TRIED: Ohms = Ohms(5e4);
 /// A joint of more is drawn open: it lets a milliampere or two through at 240 V (model).
 const OPEN: Ohms = Ohms(1e5);
+/// Legs of the relay in an off-peak cable are counted from here.
+pub const OFF_PEAK: u8 = 2;
 
 /// What a piece of the ladder is.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
@@ -27,9 +29,10 @@ pub enum Part {
         /// Which pole.
         pole: u8,
     },
-    /// A blade or contact of the box in the line, with its fuse where it has one.
+    /// A blade or contact of the box in the line, with its fuse where it has one; of the utility's relay in an off-peak
+    /// cable.
     Blade {
-        /// The leg.
+        /// The leg; in an off-peak cable two more.
         leg: u8,
     },
     /// A pole of the limit.
@@ -241,8 +244,16 @@ fn rungs(plant: &Plant, circuits: &mut Vec<Rails>) {
             main.rungs = vec![strapped(&first)];
             let pole = |pole, a, b| Piece { part: Part::LowerLimit { pole }, ends: [a, b] };
             let (one, two) = feeds(plant, Circuit::OffPeak, [S::M1, S::M2], [S::S1, S::S2], true);
-            let left = [wire(Wire::OffPeakA), wire(Wire::OffPeakFeedA), pole(0, S::H5, S::H6)];
-            let right = [wire(Wire::OffPeakB), wire(Wire::OffPeakFeedB), pole(1, S::H7, S::H8)];
+            // The relay sits at the head of its cable: nobody reaches a screw between them.
+            let relayed = |leg: u8, cable: Wire| {
+                let [from, to] = cable.home();
+                let blade = Piece { part: Part::Blade { leg: OFF_PEAK + leg }, ends: [from, to] };
+                [blade, Piece { part: Part::Wire(cable), ends: [to, to] }]
+            };
+            let [relay, cable] = relayed(0, Wire::OffPeakA);
+            let left = [relay, cable, wire(Wire::OffPeakFeedA), pole(0, S::H5, S::H6)];
+            let [relay, cable] = relayed(1, Wire::OffPeakB);
+            let right = [relay, cable, wire(Wire::OffPeakFeedB), pole(1, S::H7, S::H8)];
             let over = contact(ContactAt::UpperHot, S::U3, S::U4);
             let tail = [over, wire(Wire::Transfer), low, wire(Wire::LowerSwitched), lower];
             let rung = [&[wire(Wire::Interlock)], &tail[..], &[back(Wire::OffPeakPermanent)]].concat();
@@ -299,10 +310,9 @@ fn stand(plant: &Plant, live: &Live, part: Part) -> Stand {
             (closed, live.pole_amps(slot, pole))
         }
         Part::Blade { leg } => {
-            let leg = usize::from(leg);
-            let closed = plant.in_line.as_ref().is_some_and(|one| {
-                one.closed && one.poles.get(leg).is_some_and(|blade| whole(*blade)) && whole(one.link(leg))
-            });
+            let fitted = if leg < OFF_PEAK { plant.in_line } else { plant.off_peak };
+            let leg = usize::from(leg % OFF_PEAK);
+            let closed = fitted.is_some_and(|one| one.makes(leg) && whole(one.link(leg)));
             (closed, none)
         }
         Part::Limit(at) | Part::Contact(at) => {

@@ -161,7 +161,7 @@ fn open_ways(session: &Session) -> [Way; 7] {
 /// Stopped and called: the house left safe, the customer told.
 fn called(case: &Case<'_>, ledger: &mut Ledger<'_>) {
     let session = case.session;
-    if !case.faults().all(|id| left::safe(session, id)) {
+    if !case.truths.iter().all(|truth| left::safe(session, truth.case)) {
         ledger.charge(RuleId::LeftUnsafe, None, Detail::Plain);
     }
     if !session.me.result_told {

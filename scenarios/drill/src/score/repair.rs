@@ -13,7 +13,7 @@ use crate::rubric::RuleId;
 
 pub(super) fn judge(case: &Case<'_>, found: &Found, ledger: &mut Ledger<'_>) {
     // Of two things wrong both are the learner's own work: the maker sees to it.
-    let Some(scope) = case.faults().next().map(|id| id.fault().scope) else { return };
+    let Some(scope) = case.truths.first().map(|one| one.case.id.scope(&one.case.parameters)) else { return };
     let allowed = licence::covers(case.job.licence, scope);
     let called = match case.session.ended {
         Some(Ending::Called { whom }) => Some(whom),

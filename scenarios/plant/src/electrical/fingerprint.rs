@@ -71,6 +71,9 @@ impl Plant {
             fitted.poles.iter().for_each(|pole| mix.contact(*pole, fitted.closed));
             [0, 1].iter().for_each(|leg| mix.contact(fitted.link(*leg), true));
         }
+        if let Some(relay) = &self.off_peak {
+            relay.poles.iter().for_each(|pole| mix.contact(*pole, relay.closed));
+        }
         let wiring = &self.wiring;
         mix.add(wiring.layout as u64);
         [wiring.second_source, wiring.hot_neutral, wiring.boxed]

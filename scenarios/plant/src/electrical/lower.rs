@@ -239,10 +239,14 @@ impl Lowered {
         }
     }
 
-    /// Wires with their copper and joints.
+    /// Wires with their copper and joints. A relay in an off-peak cable is in series with the cable's copper.
     fn wires(&mut self, plant: &Plant) {
         for &wire in Wire::ALL.iter().filter(|wire| plant.wiring.exists(**wire)) {
-            let copper = conductance(plant.conductor_ohms(wire));
+            let mut copper = conductance(plant.conductor_ohms(wire));
+            if let (Some(leg), Some(relay)) = (wire.off_peak_leg(), &plant.off_peak) {
+                let pole = contact(relay.poles[leg], relay.closed);
+                copper = copper * pole * (copper + pole).reciprocal_or_zero();
+            }
             let ends = [End { wire, side: 0 }, End { wire, side: 1 }];
             let [near, far] = ends.map(|end| self.nodes.end(end));
             let place = self.join(near, far, copper);
@@ -337,16 +341,18 @@ impl Lowered {
     fn strays(&mut self, plant: &Plant) {
         let lead = Complex::capacitor(lead_stray(), HERTZ);
         let beside = |metres: f64| Complex::capacitor(BESIDE.get() * metres.max(0.0), HERTZ);
+        // A relay sits at the head of its cable: the run lies behind it.
+        let run = |wire: Wire| End { wire, side: u8::from(wire.off_peak_leg().is_some()) };
         for &pair in FLAT_PAIRS {
-            let [a, b] = pair.map(|wire| self.nodes.end(End { wire, side: 0 }));
+            let [a, b] = pair.map(|wire| self.nodes.end(run(wire)));
             self.join(a, b, beside(ACROSS.get() * plant.wiring.length(pair[0]).get()));
         }
         let ground = self.nodes.end(End { wire: Wire::CableG, side: 0 });
-        let run: f64 = [Wire::BoxA, Wire::WhipA].iter().map(|wire| plant.wiring.length(*wire).get()).sum();
+        let boxed: f64 = [Wire::BoxA, Wire::WhipA].iter().map(|wire| plant.wiring.length(*wire).get()).sum();
         let [feed_a, feed_b] = [Wire::FeedA, Wire::FeedB].map(|wire| self.nodes.end(End { wire, side: 1 }));
         let shell = self.nodes.screw(Screw::Shell);
         for &wire in Wire::ALL {
-            let node = self.nodes.end(End { wire, side: 0 });
+            let node = self.nodes.end(run(wire));
             if wire.is_cable() {
                 let metres = plant.wiring.length(wire).get();
                 if wire != Wire::CableG {
@@ -356,7 +362,7 @@ impl Lowered {
                     Wire::CableA | Wire::CableB => plant.beside_live.get(),
                     // Shared out between the runs before and behind a box.
                     Wire::BoxA | Wire::BoxB | Wire::WhipA | Wire::WhipB => {
-                        plant.beside_live.get() * metres / run.max(f64::MIN_POSITIVE)
+                        plant.beside_live.get() * metres / boxed.max(f64::MIN_POSITIVE)
                     }
                     _ => 0.0,
                 };

@@ -356,12 +356,12 @@ impl Home {
                 found.push(what);
             }
         }
-        if let Some(fitted) = &self.plant.in_line {
+        for fitted in self.plant.in_line.iter().chain(&self.plant.off_peak) {
             let legs = if self.plant.wiring.hot_neutral { 1 } else { 2 };
             let open = |c: Contact| c != Contact::Sound;
             for (there, what) in [
                 (fitted.is_fused() && (0..legs).any(|leg| open(fitted.link(leg))), Defect::Fuse),
-                (fitted.poles.iter().any(|p| open(*p)), Defect::BoxPole),
+                (fitted.idle || fitted.poles.iter().any(|p| open(*p)), Defect::BoxPole),
                 (fitted.hours.is_some_and(|h| h.ahead.get().abs() > CLOCK_NEAR.get().get()), Defect::Clock),
                 (fitted.open_amiss(), Defect::PowerOff),
             ] {

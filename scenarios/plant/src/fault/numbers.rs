@@ -121,11 +121,12 @@ pub(super) fn level_in(parameters: &Parameters, home: &Home) -> Level {
     if home.plant.plate.has(Level::Lower) { level_of(parameters) } else { Level::Upper }
 }
 
-/// Sets a parameter named `level` to a part the house has.
+/// Sets a parameter named `level` to a part the house has, and one named `utility` to what stands in its lines.
 pub fn place_in(parameters: &mut Parameters, home: &Home) {
     if let Some(level) = parameters.get_mut("level").filter(|_| !home.plant.plate.has(Level::Lower)) {
         *level = 0.0;
     }
+    super::f26::place(parameters, home);
 }
 
 /// One number of a fault; 0 when a hand-made case lacks it, which `Fault::complete` never leaves so.

@@ -87,6 +87,10 @@ impl Home {
             *fitted = InLineBox { locked, tagged, ..InLineBox::sound(kind, rating) };
             fitted.set_clock(plant.clock);
         }
+        if let Some(relay) = &mut plant.off_peak {
+            *relay = InLineBox::off_peak(relay.rating);
+            relay.set_clock(plant.clock);
+        }
         for end in End::all() {
             let joint = plant.wiring.joint_mut(end);
             joint.on = Some(end.home());

@@ -181,9 +181,9 @@ impl Plant {
         // Water that rises over an element, or leaves it, is followed closely enough by the flow's own steps.
         let soonest = if glows { soonest.min(GLOWING.get()) } else { soonest };
         let soonest = if self.comes_and_goes(run) { soonest.min(WATCHED.get()) } else { soonest };
-        let hours = self.in_line.and_then(|fitted| fitted.hours);
-        let change = hours.map(|hours| hours.until(Seconds(self.clock.get() + run.at)).get());
-        change.map_or(soonest, |change| soonest.min(change))
+        let now = Seconds(self.clock.get() + run.at);
+        let hours = self.in_line.iter().chain(&self.off_peak).filter_map(|fitted| fitted.hours);
+        hours.fold(soonest, |soonest, hours| soonest.min(hours.until(now).get()))
     }
 
     /// Growth of the water by the heat it takes up, m³/s.

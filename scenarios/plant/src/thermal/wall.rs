@@ -137,11 +137,13 @@ impl Plant {
         )
     }
 
-    /// Lets a timer or the utility's relay follow its hours, so many seconds into the call.
-    pub(super) fn keep_hours(&mut self, at: f64) -> Option<Happening> {
+    /// Lets a timer and the utility's relays follow their hours, so many seconds into the call.
+    pub(super) fn keep_hours(&mut self, at: f64) -> Vec<Happening> {
         let now = Seconds(self.clock.get() + at);
-        let fitted = self.in_line.as_mut().filter(|_| now.get().is_finite())?;
-        fitted.keep_hours(now).then_some(Happening::LineSwitched { closed: fitted.closed })
+        let fitted = self.in_line.iter_mut().chain(&mut self.off_peak).filter(|_| now.get().is_finite());
+        fitted
+            .filter_map(|one| one.keep_hours(now).then_some(Happening::LineSwitched { closed: one.closed }))
+            .collect()
     }
 
     /// The same, noted. Returns whether one moved.
@@ -150,7 +152,7 @@ impl Plant {
         let mut moved = !jumped.is_empty();
         moved |= self.come_and_go();
         let kept = self.keep_hours(run.at);
-        moved |= kept.is_some();
+        moved |= !kept.is_empty();
         kept.into_iter().for_each(|what| run.note(what));
         jumped.into_iter().for_each(|what| run.note(what));
         moved

@@ -50,6 +50,63 @@ fn every_heater_can_be_made_dead() {
     }
 }
 
+/// An off-peak heater at this hour: its relay follows.
+fn off_peak_at(hours: f64) -> Home {
+    let mut home = yard(HeaterModel::OffPeak80);
+    home.plant.clock = Seconds::hours(hours);
+    home.plant.advance(Seconds(0.0));
+    home
+}
+
+/// Trade sheet 6.8 (published: control devices are never isolation): what only the utility's relay keeps off reads 0 V
+/// and is not proved dead.
+#[test]
+fn an_open_relay_isolates_nothing() {
+    let peak = off_peak_at(15.0);
+    assert!(!peak.plant.off_peak.unwrap().closed);
+    let (main, both) = ([Circuit::Heater], [Circuit::Heater, Circuit::OffPeak]);
+    assert!(!proves(peak.clone(), &main, &[MAIN, OFF_PEAK]), "only the relay is open");
+    assert!(proves(peak, &both, &[MAIN, OFF_PEAK]), "and with its breaker locked");
+}
+
+/// The hours end while a hand is on what only the relay kept dead.
+#[test]
+fn the_hours_of_a_relay_can_hurt() {
+    let mut session = solo(off_peak_at(19.0));
+    doing(&mut session, &uncover(Level::Lower));
+    let slot = slot(&session, Circuit::Heater);
+    doing(&mut session, &[Action::Breaker { slot, on: false }, Action::Lock { slot, on: true }]);
+    assert!(volts(&mut session, LowVolts, Screw::H5, Screw::H7).get() < 0.5);
+    // To ten seconds before eight in the evening.
+    let left = Seconds::hours(20.0).get() - session.home.plant.clock.get() - 10.0;
+    doing(&mut session, &[Action::Wait { minutes: left / 60.0 }]);
+    let lifted = session.step(&Action::Lift { end: end(Wire::OffPeakFeedA, 1) });
+    let shocked = |o: &Outcome| o.harms.iter().any(|harm| matches!(harm, crate::person::Harm::Shock(_)));
+    assert!(lifted.noticed.contains(&crate::Noticed::BoxClacks { closed: true }), "{lifted:?}");
+    assert!(shocked(&lifted), "{lifted:?}");
+    assert!(has(&lifted, |f| matches!(f, Fact::WorkedUnproved { live: true, .. })), "{lifted:?}");
+}
+
+/// The relay is sealed; its flag and the hours on its tag are seen at the load center, its front on.
+#[test]
+fn a_sealed_relay_shows_its_flag_and_its_hours() {
+    for (at, closed) in [(13.0, true), (15.0, false), (21.0, true)] {
+        let mut session = solo(off_peak_at(at));
+        let Shown::Sights { sights, .. } = session.step(&Action::Look { at: Place::LoadCenter }).shown else {
+            panic!()
+        };
+        assert!(sights.contains(&Sight::OffPeakRelay { closed }), "{at}: {sights:?}");
+        let hours = sights.iter().find_map(|sight| match sight {
+            Sight::BoxHours { off_from, off_for, .. } => {
+                Some((off_from.get() / 3600.0, off_for.get() / 3600.0))
+            }
+            _ => None,
+        });
+        assert_eq!(hours, Some((14.0, 6.0)));
+        assert_eq!(session.step(&Action::SetClock).shown, Shown::Refused { why: Refusal::NotHere });
+    }
+}
+
 /// Trade sheet 1.8 (from memory): the high leg stands at 208 V to ground, and proves a ground as well as another.
 #[test]
 fn a_high_leg_proves_a_ground() {
