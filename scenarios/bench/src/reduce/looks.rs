@@ -87,10 +87,12 @@ fn load_center(session: &Session) -> Vec<Sight> {
     let handles =
         session.home.plant.panel.breakers.iter().zip(0u32..).map(|(b, slot)| Sight::BreakerHandle {
             slot,
-            handle: b.handle,
+            handle: b.stands(),
             locked: b.locked,
         });
     let mut sights: Vec<Sight> = handles.collect();
+    let tandem = session.home.plant.panel.breakers.iter().zip(0u32..).filter(|(b, _)| b.tandem.is_some());
+    sights.extend(tandem.map(|(_, slot)| Sight::Tandem { slot }));
     sights.extend(super::portable::seen(&session.home.plant));
     if reach::place(session, Place::LoadCenter).is_ok() {
         let breakers = session.home.plant.panel.breakers.iter().zip(0u32..);

@@ -219,7 +219,8 @@ impl FaultId {
     /// remedies are listed in the order of the parameter `level`, `leg`, `clock`, `check` or `lug` that says which.
     pub fn remedy(self, parameters: &Parameters) -> Option<Remedy> {
         let remedies = self.fault().remedies;
-        let place = ["level", "leg", "clock", "check", "lug"].iter().find_map(|name| parameters.get(*name));
+        let place =
+            ["level", "leg", "clock", "check", "lug", "tandem"].iter().find_map(|name| parameters.get(*name));
         let index = usize::from(remedies.len() == 2 && place.is_some_and(|p| is_second(*p)));
         remedies.get(index).copied()
     }
