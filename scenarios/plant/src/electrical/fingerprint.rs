@@ -2,7 +2,6 @@
 
 use quantity::{Constant, Tag};
 
-use crate::supply::Handle;
 use crate::{Contact, ContactAt, End, Plant, Wire};
 
 /// Where the mixing comes from.

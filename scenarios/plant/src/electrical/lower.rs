@@ -9,7 +9,7 @@ use super::constants::{
 };
 use super::nodes::{LEGS, NEUTRAL, Nodes};
 use super::{Bridge, HERTZ};
-use crate::supply::{Circuit, Handle, PORTABLE, Stab};
+use crate::supply::{Circuit, PORTABLE, Stab};
 use crate::{Contact, ContactAt, End, Layout, Level, Plant, Screw, Wire};
 
 /// Where a part of the plant lies in the list of branches.
