@@ -40,11 +40,13 @@ fn gives_away(said: &str) -> bool {
 /// Everything offered at a point: the words, and the acts without the end they are done to.
 fn offered(session: &Session, point: Point) -> (Vec<String>, Vec<String>) {
     let told = |end: End| session.loose(end).unwrap_or_default().to_string();
+    let letter = match point {
+        Point::End(end) => told(end),
+        Point::Screw(_) => String::new(),
+    };
     let blank = |act: &Action, words: &str| match act {
-        Action::Land { end, screw, torqued } => {
-            format!("{screw} {torqued} {}", words.replace(&told(*end), "_"))
-        }
-        _ => words.to_owned(),
+        Action::Land { screw, torqued, .. } => format!("{screw} {torqued}"),
+        _ => words.replace(&format!("wire {letter}"), "wire _"),
     };
     let (mut words, mut acts) = (Vec::new(), Vec::new());
     for offer in point_offers(session, point) {
@@ -58,11 +60,6 @@ fn offered(session: &Session, point: Point) -> (Vec<String>, Vec<String>) {
             Offer::All { .. } => {}
         }
     }
-    let letter = match point {
-        Point::End(end) => told(end),
-        Point::Screw(_) => String::new(),
-    };
-    let acts = acts.iter().map(|act| act.replace(&format!("wire {letter}"), "wire _")).collect();
     (words, acts)
 }
 
