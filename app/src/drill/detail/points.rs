@@ -41,7 +41,7 @@ pub fn Points(props: &Props) -> Html {
             let charred = known.charred.contains(&one.end);
             let about = about(&work.desk, point, !one.landed, labelled, charred);
             let said = text::point(point, &session.home.plant.wiring);
-            let name = one.letter.map(|_| LETTER);
+            let name = one.letter.map(|_| if one.landed { LETTER } else { BELOW });
             html! { <Dot {point} picked={picked == Some(point)} {said} at={one.at} {name} lifted={!one.landed} {labelled} {about} /> }
         });
     let screws = screws(*place, layout)
@@ -84,6 +84,8 @@ fn meant(event: &MouseEvent) -> Option<(Point, HtmlElement)> {
 
 /// Where a wire end's letter stands from it.
 const LETTER: At = (9.0, -7.0);
+/// The same where it hangs in a row with others.
+const BELOW: At = (-4.0, 21.0);
 
 /// What else is seen at a point, in words.
 fn about(desk: &Desk, point: Point, lifted: bool, labelled: bool, charred: bool) -> AttrValue {

@@ -74,12 +74,12 @@ pub const fn wires(place: Place, layout: Layout) -> &'static [Strand] {
     }
 }
 
-/// Where leads without labels hang together: clear of every screw of the place.
+/// Where leads without labels come out of their bundle: what hangs below it is clear of every screw of the place.
 pub const fn bundle(place: Place) -> At {
     match place {
-        Place::UpperCompartment => (170.0, 138.0),
-        Place::LowerCompartment => (170.0, 170.0),
-        _ => (262.0, 238.0),
+        Place::UpperCompartment => (170.0, 95.0),
+        Place::LowerCompartment => (170.0, 124.0),
+        _ => (262.0, 206.0),
     }
 }
 
