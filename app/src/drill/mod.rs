@@ -11,6 +11,8 @@ pub mod here;
 pub mod hint;
 pub mod kit;
 pub mod known;
+#[cfg(test)]
+mod loose;
 pub mod meter;
 pub mod no_job;
 pub mod notes;

@@ -43,7 +43,7 @@ pub fn Drill(props: &Props) -> Html {
     use_kept_focus([work.session(), later.as_ref()].map(|session| session.map_or(0, |one| one.log.len())));
     let Some(running) = &work.running else { return html! { <NoJob /> } };
     let session = running.session.clone();
-    text::about(&session.home.plant);
+    text::during(&session);
     // What stands beside the bench follows a turn later.
     let beside = later.unwrap_or_else(|| session.clone());
     let tab = match work.desk.tab {

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use bench::{Action, Clamped, MeterFunction};
+use bench::{Action, Clamped, Lost, MeterFunction};
 use plant::{FaultId, Place, Point, Screw};
 use quantity::Seconds;
 use serde::{Deserialize, Serialize};
@@ -212,6 +212,14 @@ impl Desk {
         match lead {
             Lead::Red => self.red = Some(point),
             Lead::Black => self.black = Some(point),
+        }
+    }
+
+    /// Hand and leads come off wire ends that lose their names, or they would mark them.
+    pub fn let_go(&mut self, lost: &[Lost], since: Seconds) {
+        for point in [&mut self.point, &mut self.red, &mut self.black] {
+            *point =
+                point.filter(|at| !lost.iter().any(|one| Point::End(one.end) == *at && one.since >= since));
         }
     }
 

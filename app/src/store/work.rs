@@ -134,6 +134,7 @@ impl Work {
             return;
         }
         let Some(running) = &mut self.running else { return };
+        let before = running.session.clock;
         running.session = match Ongoing::begin(&running.session, &action) {
             Continue(ongoing) => {
                 self.ongoing = Some(ongoing);
@@ -144,6 +145,7 @@ impl Work {
         match action {
             Action::Finding { .. } => self.desk.ticks.clear(),
             Action::Meter { .. } => self.desk.fresh = true,
+            Action::Lift { .. } => self.desk.let_go(&running.session.lost(), before),
             _ => {}
         }
     }

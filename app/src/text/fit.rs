@@ -1,7 +1,7 @@
 //! Words that follow the heater: one element is neither upper nor lower. What follows its supply stands in the book.
 
 use plant::heater::Plate;
-use plant::{BoxKind, Layout, Level, Point, Screw, Wire, Wiring};
+use plant::{BoxKind, End, Layout, Level, Point, Screw, Wire, Wiring};
 
 use super::{Label, filled, name, text, voice};
 
@@ -43,8 +43,8 @@ pub fn diagram_wire(wire: Wire, wiring: &Wiring) -> String {
 }
 
 /// A wire on a screw, in the colour that it is seen to have.
-pub fn wire_on(wire: Wire, colour: Option<&str>) -> String {
-    let name = voice::wire(wire);
+pub fn wire_on(end: End, colour: Option<&str>) -> String {
+    let name = voice::wire_of(end);
     match colour {
         Some(colour) => filled(
             "point-wire",

@@ -3,6 +3,7 @@
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
+use bench::Lost;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::Response;
@@ -21,6 +22,7 @@ thread_local! {
     static OTHER: RefCell<Option<(Language, Voices)>> = const { RefCell::new(None) };
     static NOW: Cell<Language> = const { Cell::new(Language::English) };
     static HEATER: Cell<Heater> = const { Cell::new(words::MOST) };
+    static LOST: RefCell<Rc<[Lost]>> = RefCell::default();
 }
 
 fn voices(book: Book) -> Voices {
@@ -57,6 +59,13 @@ pub fn turn_to(language: Language) {
 /// Speaks of this heater from now on. A page that shows one says so whenever it is drawn.
 pub fn about(plant: &plant::Plant) {
     HEATER.set(words::heater_of(plant));
+    LOST.take();
+}
+
+/// Speaks of a job under way from now on: as `about`, and what its learner cannot tell apart is not told.
+pub fn during(session: &bench::Session) {
+    about(&session.home.plant);
+    LOST.set(session.lost().into());
 }
 
 /// The voice of the language in some units, to keep for a while.
@@ -71,6 +80,7 @@ pub fn voice(units: Units) -> Rc<Voice> {
     });
     let voice = other.unwrap_or_else(|| ENGLISH.with_borrow(one));
     voice.about(HEATER.get());
+    voice.lose(LOST.with_borrow(Rc::clone));
     voice
 }
 

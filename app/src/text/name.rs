@@ -1,7 +1,7 @@
 //! Headings and short names of places, screws and settings.
 
 use bench::{Clamped, MeterFunction, Mode};
-use plant::{Level, Place, Point, Screw};
+use plant::{End, Level, Place, Point, Screw};
 
 use super::{Label, filled, text, voice};
 
@@ -24,11 +24,19 @@ fn full(screw: Screw, what: &str) -> String {
     filled("point-full", &[("mark", short(screw).into()), ("what", text(what).into())])
 }
 
+/// The letter of a wire end that lost its name in the job under way.
+pub fn letter(end: End) -> Option<char> {
+    super::say(crate::units::Units::Us, |voice| voice.letter(end))
+}
+
 /// A point as the drawing marks it: short.
 pub fn mark(point: Point) -> String {
     match point {
         Point::Screw(screw) => short(screw),
-        Point::End(end) => filled("mark-wire", &[("screw", end.home().name().into())]),
+        Point::End(end) => match letter(end) {
+            Some(letter) => letter.into(),
+            None => filled("mark-wire", &[("screw", end.home().name().into())]),
+        },
     }
 }
 

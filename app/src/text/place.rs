@@ -49,6 +49,7 @@ labels! {
     DIAGRAM_LIST = "diagram-list";
     POINT_EMPTY = "point-empty";
     POINT_LIFTED = "point-lifted";
+    POINT_LOOSE = "point-loose";
     POINT_LABELLED = "point-labelled";
     POINT_CHARRED = "point-charred";
     POINT_RED_LEAD = "point-red-lead";
@@ -216,24 +217,24 @@ pub const fn lead_here(lead: Lead) -> Label {
 
 /// Taking a wire off.
 pub fn lift(end: End) -> String {
-    filled("do-lift", &[("wire", voice::wire(end.wire).into())])
+    filled("do-lift", &[("wire", voice::wire_of(end).into())])
 }
 
 /// Labelling an end.
 pub fn label_end(end: End) -> String {
-    filled("do-label", &[("wire", voice::wire(end.wire).into())])
+    filled("do-label", &[("wire", voice::wire_of(end).into())])
 }
 
 /// Making a joint again.
 pub fn remake(end: End, torqued: bool) -> String {
     let id = if torqued { "do-remake-torqued" } else { "do-remake" };
-    filled(id, &[("wire", voice::wire(end.wire).into())])
+    filled(id, &[("wire", voice::wire_of(end).into())])
 }
 
 /// Landing a wire.
 pub fn land(end: End, screw: Screw, torqued: bool) -> String {
     let id = if torqued { "do-land-torqued" } else { "do-land-by-feel" };
-    filled(id, &[("screw", screw.name().into()), ("wire", voice::wire(end.wire).into())])
+    filled(id, &[("screw", screw.name().into()), ("wire", voice::wire_of(end).into())])
 }
 
 /// A screw to land on.

@@ -5,6 +5,7 @@ use bench::{Cover, Entry, Fitting, Helper, Licence, Noticed, Question};
 use plant::fault::{FaultId, PartKind};
 use plant::household::{Account, Answer};
 use plant::{Circuit, End, Handle, Layout, Tap, Wire};
+use quantity::Seconds;
 use words::{Fill, Voice};
 
 use crate::units::Units;
@@ -12,6 +13,11 @@ use crate::units::Units;
 /// Lets the voice of some units speak.
 pub fn say<T>(units: Units, speak: impl FnOnce(&Voice) -> T) -> T {
     speak(&super::voice(units))
+}
+
+/// The same, telling of a time into the job.
+fn say_at<T>(at: Seconds, units: Units, speak: impl FnOnce(&Voice) -> T) -> T {
+    say(units, |voice| voice.at(at, speak))
 }
 
 /// A fixed text by its name in the book.
@@ -38,6 +44,7 @@ macro_rules! names {
 names! {
     wire(Wire) = wire: "A wire.";
     end(End) = end: "A wire end.";
+    wire_of(End) = wire_of: "The wire of an end, as far as it is known.";
     cover(Cover) = cover: "A cover.";
     fitting(Fitting) = fitting: "A fitting.";
     tap(Tap) = tap: "A tap.";
@@ -82,17 +89,17 @@ pub fn answer(answer: Answer, units: Units) -> String {
 
 /// What was done.
 pub fn act(entry: &Entry, units: Units) -> String {
-    capital(&say(units, |voice| voice.action(&entry.action)))
+    capital(&say_at(entry.at, units, |voice| voice.action(&entry.action)))
 }
 
 /// What it showed; empty when the drawing shows it.
 pub fn shown(entry: &Entry, units: Units, layout: Layout) -> String {
-    say(units, |voice| super::fit(voice.showed(&entry.action, &entry.outcome), layout))
+    super::fit(say_at(entry.at, units, |voice| voice.showed(&entry.action, &entry.outcome)), layout)
 }
 
 /// What was noticed meanwhile, and what it hurt.
 pub fn aftermath(entry: &Entry, units: Units) -> String {
-    say(units, |voice| {
+    say_at(entry.at, units, |voice| {
         let mut said = noticed(voice, &entry.outcome.noticed);
         said.extend(entry.outcome.harms.iter().map(|one| voice.harm_and_caution(one)));
         said.join(" ")
@@ -116,9 +123,9 @@ pub fn noticed(voice: &Voice, all: &[Noticed]) -> Vec<String> {
         .collect()
 }
 
-/// Something perceived.
-pub fn sight(sight: &bench::Sight, units: Units) -> String {
-    say(units, |voice| voice.sight(sight))
+/// What was perceived at a time into the job.
+pub fn sights(all: &[bench::Sight], at: Seconds, units: Units) -> Vec<String> {
+    say_at(at, units, |voice| voice.sights(all))
 }
 
 /// The same with a capital at its start.

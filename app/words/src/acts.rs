@@ -153,7 +153,7 @@ impl Voice {
 
     /// A wire that goes home needs no word on which of its ends it is.
     fn landed(&self, end: End, on: Screw) -> String {
-        if end.home() == on { self.wire(end.wire) } else { self.end(end) }
+        if end.home() == on { self.wire_of(end) } else { self.end(end) }
     }
 
     fn slot_act(&self, what: &str, slot: u32, on: bool) -> String {

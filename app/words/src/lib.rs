@@ -7,8 +7,9 @@ use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
+use bench::Lost;
 use plant::{Layout, Plant, ServiceKind};
-use quantity::{Kelvins, Pressure, Temperature};
+use quantity::{Kelvins, Pressure, Seconds, Temperature};
 
 mod acts;
 mod book;
@@ -63,6 +64,10 @@ pub struct Voice {
     standing: [(&'static str, Fill); 6],
     /// The heater spoken of: a sentence may choose by `$layout`, `$feed` and `$service`.
     heater: Cell<Heater>,
+    /// Wire ends of the job under way that lost their names.
+    lost: RefCell<Rc<[Lost]>>,
+    /// The time into it that is told of.
+    at: Cell<Seconds>,
     /// Fixed texts already said: a screen asks for hundreds of them each time it is drawn.
     said: RefCell<BTreeMap<String, String>>,
 }
@@ -84,7 +89,8 @@ impl Voice {
             ("fall", units.rise(Kelvins::fahrenheit(FALL)).into()),
             ("street-limit", units.pressure(Pressure::psi(STREET_LIMIT)).into()),
         ];
-        Self { book, units, standing, heater: Cell::new(MOST), said: RefCell::default() }
+        let (heater, at) = (Cell::new(MOST), Cell::new(Seconds(f64::INFINITY)));
+        Self { book, units, standing, heater, lost: RefCell::default(), at, said: RefCell::default() }
     }
 
     /// Speaks of this heater from now on.
@@ -92,6 +98,19 @@ impl Voice {
         if self.heater.replace(heater) != heater {
             self.said.borrow_mut().clear();
         }
+    }
+
+    /// Calls these wire ends by their letters from now on.
+    pub fn lose(&self, lost: Rc<[Lost]>) {
+        self.lost.replace(lost);
+    }
+
+    /// Tells of a time into the job: what had its name then is called by it.
+    pub fn at<T>(&self, at: Seconds, tell: impl FnOnce(&Self) -> T) -> T {
+        let now = self.at.replace(at);
+        let told = tell(self);
+        self.at.set(now);
+        told
     }
 
     /// The units it speaks.

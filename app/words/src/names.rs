@@ -104,8 +104,25 @@ impl Voice {
         }
     }
 
+    /// The letter of an end that has lost its name by the time that is told of.
+    pub fn letter(&self, of: End) -> Option<char> {
+        let lost = self.lost.borrow();
+        lost.iter().find(|one| one.end == of && one.since < self.at.get()).map(|one| one.letter)
+    }
+
+    /// The wire of an end, as far as it is known which it is.
+    pub fn wire_of(&self, of: End) -> String {
+        match self.letter(of) {
+            Some(letter) => self.filled("wire-loose", &[("letter", letter.to_string().into())]),
+            None => self.wire(of.wire),
+        }
+    }
+
     /// A wire's end.
     pub fn end(&self, of: End) -> String {
+        if self.letter(of).is_some() {
+            return self.wire_of(of);
+        }
         self.filled(
             "wire-end",
             &[("wire", self.wire(of.wire).into()), ("screw", self.screw(of.home()).into())],

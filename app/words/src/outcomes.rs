@@ -53,10 +53,7 @@ impl Voice {
             ),
             Shown::Charge { air: Some(air) } => say("shown-charge", &[("air", u.pressure(*air).into())]),
             Shown::Charge { air: None } => self.text("shown-charge-water"),
-            Shown::Sights { sights, .. } | Shown::DoneWith { sights } => {
-                let all: Vec<String> = sights.iter().map(|s| self.sight(s)).collect();
-                all.join(" ")
-            }
+            Shown::Sights { sights, .. } | Shown::DoneWith { sights } => self.sights(sights).join(" "),
             Shown::Said { answer } => self.answer(answer),
             Shown::Plate { plate } => say(
                 "shown-plate",
@@ -140,6 +137,7 @@ impl Voice {
             Refusal::NotHere => self.text("refused-not-here"),
             Refusal::WireLanded { end } => say("refused-wire-landed", "end", self.end(*end).into()),
             Refusal::WireLifted { end } => say("refused-wire-lifted", "end", self.end(*end).into()),
+            Refusal::WhichWire { end } => say("refused-which-wire", "end", self.end(*end).into()),
             Refusal::OutOfReach { screw } => say("refused-out-of-reach", "screw", self.screw(*screw).into()),
             Refusal::Sealed => self.text("refused-sealed"),
             Refusal::NoHasp => self.text("refused-no-hasp"),

@@ -22,6 +22,19 @@ impl Voice {
         })
     }
 
+    /// All that was perceived. Ends that lost their names come last, by their letters, and no eye tells that one of
+    /// them is on another's screw.
+    pub fn sights(&self, all: &[Sight]) -> Vec<String> {
+        let letter = |sight: &Sight| match sight {
+            Sight::Charred { end } | Sight::Lifted { end } | Sight::Crossed { end, .. } => self.letter(*end),
+            _ => None,
+        };
+        let unseen = |sight: &Sight| matches!(sight, Sight::Crossed { .. }) && letter(sight).is_some();
+        let mut told: Vec<&Sight> = all.iter().filter(|sight| !unseen(sight)).collect();
+        quantity::sort::sort_by_key(&mut told, |sight| letter(sight));
+        told.into_iter().map(|sight| self.sight(sight)).collect()
+    }
+
     /// One thing perceived, as a sentence.
     pub fn sight(&self, sight: &Sight) -> String {
         let u = self.units();
@@ -63,6 +76,7 @@ impl Voice {
                 let leg = self.text(&format!("stab-{leg}"));
                 say(&format!("sight-portable-{}", kebab(glow)), &[("leg", leg.into())])
             }
+            Sight::Tandem { slot } => say("sight-tandem", &[("slot", (slot + 1).into())]),
             Sight::OneLeg { slot } => say("sight-one-leg", &[("slot", (slot + 1).into())]),
             Sight::Cable { awg, metal, rated } => say(
                 if *rated { "sight-cable" } else { "sight-cable-unrated" },

@@ -228,6 +228,11 @@ pub enum Refusal {
         /// Which.
         end: End,
     },
+    /// It hangs among others without labels: nobody knows what to write on it.
+    WhichWire {
+        /// Which it is in truth.
+        end: End,
+    },
     /// Too far from that screw.
     OutOfReach {
         /// Which.

@@ -77,6 +77,11 @@ pub enum Sight {
         /// How it glows.
         glow: Glow,
     },
+    /// A breaker is a tandem: two narrow handles without a tie in one space.
+    Tandem {
+        /// Slot.
+        slot: u32,
+    },
     /// Both poles of a breaker sit on stabs of one leg, seen behind the front.
     OneLeg {
         /// Slot.

@@ -233,7 +233,7 @@ impl Session {
             slot,
             label: b.label,
             rating: b.rating,
-            handle: b.handle,
+            handle: b.stands(),
             locked: b.locked,
             tagged: b.tagged,
         };

@@ -76,7 +76,9 @@ pub fn go_together(sound: &Home, first: &FaultCase, second: &FaultCase) -> bool 
         put(case, &mut home);
         home
     };
+    let repair = |case: &FaultCase| case.id.remedy(&case.parameters);
     if first.id.same_repair(second.id)
+        || repair(first) == repair(second)
         || [first, second].iter().any(|case| case.id.is_silent() || takes_all(case))
         || !(second.id.fault().fits)(sound)
         || is_hidden_by(first, second)

@@ -236,9 +236,13 @@ pub struct Breaker {
     pub handle: Handle,
     /// Its poles.
     pub poles: [Contact; 2],
-    /// The stab each pole sits on. A single-pole breaker has no second; a two-pole one in the wrong slot, or a
-    /// tandem taken for one, has both on the same leg.
+    /// The stab each pole sits on. A single-pole breaker has no second; a two-pole one in the wrong slot, and any
+    /// tandem, has both on the same leg.
     pub stabs: [Option<Stab>; 2],
+    /// Of a tandem, which of its halves has tripped by itself: two single breakers in one space, on one stab, each with a
+    /// handle and a trip of its own. `None` for any other.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tandem: Option<[bool; 2]>,
     /// What it holds of what its rating says: less than 1 once it has tired.
     pub holds: f64,
     /// What a hot lug beside each pole adds to its heat, as a fraction of what trips it.
@@ -262,6 +266,26 @@ impl Breaker {
     /// Whether it feeds the heater, by whichever cable.
     pub const fn feeds_heater(&self) -> bool {
         matches!(self.feeds, Circuit::Heater | Circuit::SecondSource | Circuit::OffPeak)
+    }
+
+    /// How its handle stands; of a tandem's two, tripped as soon as one is.
+    pub fn stands(&self) -> Handle {
+        match self.tandem {
+            Some(tripped) if self.handle == Handle::On && tripped.contains(&true) => Handle::Tripped,
+            _ => self.handle,
+        }
+    }
+
+    /// Whether a pole is switched on: in a tandem, unless its own half has tripped.
+    pub fn is_on(&self, pole: usize) -> bool {
+        let tripped = self.tandem.is_some_and(|tripped| tripped.get(pole) == Some(&true));
+        self.handle == Handle::On && !tripped
+    }
+
+    /// Throws its handle, of a tandem both.
+    pub fn throw(&mut self, to: Handle) {
+        self.handle = to;
+        self.tandem = self.tandem.map(|_| [false; 2]);
     }
 
     /// Whether it has one pole only.

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use plant::{Circuit, Handle, Place, Screw};
+use plant::{Breaker, Circuit, Handle, Place, Screw};
 use yew::prelude::*;
 
 use super::layout::spot;
@@ -31,7 +31,7 @@ pub fn Breakers(props: &Props) -> Html {
     let rows = breakers.iter().enumerate().map(|(at, breaker)| {
         let slot = at as u32;
         let y = 30.0 + pitch * at as f64;
-        row(props, slot, y, pitch, text::slot(slot, props.known.labels.get(at).copied()), breaker.locked)
+        row(props, slot, y, pitch, text::slot(slot, props.known.labels.get(at).copied()), breaker)
     });
     html! {
         <g>
@@ -43,7 +43,7 @@ pub fn Breakers(props: &Props) -> Html {
     }
 }
 
-fn row(props: &Props, slot: u32, y: f64, pitch: f64, label: String, locked: bool) -> Html {
+fn row(props: &Props, slot: u32, y: f64, pitch: f64, label: String, breaker: &Breaker) -> Html {
     let handle = props.known.handles.get(&slot).copied();
     let left = if props.open { 140.0 } else { 40.0 };
     let shift = match handle {
@@ -60,11 +60,19 @@ fn row(props: &Props, slot: u32, y: f64, pitch: f64, label: String, locked: bool
     let number = if shift < 20.0 { 48.0 } else { 5.0 };
     let at = |dy: f64| (y + dy).to_string();
     let said = handle.map_or_else(|| text::NOT_LOOKED.to_string(), text::handle);
+    // The poles of a two-pole breaker have one handle; the halves of a tandem have each their own, and no tie.
+    let (tops, tall): (&[f64], f64) = match breaker.tandem {
+        Some(_) => (&[8.0, pitch / 2.0 - 5.0], pitch / 2.0 - 17.0),
+        None => (&[8.0], pitch - 30.0),
+    };
+    let handles = tops.iter().map(|top| {
+        html! { <rect x={(left + shift).to_string()} y={at(*top)} width="20" height={tall.to_string()} {class} /> }
+    });
     html! {
         <g>
             <rect x={left.to_string()} y={at(0.0)} width="64" height={(pitch - 14.0).to_string()} class="body" />
-            <rect x={(left + shift).to_string()} y={at(8.0)} width="20" height={(pitch - 30.0).to_string()} {class} />
-            if locked {
+            { for handles }
+            if breaker.locked {
                 <rect x={(left - 14.0).to_string()} y={at(pitch - 44.0)} width="28" height="24" class="lock" />
             }
             if !props.open {

@@ -8,7 +8,7 @@ use web_sys::{Element, HtmlElement};
 use yew::prelude::*;
 
 use super::layout::{At, screws};
-use super::path::drawn;
+use super::path::{Bare, drawn};
 use crate::drill::known::Known;
 use crate::drill::sheet::hot::hot_keys;
 use crate::store::{Desk, Msg, World, use_steady, use_work};
@@ -32,16 +32,17 @@ pub fn Points(props: &Props) -> Html {
     let picked = work.desk.point;
     let Props { session, known, place } = props;
     let layout = session.home.plant.wiring.layout;
-    let ends = drawn(*place, &session.home.plant.wiring)
-        .into_iter()
-        .flat_map(|(_, drawn)| drawn.ends)
-        .map(|one| {
+    let drawn = drawn(*place, &session.home.plant.wiring, &session.lost());
+    let mut ends: Vec<Bare> = drawn.into_iter().flat_map(|(_, drawn)| drawn.ends).collect();
+    quantity::sort::sort_by_key(&mut ends, |one| one.letter);
+    let ends = ends.into_iter().map(|one| {
             let labelled = session.home.plant.wiring.joint(one.end).labelled;
             let point = Point::End(one.end);
             let charred = known.charred.contains(&one.end);
             let about = about(&work.desk, point, !one.landed, labelled, charred);
             let said = text::point(point, &session.home.plant.wiring);
-            html! { <Dot {point} picked={picked == Some(point)} {said} at={one.at} lifted={!one.landed} {labelled} {about} /> }
+            let name = one.letter.map(|_| if one.landed { LETTER } else { BELOW });
+            html! { <Dot {point} picked={picked == Some(point)} {said} at={one.at} {name} lifted={!one.landed} {labelled} {about} /> }
         });
     let screws = screws(*place, layout)
         .iter()
@@ -80,6 +81,11 @@ fn meant(event: &MouseEvent) -> Option<(Point, HtmlElement)> {
     // A part of a drawing takes the focus by the same name.
     Some((nearest.get_attribute("data-point")?.parse().ok()?, nearest.unchecked_into()))
 }
+
+/// Where a wire end's letter stands from it.
+const LETTER: At = (9.0, -7.0);
+/// The same where it hangs in a row with others.
+const BELOW: At = (-4.0, 21.0);
 
 /// What else is seen at a point, in words.
 fn about(desk: &Desk, point: Point, lifted: bool, labelled: bool, charred: bool) -> AttrValue {

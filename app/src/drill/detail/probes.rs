@@ -22,7 +22,7 @@ fn find(session: &Session, place: Place, point: Point) -> Option<At> {
     let layout = session.home.plant.wiring.layout;
     match point {
         Point::Screw(screw) => spot(place, layout, screw),
-        Point::End(end) => drawn(place, &session.home.plant.wiring)
+        Point::End(end) => drawn(place, &session.home.plant.wiring, &session.lost())
             .into_iter()
             .flat_map(|(_, drawn)| drawn.ends)
             .find(|one| one.end == end)
@@ -69,8 +69,8 @@ pub fn tip(lead: Lead, (x, y): At, (across, down): At, r: f64) -> Html {
 
 /// The jaws of the clamp around a wire.
 fn jaws(session: &Session, place: Place, wire: Wire) -> Option<Html> {
-    let all = drawn(place, &session.home.plant.wiring);
-    let (x, y) = all.into_iter().find(|(strand, _)| strand.wire == wire)?.1.middle;
+    let all = drawn(place, &session.home.plant.wiring, &session.lost());
+    let (x, y) = all.into_iter().find(|(strand, _)| strand.wire == wire)?.1.middle?;
     Some(html! { <path class="ink" d={format!("M{} {}a14 14 0 1 0 10 0", x - 5.0, y - 13.0)} /> })
 }
 

@@ -40,7 +40,7 @@ pub fn colour_of(place: Place, wire: Wire, wiring: &Wiring) -> Option<&'static s
 #[component]
 pub fn Wires(props: &Props) -> Html {
     let wiring = &props.session.home.plant.wiring;
-    let drawn = drawn(props.place, wiring).into_iter().map(|(strand, drawn)| {
+    let drawn = drawn(props.place, wiring, &props.session.lost()).into_iter().map(|(strand, drawn)| {
         let charred = drawn.ends.iter().filter(|one| props.known.charred.contains(&one.end)).map(|one| {
             html! { <circle cx={one.at.0.to_string()} cy={one.at.1.to_string()} r="11" class="char" /> }
         });

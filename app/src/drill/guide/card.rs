@@ -135,9 +135,9 @@ fn say(voice: &Voice, next: &Next) -> String {
         Some(Action::Breaker { slot, .. } | Action::Lock { slot, .. }) => {
             fills.push(("slot", (slot + 1).into()))
         }
-        Some(Action::Lift { end } | Action::Label { end }) => fills.push(fill("wire", voice.wire(end.wire))),
+        Some(Action::Lift { end } | Action::Label { end }) => fills.push(fill("wire", voice.wire_of(*end))),
         Some(Action::Land { end, screw, .. }) => {
-            fills.push(fill("wire", voice.wire(end.wire)));
+            fills.push(fill("wire", voice.wire_of(*end)));
             fills.push(fill("screw", screw.name().to_owned()));
         }
         Some(Action::Meter { function, red, black }) => {

@@ -106,6 +106,15 @@ fn landed(session: &Session, level: Level) -> Option<Next> {
             points,
         ));
     }
+    // The guide knows no more of it than the learner does.
+    if session.loose(end).is_some() {
+        return Some(Next {
+            stage: Stage::Changed,
+            say: "guide-loose",
+            action: None,
+            at: Some(place(level)),
+        });
+    }
     step(Stage::Changed, "guide-land", place(level), Action::Land { end, screw: end.home(), torqued: true })
 }
 

@@ -100,8 +100,9 @@ fn OneLead(props: &OneProps) -> Html {
 pub fn ClampAround(props: &Props) -> Html {
     let work = use_work();
     let both = Choice::new("both", text::clamped(Clamped::BothLegs));
-    let there =
-        |wire: &Wire| [0, 1].iter().any(|&side| end_is_there(&props.session, End { wire: *wire, side }));
+    let lost = props.session.lost();
+    let known = |end: End| end_is_there(&props.session, end) && lost.iter().all(|one| one.end != end);
+    let there = |wire: &Wire| [0, 1].iter().any(|&side| known(End { wire: *wire, side }));
     let wires: Vec<Choice> = Wire::ALL
         .iter()
         .filter(|wire| there(wire))

@@ -9,4 +9,4 @@ mod prove;
 mod settle;
 
 pub use case::Meter;
-pub use points::{end_is_there, points_of};
+pub use points::{ends, points_of};

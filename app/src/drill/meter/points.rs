@@ -17,6 +17,13 @@ fn second_seen(session: &Session, place: Place) -> bool {
     session.home.plant.wiring.second_source && session.access.off.contains(&cover)
 }
 
+/// The wire ends there are: those that lost their names last, in the order of their letters.
+pub fn ends(session: &Session) -> Vec<End> {
+    let lost = session.lost();
+    let named = |end: &End| end_is_there(session, *end) && lost.iter().all(|one| one.end != *end);
+    End::all().filter(named).chain(lost.iter().map(|one| one.end)).collect()
+}
+
 /// The points of a place, screws first.
 pub fn points_of(session: &Session, place: Place) -> Vec<Point> {
     let screws = Screw::ALL.iter().copied().filter(|screw| screw.place() == place).filter(|screw| {
@@ -24,6 +31,6 @@ pub fn points_of(session: &Session, place: Place) -> Vec<Point> {
         session.home.plant.wiring.has_screw(*screw) && (!second || second_seen(session, place))
     });
     let shell = matches!(place, Place::UpperCompartment | Place::LowerCompartment).then_some(Screw::Shell);
-    let ends = End::all().filter(|end| end.home().place() == place && end_is_there(session, *end));
+    let ends = ends(session).into_iter().filter(|end| end.home().place() == place);
     screws.chain(shell).map(Point::Screw).chain(ends.map(Point::End)).collect()
 }

@@ -7,6 +7,7 @@ use yew::prelude::*;
 
 use super::offer::{Offer, Offers};
 use crate::drill::detail::{bare, colour_of};
+use crate::drill::meter::ends;
 use crate::shell::{Choice, Choices};
 use crate::store::{Lead, Msg, World, use_work};
 use crate::text;
@@ -85,15 +86,20 @@ fn holds(session: &Session, place: Place, point: Point) -> Html {
     let wiring = &session.home.plant.wiring;
     let on = |end: End| wiring.joint(end).on;
     let said: Vec<String> = match point {
-        Point::Screw(screw) => End::all()
-            .filter(|end| crate::drill::meter::end_is_there(session, *end) && on(*end) == Some(screw))
-            .map(|end| text::wire_on(end.wire, colour_of(place, end.wire, wiring)))
+        Point::Screw(screw) => ends(session)
+            .into_iter()
+            .filter(|end| on(*end) == Some(screw))
+            .map(|end| text::wire_on(end, colour_of(place, end.wire, wiring)))
             .collect(),
         Point::End(end) => {
-            vec![
-                on(end)
-                    .map_or_else(|| text::POINT_LIFTED.to_string(), |screw| text::landed_on(screw, wiring)),
-            ]
+            let at = on(end)
+                .map_or_else(|| text::POINT_LIFTED.to_string(), |screw| text::landed_on(screw, wiring));
+            // No name says its colour: the eye does.
+            let lost = text::letter(end).into_iter();
+            let lost = lost.flat_map(|_| {
+                [text::wire_on(end, colour_of(place, end.wire, wiring)), text::POINT_LOOSE.to_string()]
+            });
+            std::iter::once(at).chain(lost).collect()
         }
     };
     if said.is_empty() {
@@ -110,34 +116,39 @@ pub fn offers(session: &Session, point: Point) -> Vec<Offer> {
         Offer::plain(Action::Thermometer { at: Probe::Metal { point } }, text::THERMOMETER_POINT),
     ];
     let wiring = &session.home.plant.wiring;
-    let there = |end: &End| crate::drill::meter::end_is_there(session, *end);
     match point {
         Point::Screw(screw) => {
-            for end in End::all().filter(there).filter(|end| wiring.joint(*end).on == Some(screw)) {
-                offers.extend(landed(end));
+            let all = ends(session);
+            for end in all.iter().filter(|end| wiring.joint(**end).on == Some(screw)) {
+                offers.extend(landed(*end));
             }
-            for end in End::all()
-                .filter(there)
-                .filter(|end| wiring.joint(*end).on.is_none() && end.home().place() == screw.place())
-            {
-                offers.extend(land(end, screw));
+            let near = |end: &&End| end.home().place() == screw.place();
+            for end in all.iter().filter(near).filter(|end| wiring.joint(**end).on.is_none()) {
+                offers.extend(land(*end, screw));
             }
         }
         Point::End(end) => {
+            let lost = session.loose(end).is_some();
             if wiring.joint(end).on.is_some() {
                 offers.extend(landed(end));
             } else {
-                offers.extend(land(end, end.home()));
+                // Nobody knows the screw of one that lost its name.
+                if !lost {
+                    offers.extend(land(end, end.home()));
+                }
                 offers.push(Offer::plain(Action::Label { end }, text::label_end(end)));
                 offers.push(Offer::choose(
-                    text::LAND_ELSEWHERE,
+                    if lost { text::LAND } else { text::LAND_ELSEWHERE },
                     text::LAND,
                     text::LAND_ON_ANOTHER,
                     elsewhere(end, wiring),
                 ));
             }
-            let around = Clamped::Wire { wire: end.wire };
-            offers.push(Offer::plain(Action::Clamp { around }, text::CLAMP_WIRE));
+            // Which of the wires it is a clamp would tell; its other end can be clamped where that is known.
+            if !lost {
+                let around = Clamped::Wire { wire: end.wire };
+                offers.push(Offer::plain(Action::Clamp { around }, text::CLAMP_WIRE));
+            }
         }
     }
     offers

@@ -31,7 +31,7 @@ pub fn Seen(props: &Props) -> Html {
     html! {
         <div class="seen">
             <h3>{ text::SEEN }{ " " }<time>{ clock }</time></h3>
-            <ul>{ for sights.iter().map(|one| html! { <li><Marked text={text::sight(one, shown)} /></li> }) }</ul>
+            <ul>{ for text::sights(sights, *when, shown).into_iter().map(|text| html! { <li><Marked {text} /></li> }) }</ul>
         </div>
     }
 }

@@ -3,7 +3,8 @@
 use plant::controls::board::{Board, Sensor};
 use plant::{
     Anode, AnodeMetal, Circuit, Contact, DipTube, Discharge, Element, End, ExpansionTank, Gasket, Handle,
-    HeatTraps, HeaterModel, Level, Limit, MixingValve, Place, Regulator, Screw, Stand, Thermostat, Vessel,
+    HeatTraps, HeaterModel, Level, Limit, MixingValve, Place, Regulator, Screw, Stab, Stand, Thermostat,
+    Vessel,
 };
 use quantity::{Constant, Tag, Temperature, Volume};
 
@@ -54,6 +55,10 @@ pub(super) fn fit(turn: &mut Turn, part: &NewPart) {
                 old.holds = 1.0;
                 old.heat = [0.0; 2];
                 old.handle = Handle::Off;
+                // Of as many poles as the circuit has: in a tandem's stead a two-pole one, across two spaces and both legs.
+                if old.tandem.take().is_some() {
+                    old.stabs = [Some(Stab::One), Some(Stab::Two)];
+                }
             }
         }
         NewPart::Fuse { rating } => {

@@ -139,7 +139,8 @@ pub(super) fn needed(plant: &Plant, part: PartKind) -> bool {
         PartKind::Limit => limit_faulty(&plant.limit),
         PartKind::LowerLimit => plant.lower_limit.as_ref().is_some_and(limit_faulty),
         PartKind::Breaker => plant.panel.feeding(Circuit::Heater).is_some_and(|b| {
-            b.poles.iter().any(|p| *p != Contact::Sound) || b.holds < 1.0 || !breaker_right(plant, b.rating)
+            let worn = b.poles.iter().any(|p| *p != Contact::Sound) || b.holds < 1.0;
+            worn || b.tandem.is_some() || !breaker_right(plant, b.rating)
         }),
         PartKind::Connectors => {
             plant.wiring.feeders().iter().any(|wire| plant.wiring.conductor(*wire).creeps())

@@ -84,18 +84,17 @@ pub(super) fn look(turn: &mut Turn, at: Place, time: Seconds) -> Answered {
 }
 
 fn load_center(session: &Session) -> Vec<Sight> {
-    let handles =
-        session.home.plant.panel.breakers.iter().zip(0u32..).map(|(b, slot)| Sight::BreakerHandle {
-            slot,
-            handle: b.handle,
-            locked: b.locked,
-        });
-    let mut sights: Vec<Sight> = handles.collect();
+    let breakers = || session.home.plant.panel.breakers.iter().zip(0u32..);
+    let handles = breakers().map(|(b, slot)| {
+        let (handle, locked) = (b.stands(), b.locked);
+        Sight::BreakerHandle { slot, handle, locked }
+    });
+    let tandems = breakers().filter(|(b, _)| b.tandem.is_some()).map(|(_, slot)| Sight::Tandem { slot });
+    let mut sights: Vec<Sight> = handles.chain(tandems).collect();
     sights.extend(super::in_line::off_peak(session));
     sights.extend(super::portable::seen(&session.home.plant));
     if reach::place(session, Place::LoadCenter).is_ok() {
-        let breakers = session.home.plant.panel.breakers.iter().zip(0u32..);
-        let same = breakers.filter(|(b, _)| b.stabs[0] == b.stabs[1]);
+        let same = breakers().filter(|(b, _)| b.stabs[0] == b.stabs[1]);
         sights.extend(same.map(|(_, slot)| Sight::OneLeg { slot }));
         sights.extend(joints(session, Place::LoadCenter));
     }

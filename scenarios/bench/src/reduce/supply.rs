@@ -18,12 +18,12 @@ quantity::constants! {
 pub(super) fn breaker(turn: &mut Turn, slot: u32, on: bool, time: Seconds) -> Answered {
     let clock = turn.s.clock;
     let breaker = turn.s.home.plant.panel.breakers.get_mut(slot as usize).ok_or(Refusal::NotHere)?;
-    match (breaker.handle, on) {
+    match (breaker.stands(), on) {
         (Handle::On, true) | (Handle::Off, false) => return Err(Refusal::AlreadySo),
         (Handle::Off, true) if breaker.locked => return Err(Refusal::Locked),
         (Handle::Off, true) => turn.switch_on(slot),
         (Handle::On | Handle::Tripped, false) => {
-            breaker.handle = Handle::Off;
+            breaker.throw(Handle::Off);
             turn.s.me.off_since.insert(slot, clock);
         }
         (Handle::Tripped, true) => {} // from the middle it has to go to off first
@@ -36,7 +36,7 @@ pub(super) fn breaker(turn: &mut Turn, slot: u32, on: bool, time: Seconds) -> An
 /// A handle as it stands.
 fn handle(turn: &Turn, slot: u32) -> Option<Sight> {
     let breaker = turn.s.home.plant.panel.breakers.get(slot as usize)?;
-    Some(Sight::BreakerHandle { slot, handle: breaker.handle, locked: breaker.locked })
+    Some(Sight::BreakerHandle { slot, handle: breaker.stands(), locked: breaker.locked })
 }
 
 /// Turns up each dial in reach and listens.
@@ -87,7 +87,8 @@ pub(super) fn lock(turn: &mut Turn, slot: u32, on: bool, time: Seconds) -> Answe
     Ok(Shown::DoneWith { sights: handle(turn, slot).into_iter().collect() })
 }
 
-/// Moves a two-pole breaker to a space where its poles sit on both legs, wires and all.
+/// Moves a two-pole breaker to a space where its poles sit on both legs, wires and all. A tandem has one stab in any space:
+/// beside where it was, that is the other leg's.
 pub(super) fn shift(turn: &mut Turn, slot: u32, time: Seconds) -> Answered {
     reach::place(&turn.s, Place::LoadCenter)?;
     let breaker = turn.s.home.plant.panel.breakers.get(slot as usize).ok_or(Refusal::NotHere)?;
@@ -106,8 +107,12 @@ pub(super) fn shift(turn: &mut Turn, slot: u32, time: Seconds) -> Answered {
     }
     let clock = turn.s.clock;
     if let Some(breaker) = turn.s.home.plant.panel.breakers.get_mut(slot as usize) {
-        breaker.handle = Handle::Off;
-        breaker.stabs = [Some(Stab::One), Some(Stab::Two)];
+        breaker.throw(Handle::Off);
+        breaker.stabs = match (breaker.tandem, breaker.stabs[0]) {
+            (None, _) => [Some(Stab::One), Some(Stab::Two)],
+            (Some(_), Some(Stab::One)) => [Some(Stab::Two); 2],
+            (Some(_), _) => [Some(Stab::One); 2],
+        };
     }
     turn.s.me.off_since.insert(slot, clock);
     turn.pass(time);

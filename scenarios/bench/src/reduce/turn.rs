@@ -133,7 +133,7 @@ impl<'a> Turn<'a> {
         let plant = &mut self.s.home.plant;
         let dead = !senses::fed(plant);
         if let Some(breaker) = plant.panel.breakers.get_mut(slot as usize) {
-            breaker.handle = Handle::On;
+            breaker.throw(Handle::On);
         }
         self.came_on |= dead && senses::fed(plant);
     }

@@ -54,11 +54,15 @@ fn lost_ground(turn: &mut Turn, end: End) {
 /// Marks a wire end.
 pub(super) fn label(turn: &mut Turn, end: End, time: Seconds) -> Answered {
     in_reach(turn, end)?;
-    let joint = turn.s.home.plant.wiring.joint_mut(end);
+    let joint = turn.s.home.plant.wiring.joint(end);
     if joint.labelled {
         return Err(Refusal::AlreadySo);
     }
-    joint.labelled = true;
+    // On a screw its label says that screw; among other loose ones there is nothing to write.
+    if joint.on.is_none() && turn.s.loose(end).is_some() {
+        return Err(Refusal::WhichWire { end });
+    }
+    turn.s.home.plant.wiring.joint_mut(end).labelled = true;
     turn.pass(time);
     Ok(Shown::Done)
 }

@@ -303,7 +303,7 @@ fn stand(plant: &Plant, live: &Live, part: Part) -> Stand {
         Part::Breaker { slot, pole } => {
             let (slot, pole) = (slot as usize, usize::from(pole));
             let closed = plant.panel.breakers.get(slot).is_some_and(|one| {
-                one.handle == plant::Handle::On
+                one.is_on(pole)
                     && one.poles.get(pole).is_some_and(|contact| whole(*contact))
                     && one.stabs.get(pole).is_some_and(Option::is_some)
             });

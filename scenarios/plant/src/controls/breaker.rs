@@ -61,6 +61,7 @@ impl Breaker {
             handle: Handle::On,
             poles: [Contact::Sound; 2],
             stabs: [Some(Stab::One), Some(Stab::Two)],
+            tandem: None,
             holds: 1.0,
             beside: [0.0; 2],
             heat: [0.0; 2],
@@ -89,7 +90,7 @@ impl Breaker {
 
     /// How long a pole holds a current from its present heat; infinite where it does for ever.
     pub fn time_to_trip(&self, pole: usize, amps: Amps) -> Seconds {
-        if self.handle != Handle::On {
+        if !self.is_on(pole) {
             return Seconds(f64::INFINITY);
         }
         if amps.get().abs() >= MAGNETIC.get() * self.rating.get() {
@@ -107,16 +108,18 @@ impl Breaker {
     }
 
     /// Lets time pass with a current in each pole. Returns when it tripped, if it did: both poles open
-    /// together (common trip).
+    /// together (common trip), of a tandem the one alone.
     pub fn advance(&mut self, time: Seconds, amps: [Amps; 2]) -> Option<Seconds> {
-        let sooner = self.time_to_trip(0, amps[0]).get().min(self.time_to_trip(1, amps[1]).get());
+        let own = [0, 1].map(|pole| self.time_to_trip(pole, amps[pole]).get());
+        let sooner = own[0].min(own[1]);
         if self.heat == [0.0; 2] && amps == [Amps(0.0); 2] && self.beside == [0.0; 2] {
             return None;
         }
-        let trips = sooner <= time.get();
-        let loaded = if trips { sooner } else { time.get() };
+        let opens = if self.tandem.is_some() { own } else { [sooner; 2] };
         let ends = [0, 1].map(|pole| self.settles(pole, amps[pole]));
-        for (heat, end) in self.heat.iter_mut().zip(ends) {
+        for (pole, (heat, end)) in self.heat.iter_mut().zip(ends).enumerate() {
+            let trips = opens[pole] <= time.get();
+            let loaded = if trips { opens[pole] } else { time.get() };
             let closer = end + (*heat - end) * det::exp(-loaded / POLE_LAG.get());
             *heat = closer.min(1.0);
             if trips {
@@ -126,8 +129,18 @@ impl Breaker {
                 *heat = 0.0;
             }
         }
-        if trips {
-            self.handle = Handle::Tripped;
+        let trips = sooner <= time.get();
+        match &mut self.tandem {
+            Some(tripped) => {
+                for (half, opens) in tripped.iter_mut().zip(opens) {
+                    *half |= opens <= time.get();
+                }
+                if *tripped == [true; 2] {
+                    self.throw(Handle::Tripped);
+                }
+            }
+            None if trips => self.handle = Handle::Tripped,
+            None => {}
         }
         trips.then_some(Seconds(sooner))
     }
@@ -168,6 +181,24 @@ mod tests {
     #[test]
     fn both_elements_do_not_trip_at_once() {
         assert!(time(30.0, 37.5) > 600.0);
+    }
+
+    /// A common trip takes both poles; of a tandem each half trips by itself, and is reset through off.
+    #[test]
+    fn a_tandem_trips_half_by_half() {
+        let trips = |breaker: &mut Breaker, amps| breaker.advance(Seconds(600.0), [Amps(amps), Amps(0.0)]);
+        let mut two_pole = Breaker::sound(Circuit::Heater, Amps(30.0));
+        let mut tandem = Breaker { tandem: Some([false; 2]), ..two_pole.clone() };
+        assert_eq!(trips(&mut two_pole, 90.0), trips(&mut tandem, 90.0));
+        assert!([0, 1].iter().all(|pole| !two_pole.is_on(*pole)));
+        assert_eq!([0, 1].map(|pole| tandem.is_on(pole)), [false, true]);
+        assert_eq!((tandem.handle, tandem.stands()), (Handle::On, Handle::Tripped));
+        assert_eq!(tandem.time_to_trip(0, Amps(90.0)), Seconds(f64::INFINITY));
+        assert!(tandem.advance(Seconds(600.0), [Amps(0.0), Amps(90.0)]).is_some());
+        assert_eq!(tandem.handle, Handle::Tripped);
+        tandem.throw(Handle::Off);
+        tandem.throw(Handle::On);
+        assert!([0, 1].iter().all(|pole| tandem.is_on(*pole)));
     }
 
     #[test]

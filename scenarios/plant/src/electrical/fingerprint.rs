@@ -2,7 +2,6 @@
 
 use quantity::{Constant, Tag};
 
-use crate::supply::Handle;
 use crate::{Contact, ContactAt, End, Plant, Wire};
 
 /// Where the mixing comes from.
@@ -64,7 +63,8 @@ impl Plant {
             if breaker.feeds_heater() {
                 breaker.stabs.iter().for_each(|stab| mix.add(stab.map_or(2, |stab| stab as u64)));
                 mix.add(breaker.feeds as u64);
-                breaker.poles.iter().for_each(|pole| mix.contact(*pole, breaker.handle == Handle::On));
+                let poles = breaker.poles.iter().enumerate();
+                poles.for_each(|(at, pole)| mix.contact(*pole, breaker.is_on(at)));
             }
         }
         if let Some(fitted) = &self.in_line {

@@ -9,7 +9,7 @@ use super::constants::{
 };
 use super::nodes::{LEGS, NEUTRAL, Nodes};
 use super::{Bridge, HERTZ};
-use crate::supply::{Circuit, Handle, PORTABLE, Stab};
+use crate::supply::{Circuit, PORTABLE, Stab};
 use crate::{Contact, ContactAt, End, Layout, Level, Plant, Screw, Wire};
 
 /// Where a part of the plant lies in the list of branches.
@@ -213,16 +213,15 @@ impl Lowered {
                 Circuit::SecondSource | Circuit::OffPeak => Some([Screw::S1, Screw::S2]),
                 Circuit::Range | Circuit::Dryer => None,
             };
-            let on = breaker.handle == Handle::On;
             let mut places = [None; 2];
             let poles = breaker.stabs.into_iter().zip(breaker.poles).zip(load.into_iter().flatten());
-            for (place, ((stab, pole), screw)) in places.iter_mut().zip(poles) {
+            for (at, (place, ((stab, pole), screw))) in places.iter_mut().zip(poles).enumerate() {
                 let (leg, bus) = match stab {
                     Some(Stab::One) => (0, Screw::M1),
                     Some(Stab::Two) => (1, Screw::M2),
                     None => continue,
                 };
-                *place = self.screws(bus, screw, contact(pole, on));
+                *place = self.screws(bus, screw, contact(pole, breaker.is_on(at)));
                 self.feeding.push((leg, *place));
             }
             self.poles.push(places);

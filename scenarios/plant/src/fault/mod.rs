@@ -216,14 +216,15 @@ impl Fault {
 
 impl FaultId {
     /// What puts right this fault with these numbers. Where a fault can sit in one of two like places, its
-    /// remedies are listed in the order of the parameter `level`, `leg`, `clock`, `check` or `lug` that says which. What
+    /// remedies are listed in the order of the parameter `level`, `leg`, `clock`, `check`, `lug` or `tandem` that says which. What
     /// is the utility's is mended by the utility.
     pub fn remedy(self, parameters: &Parameters) -> Option<Remedy> {
         if chosen(parameters, f26::UTILITY) {
             return Some(Remedy::CallUtility);
         }
         let remedies = self.fault().remedies;
-        let place = ["level", "leg", "clock", "check", "lug"].iter().find_map(|name| parameters.get(*name));
+        let place =
+            ["level", "leg", "clock", "check", "lug", "tandem"].iter().find_map(|name| parameters.get(*name));
         let index = usize::from(remedies.len() >= 2 && place.is_some_and(|p| is_second(*p)));
         remedies.get(index).copied()
     }

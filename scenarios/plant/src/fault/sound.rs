@@ -127,7 +127,7 @@ impl Home {
         service.impedance = sound.impedance;
         service.neutral = sound.neutral;
         for breaker in plant.panel.breakers.iter_mut().filter(|b| b.feeds_heater() && !b.is_single()) {
-            breaker.stabs = [Some(Stab::One), Some(Stab::Two)];
+            (breaker.stabs, breaker.tandem) = ([Some(Stab::One), Some(Stab::Two)], None);
         }
         let plumbing = &mut plant.plumbing;
         plumbing.closed = false;

@@ -238,12 +238,12 @@ impl Run {
         let life = self.week.life;
         let mut found = false;
         for breaker in home.plant.panel.breakers.iter_mut().filter(|b| b.feeds_heater()) {
-            if breaker.handle != Handle::Tripped || life.resets == 0 {
+            if breaker.stands() != Handle::Tripped || life.resets == 0 {
                 continue;
             }
             found = true;
             if self.week.closed_again < life.resets {
-                breaker.handle = Handle::On;
+                breaker.throw(Handle::On);
                 self.week.closed_again += 1;
             }
         }

@@ -6,6 +6,7 @@ mod exchange;
 mod fold;
 mod instruments;
 mod judging;
+mod loose;
 mod mounts;
 mod proving;
 mod readings;
