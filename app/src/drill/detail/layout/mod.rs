@@ -77,7 +77,7 @@ pub const fn wires(place: Place, layout: Layout) -> &'static [Strand] {
 /// Where leads without labels come out of their bundle: what hangs below it is clear of every screw of the place.
 pub const fn bundle(place: Place) -> At {
     match place {
-        Place::UpperCompartment => (170.0, 95.0),
+        Place::UpperCompartment => (170.0, 230.0),
         Place::LowerCompartment => (170.0, 124.0),
         _ => (262.0, 206.0),
     }
