@@ -858,8 +858,8 @@ sight-box-shut = { $kind } stands in the line, its door shut.
 sight-box-on = { $kind } stands in the line, closed.
 sight-box-off = { $kind } stands in the line, open.
 sight-box-locked = { $kind } stands in the line, open, a lock on it.
-sight-off-peak-on = The utility’s sealed relay sits at the head of the off-peak cable, its flag at closed.
-sight-off-peak-off = The utility’s sealed relay sits at the head of the off-peak cable, its flag at open.
+sight-off-peak-on = The utility’s sealed relay sits at the head of the off-peak cable; its flag shows closed.
+sight-off-peak-off = The utility’s sealed relay sits at the head of the off-peak cable; its flag shows open.
 sight-box-hours = Its clock shows { $shows }. It is off from { $from } until { $until }.
 sight-fuse-out = { $feed ->
     [neutral] The fuse is out of its clips.
