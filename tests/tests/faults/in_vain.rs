@@ -45,6 +45,7 @@ pub fn changed_in_error(order: &Order) -> (Work, Verdict) {
     let opens = by_the_book::opens_tank(kind);
     if opens {
         work.acts(longer(by_the_book::drain()));
+        work.drains_out();
     }
     // Water that comes from elsewhere, as through a fixture, may still spill: that is part of the error.
     work.forces(kind);

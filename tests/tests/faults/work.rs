@@ -10,7 +10,7 @@ use plant::climate::Climate;
 use plant::fault::{FaultCase, FaultId, Parameters, PartKind};
 use plant::household::HouseholdKind;
 use plant::{Circuit, Handle, HeaterModel, Level, Screw, Tap, Wire};
-use quantity::{Amps, Volume};
+use quantity::{Amps, Seconds, Volume};
 
 use crate::technician as by_the_book;
 
@@ -300,6 +300,14 @@ impl Work {
     #[track_caller]
     pub fn draws(&mut self, gallons: f64) {
         self.act(Action::Bucket { tap: Tap::Bath, volume: Volume::gallons(gallons) });
+    }
+
+    /// Waits on where a clogged drain takes longer.
+    pub fn drains_out(&mut self) {
+        let clogged = self.session.home.plant.plumbing.drain_grit > 0.0;
+        while clogged && self.session.home.plant.fill() > 0.01 && self.session.clock < Seconds::days(2.0) {
+            self.act(Action::Wait { minutes: 60.0 });
+        }
     }
 
     /// Closed again with the breaker on, for a look at it running.
