@@ -25,17 +25,13 @@ fn full() -> f64 {
     1.0
 }
 
-fn is_full(opening: &impl PartialEq<f64>) -> bool {
-    *opening == full()
-}
-
 /// Valves, taps and pressures.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Plumbing {
     /// Static pressure of the street main.
     pub main: Pressure,
-    /// Opening of the house's main valve at the meter, 0 to 1. Written down only where it is not open.
-    #[serde(default = "full", skip_serializing_if = "is_full")]
+    /// Opening of the house's main valve at the meter, 0 to 1.
+    #[serde(default = "full")]
     pub main_valve: f64,
     /// A pressure regulator behind the meter.
     pub regulator: Option<Regulator>,
