@@ -41,7 +41,9 @@ pub fn Points(props: &Props) -> Html {
             let charred = known.charred.contains(&one.end);
             let about = about(&work.desk, point, !one.landed, labelled, charred);
             let said = text::point(point, &session.home.plant.wiring);
-            let name = one.letter.map(|_| if one.landed { LETTER } else { BELOW });
+            // Where true names are spoken, as in a look inside, there is no letter to write.
+            let lettered = text::letter(one.end).is_some();
+            let name = lettered.then_some(if one.landed { LETTER } else { BELOW });
             html! { <Dot {point} picked={picked == Some(point)} {said} at={one.at} {name} lifted={!one.landed} {labelled} {about} /> }
         });
     let screws = screws(*place, layout)
