@@ -113,15 +113,14 @@ fn a_shut_main_leaves_the_house_dry() {
     assert_eq!(again, Shown::Refused { why: Refusal::AlreadySo });
     let cold = session.step(&Action::Sample { tap: Tap::Kitchen, hot: false }).shown;
     assert_eq!(cold, Shown::Refused { why: Refusal::NoFlow });
-    // The record of a house says so, and is read again; an open valve is not written down.
+    // The record of a house says so; one from before there was the valve has it open.
     let plumbing = &mut session.home.plant.plumbing;
     let written = serde_json::to_string(plumbing).unwrap();
     assert_eq!(&serde_json::from_str::<plant::Plumbing>(&written).unwrap(), plumbing);
-    assert!(written.contains("main_valve"));
+    let before = written.replacen(r#""main_valve":0.0,"#, "", 1);
+    assert_ne!(before, written);
     plumbing.main_valve = 1.0;
-    let written = serde_json::to_string(plumbing).unwrap();
-    assert_eq!(&serde_json::from_str::<plant::Plumbing>(&written).unwrap(), plumbing);
-    assert!(!written.contains("main_valve"));
+    assert_eq!(&serde_json::from_str::<plant::Plumbing>(&before).unwrap(), plumbing);
 }
 
 /// Trade sheet, F37: the outlet falls more than 15 °F within 5 to 10 gallons.
