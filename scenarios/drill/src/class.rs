@@ -59,7 +59,7 @@ pub fn commonest(rows: &[Row], account: Account) -> Vec<(RuleId, usize)> {
         for rule in row.score.account(account).map(|l| l.rule) {
             if !met.contains(&rule) {
                 met.push(rule);
-                counts.entry(rule, 0).into_iter().for_each(|count| *count += 1);
+                counts.put(rule, counts.get(&rule).copied().unwrap_or(0) + 1);
             }
         }
     }

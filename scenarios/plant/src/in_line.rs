@@ -197,6 +197,16 @@ impl InLineBox {
 }
 
 impl Plant {
+    /// What stands in the heater's lines: a box in the first, a relay in an off-peak cable.
+    pub fn boxes(&self) -> impl Iterator<Item = &InLineBox> {
+        self.in_line.iter().chain(&self.off_peak)
+    }
+
+    /// The same, to be changed.
+    pub fn boxes_mut(&mut self) -> impl Iterator<Item = &mut InLineBox> {
+        self.in_line.iter_mut().chain(&mut self.off_peak)
+    }
+
     /// Puts a box in the line: the branch cable ends in it and a whip goes on to the heater. Together they are as
     /// long as the cable was, of the same gauge and metal.
     pub fn put_in_line(&mut self, fitted: InLineBox) {

@@ -16,19 +16,11 @@ impl<K: Ord, V> Pairs<K, V> {
         self.0.iter().find(|(one, _)| one == key).map(|(_, value)| value)
     }
 
-    /// The value of a key, `first` where there was none.
-    pub fn entry(&mut self, key: K, first: V) -> Option<&mut V> {
-        let at = self.0.iter().position(|(one, _)| *one >= key).unwrap_or(self.0.len());
-        if self.0.get(at).is_none_or(|(one, _)| *one != key) {
-            self.0.insert(at, (key, first));
-        }
-        self.0.get_mut(at).map(|(_, value)| value)
-    }
-
     /// Keeps a value under a key, in place of the one before.
     pub fn put(&mut self, key: K, value: V) {
         self.0.retain(|(one, _)| *one != key);
-        self.entry(key, value);
+        let at = self.0.iter().position(|(one, _)| *one > key).unwrap_or(self.0.len());
+        self.0.insert(at, (key, value));
     }
 
     /// All of them.
@@ -57,8 +49,8 @@ mod tests {
         pairs.put(3, 'c');
         pairs.put(1, 'x');
         pairs.put(1, 'a');
-        pairs.entry(2, 'y').map(|value| *value = 'b').unwrap();
-        assert_eq!(pairs.entry(3, 'z').copied(), Some('c'));
+        pairs.put(2, 'b');
+        assert_eq!(pairs.get(&3), Some(&'c'));
         assert_eq!(pairs.iter().copied().collect::<Vec<_>>(), [(1, 'a'), (2, 'b'), (3, 'c')]);
         assert_eq!((pairs.get(&2), pairs.get(&4)), (Some(&'b'), None));
         pairs.clear();

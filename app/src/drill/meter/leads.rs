@@ -3,10 +3,10 @@
 use std::rc::Rc;
 
 use bench::Clamped;
-use plant::{End, Place, Point, Wire};
+use plant::{Place, Point, Wire};
 use yew::prelude::*;
 
-use super::points::{end_is_there, points_of};
+use super::points::{named, points_of};
 use crate::said::use_speech;
 use crate::shell::{Choice, Choices};
 use crate::store::{Lead, Msg, WorkHandle, World, use_steady, use_work};
@@ -100,9 +100,8 @@ fn OneLead(props: &OneProps) -> Html {
 pub fn ClampAround(props: &Props) -> Html {
     let work = use_work();
     let both = Choice::new("both", text::clamped(Clamped::BothLegs));
-    let lost = props.session.lost();
-    let known = |end: End| end_is_there(&props.session, end) && lost.iter().all(|one| one.end != end);
-    let there = |wire: &Wire| [0, 1].iter().any(|&side| known(End { wire: *wire, side }));
+    let named = named(&props.session);
+    let there = |wire: &Wire| named.iter().any(|end| end.wire == *wire);
     let wires: Vec<Choice> = Wire::ALL
         .iter()
         .filter(|wire| there(wire))

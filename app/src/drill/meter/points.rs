@@ -4,7 +4,7 @@ use bench::{Cover, Session};
 use plant::{End, Place, Point, Screw, Wire};
 
 /// Whether a wire end is there and could be seen by now.
-pub fn end_is_there(session: &Session, end: End) -> bool {
+fn end_is_there(session: &Session, end: End) -> bool {
     let second = matches!(end.wire, Wire::SecondA | Wire::SecondB);
     session.home.plant.wiring.exists(end.wire) && (!second || second_seen(session, end.home().place()))
 }
@@ -17,11 +17,18 @@ fn second_seen(session: &Session, place: Place) -> bool {
     session.home.plant.wiring.second_source && session.access.off.contains(&cover)
 }
 
+/// The wire ends there are and have their names.
+pub fn named(session: &Session) -> Vec<End> {
+    let lost = session.lost();
+    let known = |end: &End| end_is_there(session, *end) && lost.iter().all(|one| one.end != *end);
+    End::all().filter(known).collect()
+}
+
 /// The wire ends there are: those that lost their names last, in the order of their letters.
 pub fn ends(session: &Session) -> Vec<End> {
-    let lost = session.lost();
-    let named = |end: &End| end_is_there(session, *end) && lost.iter().all(|one| one.end != *end);
-    End::all().filter(named).chain(lost.iter().map(|one| one.end)).collect()
+    let mut all = named(session);
+    all.extend(session.lost().iter().map(|one| one.end));
+    all
 }
 
 /// The points of a place, screws first.

@@ -38,26 +38,18 @@ pub const FAULT: Fault = Fault {
     tempting: PartKind::UpperElement,
 };
 
-/// What keeps hours in this house: a timer, or the utility's relay in the line before the one of an off-peak cable.
-fn keepers(home: &mut Home) -> impl Iterator<Item = &mut InLineBox> {
-    let plant = &mut home.plant;
-    plant.in_line.iter_mut().chain(&mut plant.off_peak).filter(|one| one.hours.is_some())
-}
-
-fn is_relay(one: &InLineBox) -> bool {
-    one.kind == BoxKind::UtilityRelay
+/// A timer, or a relay of the utility's: in a house with both kinds of relay the one in the line comes first.
+fn keeps_hours(one: &InLineBox, relay: bool) -> bool {
+    one.hours.is_some() && (one.kind == BoxKind::UtilityRelay) == relay
 }
 
 fn fits(home: &Home) -> bool {
-    home.plant.in_line.iter().chain(&home.plant.off_peak).any(|one| one.hours.is_some())
+    home.plant.boxes().any(|one| one.hours.is_some())
 }
 
 /// Whether it is the utility's relay: in a house with one of the two only, that one.
 fn is_theirs(parameters: &Parameters, home: &Home) -> bool {
-    let there = |relay| {
-        let all = home.plant.in_line.iter().chain(&home.plant.off_peak);
-        all.filter(|one| one.hours.is_some()).any(|one| is_relay(one) == relay)
-    };
+    let there = |relay| home.plant.boxes().any(|one| keeps_hours(one, relay));
     match [there(false), there(true)] {
         [true, false] => false,
         [false, true] => true,
@@ -76,7 +68,7 @@ pub(super) fn place(parameters: &mut Parameters, home: &Home) {
 fn apply(parameters: &Parameters, home: &mut Home) {
     let now = home.plant.clock;
     let relay = is_theirs(parameters, home);
-    let Some(fitted) = keepers(home).find(|one| is_relay(one) == relay) else { return };
+    let Some(fitted) = home.plant.boxes_mut().find(|one| keeps_hours(one, relay)) else { return };
     if !chosen(parameters, "clock") {
         fitted.poles = [Contact::Open; 2];
     } else if relay {

@@ -356,7 +356,7 @@ impl Home {
                 found.push(what);
             }
         }
-        for fitted in self.plant.in_line.iter().chain(&self.plant.off_peak) {
+        for fitted in self.plant.boxes() {
             let legs = if self.plant.wiring.hot_neutral { 1 } else { 2 };
             let open = |c: Contact| c != Contact::Sound;
             for (there, what) in [

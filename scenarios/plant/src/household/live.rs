@@ -126,7 +126,7 @@ impl Run {
                 rusty: false,
                 tingle: false,
                 second_supply: home.plant.wiring.second_source
-                    || home.plant.in_line.iter().chain(&home.plant.off_peak).any(|one| one.hours.is_some()),
+                    || home.plant.boxes().any(|one| one.hours.is_some()),
             },
             now: Seconds(0.0),
             annoyance: 0,

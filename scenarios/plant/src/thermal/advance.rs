@@ -182,7 +182,7 @@ impl Plant {
         let soonest = if glows { soonest.min(GLOWING.get()) } else { soonest };
         let soonest = if self.comes_and_goes(run) { soonest.min(WATCHED.get()) } else { soonest };
         let now = Seconds(self.clock.get() + run.at);
-        let hours = self.in_line.iter().chain(&self.off_peak).filter_map(|fitted| fitted.hours);
+        let hours = self.boxes().filter_map(|fitted| fitted.hours);
         hours.fold(soonest, |soonest, hours| soonest.min(hours.until(now).get()))
     }
 

@@ -140,7 +140,7 @@ impl Plant {
     /// Lets a timer and the utility's relays follow their hours, so many seconds into the call.
     pub(super) fn keep_hours(&mut self, at: f64) -> Vec<Happening> {
         let now = Seconds(self.clock.get() + at);
-        let fitted = self.in_line.iter_mut().chain(&mut self.off_peak).filter(|_| now.get().is_finite());
+        let fitted = self.boxes_mut().filter(|_| now.get().is_finite());
         fitted
             .filter_map(|one| one.keep_hours(now).then_some(Happening::LineSwitched { closed: one.closed }))
             .collect()

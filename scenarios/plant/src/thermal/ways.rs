@@ -75,9 +75,7 @@ impl Ways {
             vented: lever || plumbing.is_open_on_top() || plumbing.taps.iter().any(|t| ajar(*t)),
             slack: f::PIPE.get() + plant.shell_growth(),
             closed: plumbing.is_closed(),
-            supplied: open(plumbing.main_valve) > 0.0
-                && open(plumbing.cold_valve) > 0.0
-                && plumbing.stand.is_piped(),
+            supplied: plumbing.is_fed() && plumbing.stand.is_piped(),
             drained: open(plumbing.drain_valve) > 0.0,
             held_at: plumbing.static_pressure().get(),
         };

@@ -96,7 +96,7 @@ impl Elimination {
 
     /// The place of a node in the order.
     fn place(&self, node: u32) -> Option<u32> {
-        self.order.iter().position(|one| *one == node).map(|at| at as u32)
+        self.order.iter().rposition(|one| *one == node).map(|at| at as u32)
     }
 
     /// Turns the rows of later neighbours into flat lists.
