@@ -6,6 +6,7 @@ use std::rc::Rc;
 use bench::{Action, Session};
 use drill::{Attempt, Debrief, Drill};
 use gloo::timers::callback::Timeout;
+use plant::Installation;
 use plant::fault::FaultCase;
 use words::Voice;
 use yew::prelude::*;
@@ -214,10 +215,22 @@ fn verdict(voice: &Voice, computed: &drill::Debrief, session: &Session, attempt:
         remedy,
         finding: written(voice, &attempt.actions),
         customer: customer_words(voice, session, computed),
+        traces: traces(voice, &session.job.home.installation),
         fault: at_stage(voice, &computed.fault),
         second: computed.second.as_ref().map(|case| at_stage(voice, case)),
         ending,
     }
+}
+
+/// What an eye could have taken for a sign, and was none.
+fn traces(voice: &Voice, of: &Installation) -> Vec<String> {
+    let all = [
+        (of.streak, "trace-streak"),
+        (of.soot.is_some(), "trace-soot"),
+        (of.lime, "trace-lime"),
+        (of.condensate, "trace-condensate"),
+    ];
+    all.into_iter().filter(|(there, _)| *there).map(|(_, name)| voice.text(name)).collect()
 }
 
 /// A fault, and how far it had gone where it knows stages.

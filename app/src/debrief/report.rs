@@ -67,6 +67,7 @@ pub fn Report(props: &Props) -> Html {
                 { row("debrief-finding", verdict.finding.clone()) }
                 { row("debrief-ending", verdict.ending.clone()) }
                 { row("debrief-customer", verdict.customer.join(" ")) }
+                if !verdict.traces.is_empty() { { row("debrief-traces", verdict.traces.join(" ")) } }
             </table>
             <h2>{ voice.text("debrief-accounts") }</h2>
             { for sheet.accounts.iter().map(|one| account(&voice, sheet, one)) }

@@ -97,6 +97,8 @@ pub struct Verdict {
     pub ending: String,
     /// What the customer is left with.
     pub customer: Vec<String>,
+    /// Traces of old troubles, and what only stood beside: none of it wrong.
+    pub traces: Vec<String>,
 }
 
 /// A common saying that cost something here.

@@ -36,11 +36,17 @@ pub fn VerdictCard(props: &Props) -> Html {
                 { row("debrief-finding", verdict.finding.clone()) }
                 { row("debrief-ending", verdict.ending.clone()) }
                 <dt>{ voice.text("debrief-customer") }</dt>
-                <dd>
-                    <ul>{ for verdict.customer.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
-                </dd>
+                <dd>{ list(&verdict.customer) }</dd>
+                if !verdict.traces.is_empty() {
+                    <dt>{ voice.text("debrief-traces") }</dt>
+                    <dd>{ list(&verdict.traces) }</dd>
+                }
             </dl>
             <a class="source-link" href={sources}>{ voice.text("sources-score") }</a>
         </section>
     }
+}
+
+fn list(lines: &[String]) -> Html {
+    html! { <ul>{ for lines.iter().map(|line| html! { <li>{ line }</li> }) }</ul> }
 }

@@ -30,6 +30,8 @@ pub struct Known {
     pub wet: Pairs<Fitting, bool>,
     /// The last look at each place.
     pub looked: Pairs<Place, (Seconds, Vec<Sight>)>,
+    /// The flag of the utility's relay as last seen: closed, or dropped open.
+    pub relay: Option<bool>,
     /// An expansion tank, if one was looked for.
     pub expansion: Option<bool>,
     /// What else a look around found.
@@ -127,6 +129,7 @@ impl Known {
             Sight::Dry { fitting } => {
                 self.wet.put(*fitting, false);
             }
+            Sight::OffPeakRelay { closed } => self.relay = Some(*closed),
             Sight::ExpansionTank { there } => self.expansion = Some(*there),
             _ => {}
         }

@@ -68,6 +68,11 @@ pub const fn box_kind(kind: BoxKind) -> [Option<Label>; 2] {
     }
 }
 
+/// How a relay's flag stands.
+pub const fn relay_state(closed: bool) -> Label {
+    Label(if closed { "sheet-box-closed" } else { "sheet-box-open" })
+}
+
 /// How the box stands, as far as its door lets it be seen.
 pub const fn box_state(seen: &bench::view::BoxView) -> Option<Label> {
     Some(Label(match (seen.closed, seen.locked) {

@@ -12,6 +12,8 @@ use crate::drill::known::Known;
 labels! {
     DRAWING = "sheet-drawing";
     COLD_VALVE = "sheet-cold-valve";
+    RELAY_SHORT = "sheet-relay";
+    MAIN_SHORT = "sheet-main-valve";
     RELIEF_SHORT = "sheet-relief-short";
     DRAIN_SHORT = "sheet-drain-short";
     LOOP = "sheet-loop";

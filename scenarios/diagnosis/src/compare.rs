@@ -1,8 +1,8 @@
 //! Whether two readings are one to the instruments at hand.
 
-use bench::instrument::{Scale, clamp, gauge, multimeter, thermometer};
+use bench::instrument::{Scale, clamp, gauge, insulation, multimeter, thermometer};
 use bench::{Bucket, Display, Shown, Sight, Went};
-use quantity::{Pressure, Temperature};
+use quantity::{Pressure, Seconds, Temperature};
 
 /// What two houses alike may differ by besides the instrument: absolute and relative. Supply that moves.
 /// Common practice, no source.
@@ -28,6 +28,8 @@ const RAN_COLD: (f64, f64) = (120.0, 0.25);
 const THREAD: f64 = 2e-6;
 /// Bare core of a rod by eye: two inches, and a tenth of it. Common practice, no source.
 const BARE: (f64, f64) = (0.05, 0.1);
+/// A timer's dial is marked in quarters of an hour. Common practice, no source.
+const DIAL_MARK: Seconds = Seconds::minutes(15.0);
 /// Insulation readings within this factor of each other tell nothing. Common practice, no source.
 const INSULATION_FACTOR: f64 = 3.0;
 
@@ -104,6 +106,10 @@ fn displays_alike(a: &Display, b: &Display) -> bool {
             let (low, high) = (a.get().min(b.get()), a.get().max(b.get()));
             high <= low.max(1.0) * INSULATION_FACTOR
         }
+        // A scale that ends tells nothing of what lies beyond its end.
+        (Display::Insulation { ohms }, Display::Over) | (Display::Over, Display::Insulation { ohms }) => {
+            ohms.get() * INSULATION_FACTOR >= insulation::OHMS.top()
+        }
         (Display::Live { .. }, Display::Live { .. }) => true,
         (a, b) => a == b,
     }
@@ -123,6 +129,12 @@ fn fell_alike(a: &Bucket, b: &Bucket) -> bool {
         (Some(a), Some(b)) => near(a.get(), b.get(), DRAWN),
         (a, b) => a.is_some() == b.is_some(),
     }
+}
+
+/// Two clocks by their faces, over midnight too: how long a wait took by the minute is no reading of a timer.
+fn same_time(a: Seconds, b: Seconds) -> bool {
+    let apart = (a - b).get().rem_euclid(Seconds::days(1.0).get());
+    apart.min(Seconds::days(1.0).get() - apart) <= DIAL_MARK.get()
 }
 
 /// Sights are alike when the same things are seen; how much of each is judged by eye and tells nothing.
@@ -150,6 +162,10 @@ fn sight_alike(a: &Sight, b: &Sight) -> bool {
         (Sight::Rod { metal: a, bare: c, .. }, Sight::Rod { metal: b, bare: d, .. }) => {
             a == b && (c.get() > 0.0) == (d.get() > 0.0)
         }
+        (
+            Sight::BoxHours { shows: a, off_from: c, off_for: e },
+            Sight::BoxHours { shows: b, off_from: d, off_for: f },
+        ) => (c, e) == (d, f) && same_time(*a, *b),
         (Sight::WaterMeter { turning: a, .. }, Sight::WaterMeter { turning: b, .. }) => a == b,
         (
             Sight::TapRuns { tap: a, spitting: c, flow: e },
@@ -179,11 +195,30 @@ mod tests {
     }
 
     #[test]
+    fn a_timer_is_read_to_a_mark_of_its_dial() {
+        let clock = |shows: Seconds| Shown::DoneWith {
+            sights: vec![Sight::BoxHours {
+                shows,
+                off_from: Seconds::hours(21.0),
+                off_for: Seconds::hours(8.0),
+            }],
+        };
+        let noon = clock(Seconds::hours(12.0));
+        assert!(reads_alike(&noon, &clock(Seconds::hours(12.1))));
+        assert!(!reads_alike(&noon, &clock(Seconds::hours(21.0))));
+        assert!(reads_alike(&clock(Seconds::hours(23.95)), &clock(Seconds::hours(0.05))));
+    }
+
+    #[test]
     fn what_a_meter_cannot_tell_is_alike() {
         let ohms = |o| Shown::Meter { display: Display::Ohms { ohms: Ohms(o) } };
         assert!(reads_alike(&ohms(12.8), &ohms(13.1)));
         assert!(!reads_alike(&ohms(12.8), &ohms(6.4)));
         assert!(!reads_alike(&ohms(12.8), &Shown::Meter { display: Display::Over }));
+        let insulation = |o| Shown::Meter { display: Display::Insulation { ohms: Ohms(o) } };
+        let over = Shown::Meter { display: Display::Over };
+        assert!(reads_alike(&insulation(994e6), &over) && reads_alike(&over, &insulation(400e6)));
+        assert!(!reads_alike(&insulation(300e6), &over));
         let volts = |v| Shown::Meter { display: Display::Volts { volts: Volts(v) } };
         assert!(reads_alike(&volts(240.0), &volts(238.5)) && !reads_alike(&volts(240.0), &volts(208.0)));
         assert!(reads_alike(&volts(121.0), &volts(118.0)) && reads_alike(&volts(0.1), &volts(0.4)));

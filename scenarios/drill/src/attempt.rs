@@ -318,7 +318,7 @@ mod tests {
     fn a_file_round_trips_and_a_bare_one_is_unsealed() {
         let a = sample();
         assert_eq!(Attempt::read(&a.write()), Ok(a.clone()));
-        let bare = r#"{"tankwright":"attempt","rules": 16,"drill":{"seed":5},
+        let bare = r#"{"tankwright":"attempt","rules": 17,"drill":{"seed":5},
             "actions":[{"do":"tell-household"}]}"#;
         assert_eq!(Attempt::read(bare).unwrap().seal, Seal::Unsealed);
     }
@@ -356,7 +356,7 @@ mod tests {
 
     #[test]
     fn a_wrong_act_is_named_with_its_line() {
-        let text = "{\"tankwright\":\"attempt\",\"rules\":16,\"drill\":{\"seed\":5},\n\"actions\":[\n{\"do\":\"tell-household\"},\n{\"do\":\"fly\"}]}";
+        let text = "{\"tankwright\":\"attempt\",\"rules\":17,\"drill\":{\"seed\":5},\n\"actions\":[\n{\"do\":\"tell-household\"},\n{\"do\":\"fly\"}]}";
         assert!(matches!(Attempt::read(text), Err(AttemptError::Act { act: 2, line: 4, .. })));
     }
 }

@@ -1,18 +1,18 @@
 //! The visit of a thorough technician: everything looked at and measured in a fixed order, then what the finding asks
 //! for, then the proof. Knows the acts, what they showed, the heater's plate and its diagram, and nothing else.
 
-use std::ops::Range;
+use std::ops::{Range, RangeInclusive};
 use std::rc::Rc;
 
 use bench::{
-    Action, Bucket, Clamped, Cover, Display, Ending, Fitting, Helper, Jack, KnownSource, Licence,
+    Action, Bucket, Clamped, Cover, Display, Ending, Fitting, Helper, Jack, Job, Kit, KnownSource, Licence,
     MeterFunction, NewPart, Noticed, Probe, Session, Shown, Sight, Touchable, Writing,
 };
 use diagnosis::{COVERS, Round};
 use drill::licence;
 use plant::fault::{FaultCase, FaultId, PartKind, Remedy, Scope};
 use plant::home::Home;
-use plant::{Circuit, End, Handle, Level, Place, Point, Screw, Stab, Tap, Wire};
+use plant::{Circuit, Element, End, Handle, Level, Place, Point, Screw, Stab, Tap, Wire};
 use quantity::{Amps, Pressure, Temperature, Volume};
 
 use crate::suspicion::{Evidence, Ring, Seen};
@@ -51,6 +51,8 @@ const PROVES: usize = 16;
 /// What a receptacle shows at least, and what tells a live screw from a dead one, in volts.
 const LIVE: f64 = 100.0;
 const ALIVE: f64 = 20.0;
+/// What a sound coil has of the ohms of its stamp. Trade sheet 2.2, and the meter's class.
+const COILS: RangeInclusive<f64> = 0.93..=1.12;
 /// Buckets drawn at most in one visit.
 const MOST_DRAWS: u32 = 60;
 
@@ -59,6 +61,9 @@ pub struct Visit {
     session: Session,
     /// The same house as its plate, its diagram and a look at its line describe it.
     sound: Home,
+    /// The house in which he imagines each suspect: what no eye and no instrument shows of a part stands in the middle of
+    /// what such parts have, or where his own meter puts it.
+    known: Job,
     licence: Licence,
     pub seen: Vec<Seen>,
     /// Where the same was tried again and again: what it does now and then counts, not in which order.
@@ -75,7 +80,23 @@ pub struct Visit {
 impl Visit {
     pub fn begin(session: Session, sound: Home, licence: Licence) -> Self {
         let (seen, tried, others) = (Vec::new(), Vec::new(), Vec::new());
-        Self { session, sound, licence, seen, tried, wary: false, others, mended: Vec::new(), mended_at: 0 }
+        let mut known = (*session.job).clone();
+        known.kit = Kit { seed: known.kit.seed, ..Kit::EXACT };
+        for element in &mut known.home.plant.elements {
+            element.tolerance = 1.0;
+        }
+        Self {
+            session,
+            sound,
+            known,
+            licence,
+            seen,
+            tried,
+            wary: false,
+            others,
+            mended: Vec::new(),
+            mended_at: 0,
+        }
     }
 
     /// Does one act; gives what it showed.
@@ -132,6 +153,33 @@ impl Visit {
             }
         }
         self.try_contacts();
+        if self.mended.is_empty() {
+            self.knows_the_coils();
+        }
+    }
+
+    /// Each coil as the ohmmeter found it, where it is what its stamp says within what such coils have.
+    fn knows_the_coils(&mut self) {
+        for (level, pair) in
+            [(Level::Upper, [Screw::UEa, Screw::UEb]), (Level::Lower, [Screw::LEa, Screw::LEb])]
+        {
+            let stamp = self.seen.iter().find_map(|(_, shown)| match shown {
+                Shown::Stamp { level: of, rating, .. } if *of == level => Some(*rating),
+                _ => None,
+            });
+            let [red, black] = pair.map(Point::Screw);
+            let read = Action::Meter { function: MeterFunction::Ohms, red, black };
+            let ohms = self.seen.iter().find_map(|(act, shown)| match shown {
+                Shown::Meter { display: Display::Ohms { ohms } } if *act == read => Some(*ohms),
+                _ => None,
+            });
+            if let (Some(stamp), Some(ohms)) = (stamp, ohms) {
+                let share = ohms.get() / Element::sound(stamp).cold_coil().get();
+                if COILS.contains(&share) {
+                    self.known.home.plant.elements[level.index()].tolerance = share;
+                }
+            }
+        }
     }
 
     /// Each dial down and up, and the contact beside it: dead, with its leads off.
@@ -325,7 +373,7 @@ impl Visit {
 
     /// Among whom he looks, with nothing known.
     pub fn ring(&self) -> Ring<'_> {
-        Ring { job: self.job(), sound: &self.sound, beside: None }
+        Ring { job: &self.known, sound: &self.sound, beside: None }
     }
 
     pub fn job(&self) -> &Rc<bench::Job> {

@@ -7,9 +7,10 @@ use yew::prelude::*;
 
 use super::frame::Frame;
 use super::heater::Heater;
-use super::in_line::in_line;
+use super::in_line::{in_line, off_peak_relay};
 use super::leads::Leads;
 use super::load_center::LoadCenter;
+use super::main_valve::MainValve;
 use super::people::People;
 use super::pipes::{Pipes, RELIEF_WORDS};
 use super::taps::Taps;
@@ -60,6 +61,10 @@ pub fn Sheet(props: &Props) -> Html {
                 <ellipse cx="248" cy="613" rx="96" ry="6" class="water" role="img" aria-label={wet} />
             }
             <Pipes view={view.clone()} {frame} known={known.clone()} second_circuit={matches!(session.home.plant.wiring.layout, plant::Layout::OffPeak)} recirculation={session.home.plant.plumbing.recirculation} />
+            <MainValve opening={session.home.plant.plumbing.main_valve} />
+            if session.home.plant.off_peak.is_some() {
+                { off_peak_relay(known.relay) }
+            }
             if let Some(seen) = view.in_line {
                 { in_line(&seen) }
             }

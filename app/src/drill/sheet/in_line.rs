@@ -1,4 +1,4 @@
-//! The box in the line on the drawing, where the house has one: its face, its handle, its lock.
+//! What sits in the lines on the drawing: the house's box with its face, its handle, its lock; the utility's relay.
 
 use bench::view::BoxView;
 use plant::{BoxKind, Place};
@@ -22,6 +22,19 @@ pub fn in_line(seen: &BoxView) -> Html {
             <text x="84" y="135" class="lab end">{ second }</text>
             <text x="84" y="150" class="sub end">{ state }</text>
         </Spot>
+    }
+}
+
+/// The utility's relay in the off-peak cable, its flag as last seen.
+pub fn off_peak_relay(closed: Option<bool>) -> Html {
+    let state = closed.map(text::relay_state);
+    html! {
+        <>
+            <rect x="184" y="90" width="24" height="24" class="card" />
+            <path class="ink thin" d="M189 95v14M194 95v14M199 95v14M204 95v14" />
+            <text x="180" y="112" class="lab end">{ text::RELAY_SHORT }</text>
+            <text x="180" y="127" class="sub end">{ state }</text>
+        </>
     }
 }
 

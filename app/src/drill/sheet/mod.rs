@@ -8,6 +8,7 @@ pub mod hot;
 mod in_line;
 mod leads;
 mod load_center;
+mod main_valve;
 mod people;
 mod pipes;
 mod spot;

@@ -46,7 +46,7 @@ pub fn Pipes(props: &Props) -> Html {
                 // Inside the first one's bend, clear of the words over the load center.
                 <path class="conduit" d={format!("M117 196V97H239V{lid}")} />
             }
-            <path class="cold" d={format!("M216 {end}V56H150V10")} />
+            <path class="cold" d={format!("M216 {end}V56H150V16H4")} />
             <path class="hot" d={format!("M280 {end}V56H346V10")} />
             <path class="hot branch" d="M346 56H461V484H444" />
             if stands && !piped {
@@ -60,13 +60,13 @@ pub fn Pipes(props: &Props) -> Html {
             }
             <text x="358" y="26" class="lab">{ text::HOT_PIPE[0] }</text>
             <text x="358" y="41" class="sub">{ text::HOT_PIPE[1] }</text>
-            <Spot place={Place::HeaterTop} area={(40.0, 22.0, 170.0, 62.0)}>
-                <text x="136" y="44" class="lab end">{ text::COLD_VALVE }</text>
-                <text x="136" y="60" class="sub end">{ text::opening(view.cold_valve) }</text>
+            <Spot place={Place::HeaterTop} area={(40.0, 37.0, 170.0, 47.0)}>
+                <text x="136" y="53" class="lab end">{ text::COLD_VALVE }</text>
+                <text x="136" y="68" class="sub end">{ text::opening(view.cold_valve) }</text>
                 { valve(184.0, 56.0, 13.0, view.cold_valve) }
                 if known.expansion == Some(true) {
-                    <path class="ink" d="M150 30h-12" />
-                    <rect x="112" y="16" width="26" height="14" rx="7" class="card" />
+                    <path class="ink" d="M150 28h12" />
+                    <rect x="162" y="21" width="26" height="14" rx="7" class="card" />
                 }
             </Spot>
             { for [216.0, 280.0].map(|x| drop(known, Fitting::Nipples, x, shoulder - 6.0)) }

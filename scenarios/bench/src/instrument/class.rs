@@ -110,6 +110,11 @@ impl Scale {
         self.uncertainty(a).max(self.uncertainty(b))
     }
 
+    /// The end of its last range, in SI.
+    pub fn top(&self) -> f64 {
+        self.ranges.last().map_or(0.0, |range| range.top * range.size)
+    }
+
     /// The longest this function takes to stand still.
     pub const fn settling(&self) -> Seconds {
         Seconds(self.settles.get())

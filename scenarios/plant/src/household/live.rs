@@ -113,6 +113,7 @@ impl Run {
                 spat: false,
                 away: 0,
                 sweats: false,
+                beside: home.installation.condensate,
                 spits: false,
                 grit: false,
                 odd_part: false,

@@ -210,7 +210,8 @@ fn water(week: &Week) -> Answer {
     } else if week.relief > SEEN_AT_PIPE.get() {
         let litres = nearest(relief.to_litres(), LEAST_DRIP.get()).max(LEAST_DRIP.get());
         Answer::Water { a_day: Volume::litres(litres), at_relief: true }
-    } else if week.sweats {
+    } else if week.sweats || week.beside {
+        // Whose the drops are they cannot tell.
         Answer::Water { a_day: Volume::litres(LEAST_DRIP.get()), at_relief: false }
     } else {
         Answer::Water { a_day: Volume(0.0), at_relief: false }

@@ -228,6 +228,8 @@ pub struct Week {
     pub ticks: bool,
     /// Metal at the heater was seen wet with sweat.
     pub sweats: bool,
+    /// A line that is none of the heater's drips beside it, and somebody may have seen that.
+    pub beside: bool,
     /// Taps spat at the end.
     pub spits: bool,
     /// Grit comes with the water.
