@@ -1,8 +1,10 @@
 //! Two things wrong at once: each is looked for in the houses that have the other, by turns, until nothing fits better.
 
+use std::cmp::Reverse;
+
 use plant::fault::{FaultCase, Remedy};
 
-use crate::suspicion::{Evidence, Ring, Suspected, closest, guess, left};
+use crate::suspicion::{Evidence, Ring, Suspected, closest, guess, left, nearest};
 use crate::visit::Visit;
 
 /// Turns at most.
@@ -11,10 +13,30 @@ const TURNS: usize = 6;
 /// Of each of the two, whom what was seen leaves beside the likeliest of the other; the likeliest first.
 pub type Pair = [Vec<Suspected>; 2];
 
+/// Others begun with where a first guess leads to no pair that fits.
+const BEGINNINGS: usize = 8;
+
 /// The pair, with nothing known.
 pub fn pair(ring: Ring, by: Evidence) -> Pair {
     let one = guess(ring, by).unwrap();
-    from(ring, by, &one.case())
+    let mut best = from(ring, by, &one.case());
+    if fits(&best) {
+        return best;
+    }
+    for other in nearest(ring, by, BEGINNINGS) {
+        let pair = from(ring, by, &other.case());
+        if pair[0][0].differs < best[0][0].differs {
+            best = pair;
+        }
+        if fits(&best) {
+            break;
+        }
+    }
+    best
+}
+
+fn fits(pair: &Pair) -> bool {
+    pair[0][0].differs == 0
 }
 
 /// The pair, with a guess at one of them.
@@ -67,12 +89,34 @@ pub fn with_one_mended(visit: &Visit, surer: &Suspected) -> Pair {
     }
     // What does not fit may be the numbers of the one that is gone: only what was seen since tells of the other.
     let other = left(Ring { beside: Some(&mended), ..visit.ring() }, visit.evidence_since());
-    if other.first().is_some_and(|one| one.differs == 0) { [vec![surer.clone()], other] } else { again }
+    if other.first().is_some_and(|one| one.differs == 0) {
+        let ring = Ring { beside: Some(&mended), ..visit.ring() };
+        [vec![surer.clone()], by_all(ring, visit.evidence(), other)]
+    } else {
+        again
+    }
 }
 
-/// Which of the two is put right first: what is sure, and of that what is there to be done.
+/// Of those that fit to the last since one was mended, whose houses come closest to all that was seen before.
+fn by_all(ring: Ring, by: Evidence, others: Vec<Suspected>) -> Vec<Suspected> {
+    let weighed: Vec<(usize, Suspected)> =
+        others.into_iter().map(|one| (one.differs_in_all(ring, by), one)).collect();
+    let least = weighed.iter().map(|(differs, _)| *differs).min();
+    weighed.into_iter().filter(|(differs, _)| Some(*differs) == least).map(|(_, one)| one).collect()
+}
+
+/// Repairs that are still to be told apart.
+fn repairs(left: &[Suspected]) -> usize {
+    left.iter()
+        .enumerate()
+        .filter(|(at, one)| !left[..*at].iter().any(|other| other.same_repair(one)))
+        .count()
+}
+
+/// Which of the two is put right first: what is sure, of that what is there to be done, and where neither is sure the one
+/// that leaves less to choose from.
 fn first(pair: &[Vec<Suspected>]) -> usize {
     let is_work = |left: &[Suspected]| !matches!(left[0].remedy(), None | Some(Remedy::Advise(_)));
-    let rank = |left: &[Suspected]| (is_sure(left), is_work(left));
+    let rank = |left: &[Suspected]| (is_sure(left), is_work(left), Reverse(repairs(left)));
     usize::from(rank(&pair[1]) > rank(&pair[0]))
 }

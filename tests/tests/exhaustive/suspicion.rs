@@ -21,9 +21,9 @@ const RUNGS_OF_ONE: [f64; 5] = [0.02, 0.25, 0.5, 0.75, 0.98];
 const FINER: [f64; 4] = [0.1, 0.05, 0.025, 0.0125];
 
 /// Faults that grow worse with every heating, and by how much in a week at most: resistance of the joint, times.
-const WORSENS: &[FaultId] = &[FaultId::F25, FaultId::F71];
+const WORSENS: &[FaultId] = &[FaultId::F20, FaultId::F25, FaultId::F71];
 /// Of these the ones whose every beginning goes through all the others.
-const FROM_ANYWHERE: &[FaultId] = &[FaultId::F25];
+const FROM_ANYWHERE: &[FaultId] = &[FaultId::F20, FaultId::F25];
 const WORST: f64 = 16.0;
 /// How bad it may have become by now, as shares of that on a logarithmic scale; at last it burns off.
 const BY_NOW: [f64; 5] = [0.0, 0.3, 0.6, 0.9, 1.0];
@@ -126,6 +126,13 @@ impl Suspected {
     /// What has to be done for it is what the drill asks for; whether it was done to the right one of two, the cure tells.
     pub fn repairs(&self, truth: &FaultCase) -> bool {
         self.fault.same_repair(truth.id) || self.remedy() == truth.id.remedy(&truth.parameters)
+    }
+
+    /// How much its house, with these numbers, shows otherwise of all that was seen.
+    pub fn differs_in_all(&self, ring: Ring, by: Evidence) -> usize {
+        let mut again = Self::at(ring, self.fault, self.shares.clone());
+        again.walk(by, usize::MAX);
+        again.differs
     }
 
     /// Walks on until more than so many acts have shown something else; whether the end was reached.
@@ -322,6 +329,12 @@ pub fn closest(ring: Ring, by: Evidence) -> Vec<Suspected> {
     }
     close.sort_by(|a, b| rank(a).partial_cmp(&rank(b)).unwrap());
     close
+}
+
+/// So many who come closest alone, however far that is.
+pub fn nearest(ring: Ring, by: Evidence, many: usize) -> Vec<Suspected> {
+    let mut race = Race::of(ladder(ring, false));
+    std::iter::from_fn(|| race.next(by, usize::MAX)).take(many).collect()
 }
 
 /// Where two things are wrong, one of them by what was seen first: so much of it as one suspect explains better than
