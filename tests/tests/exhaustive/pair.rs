@@ -20,23 +20,26 @@ const BEGINNINGS: usize = 8;
 pub fn pair(ring: Ring, by: Evidence) -> Pair {
     let one = guess(ring, by).unwrap();
     let mut best = from(ring, by, &one.case());
-    if fits(&best) {
-        return best;
+    if least(&best) > 0 {
+        best = finer(ring, by, &best);
     }
-    for other in nearest(ring, by, BEGINNINGS) {
-        let pair = from(ring, by, &other.case());
-        if pair[0][0].differs < best[0][0].differs {
-            best = pair;
-        }
-        if fits(&best) {
-            break;
+    if least(&best) > 0 {
+        for other in nearest(ring, by, BEGINNINGS) {
+            let pair = from(ring, by, &other.case());
+            if least(&pair) < least(&best) {
+                best = pair;
+            }
+            if least(&best) == 0 {
+                break;
+            }
         }
     }
     best
 }
 
-fn fits(pair: &Pair) -> bool {
-    pair[0][0].differs == 0
+/// How much a pair leaves unexplained: the last looked for is weighed beside the other as it was known then.
+fn least(pair: &Pair) -> usize {
+    pair[0][0].differs.min(pair[1][0].differs)
 }
 
 /// The pair, with a guess at one of them.
@@ -60,6 +63,10 @@ fn finer(ring: Ring, by: Evidence, pair: &Pair) -> Pair {
     let all = |case: FaultCase| left(Ring { beside: Some(&case), ..ring }, by);
     let one = all(pair[1][0].case());
     let two = all(one[0].case());
+    // Found finer, the second may leave others in the first one's place.
+    if two[0].differs < one[0].differs {
+        return [all(two[0].case()), two];
+    }
     [one, two]
 }
 
