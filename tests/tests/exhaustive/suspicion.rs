@@ -32,7 +32,7 @@ const BY_NOW: [f64; 5] = [0.0, 0.3, 0.6, 0.9, 1.0];
 const ENOUGH: usize = 12;
 
 /// So many of those that come close are tried finer.
-const MOST_TRIED: usize = 8;
+const MOST_TRIED: usize = 12;
 
 /// Half of what lies between two marks of a dial, in °F, and what a dial on another mark counts for.
 const HALF_A_MARK: f64 = 5.0;
@@ -61,6 +61,8 @@ pub struct Ring<'a> {
     pub job: &'a Job,
     pub sound: &'a Home,
     pub beside: Option<&'a FaultCase>,
+    /// What the ohmmeter found of each coil, over what its stamp asks for.
+    pub coils: [Option<f64>; 2],
 }
 
 /// A suspect at work: how far its house has been walked, and how often it showed something else.
@@ -277,6 +279,9 @@ fn ladder(ring: Ring, silent: bool) -> Vec<Suspected> {
                 |t: &Vec<f64>| values.iter().map(|v| t.iter().copied().chain([*v]).collect()).collect();
             tuples = tuples.iter().flat_map(|t| -> Vec<Vec<f64>> { longer(t) }).collect();
         }
+        if id == FaultId::F15 {
+            tuples.extend(as_measured(ring.coils, parameters));
+        }
         let mut met: Vec<(Parameters, Option<f64>)> = Vec::new();
         for shares in tuples {
             let by_now = shares.get(parameters.len()).copied();
@@ -291,17 +296,28 @@ fn ladder(ring: Ring, silent: bool) -> Vec<Suspected> {
     all
 }
 
+/// Turns that touch, so many as the ohmmeter says: when a breaker trips hangs on every one of them.
+fn as_measured(coils: [Option<f64>; 2], parameters: &[Parameter]) -> Vec<Vec<f64>> {
+    let Some(of) = parameters.iter().find(|p| !p.whole) else { return Vec::new() };
+    let share = |coil: f64| (coil - of.low) / (of.high - of.low);
+    let levels = coils.into_iter().zip([0.25, 0.75]);
+    let within = |share: &f64| (0.0..=1.0).contains(share);
+    levels.filter_map(|(coil, level)| Some(vec![level, coil.map(share).filter(within)?])).collect()
+}
+
 /// The suspects whose houses would have shown the same, or the least else, the likeliest first. What nobody calls for is thought of where
 /// nothing that somebody calls for fits.
 pub fn left(ring: Ring, by: Evidence) -> Vec<Suspected> {
     let mut left: Vec<Suspected> = Vec::new();
     for silent in [false, true] {
         let mut race = Race::of(ladder(ring, silent));
-        for _ in 0..MOST_TRIED {
+        let mut tried = 0;
+        while tried < MOST_TRIED {
             let least = left.first().map(|one| one.differs);
             let Some(one) = race.next(by, least.map_or(usize::MAX, close)) else { break };
             // Nothing has to be told apart that has the same done to it.
             let told = left.first().is_some_and(|best| best.same_repair(&one));
+            tried += usize::from(!told);
             let one = if told { one } else { one.finer(ring, by) };
             match one.differs.cmp(&least.unwrap_or(usize::MAX)) {
                 Ordering::Less => left = vec![one],

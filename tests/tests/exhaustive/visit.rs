@@ -64,6 +64,8 @@ pub struct Visit {
     /// The house in which he imagines each suspect: what no eye and no instrument shows of a part stands in the middle of
     /// what such parts have, or where his own meter puts it.
     known: Job,
+    /// What the ohmmeter found of each coil, over what its stamp asks for.
+    coils: [Option<f64>; 2],
     licence: Licence,
     pub seen: Vec<Seen>,
     /// Where the same was tried again and again: what it does now and then counts, not in which order.
@@ -89,6 +91,7 @@ impl Visit {
             session,
             sound,
             known,
+            coils: [None; 2],
             licence,
             seen,
             tried,
@@ -175,6 +178,7 @@ impl Visit {
             });
             if let (Some(stamp), Some(ohms)) = (stamp, ohms) {
                 let share = ohms.get() / Element::sound(stamp).cold_coil().get();
+                self.coils[level.index()] = Some(share);
                 if COILS.contains(&share) {
                     self.known.home.plant.elements[level.index()].tolerance = share;
                 }
@@ -373,7 +377,7 @@ impl Visit {
 
     /// Among whom he looks, with nothing known.
     pub fn ring(&self) -> Ring<'_> {
-        Ring { job: &self.known, sound: &self.sound, beside: None }
+        Ring { job: &self.known, sound: &self.sound, beside: None, coils: self.coils }
     }
 
     pub fn job(&self) -> &Rc<bench::Job> {
