@@ -10,7 +10,7 @@ use super::heater::Heater;
 use super::in_line::{in_line, off_peak_relay};
 use super::leads::Leads;
 use super::load_center::LoadCenter;
-use super::main_valve::MainValve;
+use super::main_valve::main_valve;
 use super::people::People;
 use super::pipes::{Pipes, RELIEF_WORDS};
 use super::taps::Taps;
@@ -61,7 +61,7 @@ pub fn Sheet(props: &Props) -> Html {
                 <ellipse cx="248" cy="613" rx="96" ry="6" class="water" role="img" aria-label={wet} />
             }
             <Pipes view={view.clone()} {frame} known={known.clone()} second_circuit={matches!(session.home.plant.wiring.layout, plant::Layout::OffPeak)} recirculation={session.home.plant.plumbing.recirculation} />
-            <MainValve opening={session.home.plant.plumbing.main_valve} />
+            { main_valve(session.home.plant.plumbing.main_valve) }
             if session.home.plant.off_peak.is_some() {
                 { off_peak_relay(known.relay) }
             }

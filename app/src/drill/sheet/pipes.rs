@@ -60,7 +60,7 @@ pub fn Pipes(props: &Props) -> Html {
             }
             <text x="358" y="26" class="lab">{ text::HOT_PIPE[0] }</text>
             <text x="358" y="41" class="sub">{ text::HOT_PIPE[1] }</text>
-            <Spot place={Place::HeaterTop} area={(40.0, 37.0, 170.0, 47.0)}>
+            <Spot place={Place::HeaterTop} area={(40.0, 30.0, 170.0, 62.0)}>
                 <text x="136" y="53" class="lab end">{ text::COLD_VALVE }</text>
                 <text x="136" y="68" class="sub end">{ text::opening(view.cold_valve) }</text>
                 { valve(184.0, 56.0, 13.0, view.cold_valve) }
