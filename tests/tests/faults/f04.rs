@@ -63,6 +63,12 @@ pub fn perfect() -> Work {
         steps.push(called_warm(&mut work, level, wire));
     }
     work.act(Action::WaitForCutOut);
+    // Nor does a coil part while the water beside it warms: both heights came to their dials.
+    for level in [Level::Upper, Level::Lower] {
+        let shell = work.degrees(Probe::Shell { level });
+        assert!(shell > 105.0, "{level} rests at {shell} °F");
+        steps.push(work.step());
+    }
     // Nor does an element leak softly to the shell.
     work.make_dead(&[UEa, UEb, LEa, LEb]);
     steps.extend(work.elements_clear());
