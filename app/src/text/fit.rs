@@ -68,19 +68,18 @@ pub const fn box_kind(kind: BoxKind) -> [Option<Label>; 2] {
     }
 }
 
-/// How a relay's flag stands.
-pub const fn relay_state(closed: bool) -> Label {
+/// How a pair of contacts stands.
+pub const fn contacts_state(closed: bool) -> Label {
     Label(if closed { "sheet-box-closed" } else { "sheet-box-open" })
 }
 
 /// How the box stands, as far as its door lets it be seen.
 pub const fn box_state(seen: &bench::view::BoxView) -> Option<Label> {
-    Some(Label(match (seen.closed, seen.locked) {
-        (_, true) => "sheet-box-locked",
-        (Some(true), _) => "sheet-box-closed",
-        (Some(false), _) => "sheet-box-open",
-        (None, _) => return None,
-    }))
+    match (seen.closed, seen.locked) {
+        (_, true) => Some(Label("sheet-box-locked")),
+        (Some(closed), _) => Some(contacts_state(closed)),
+        (None, _) => None,
+    }
 }
 
 #[cfg(test)]

@@ -95,9 +95,9 @@ pub fn with_one_mended(visit: &Visit, surer: &Suspected) -> Pair {
         return again;
     }
     // What does not fit may be the numbers of the one that is gone: only what was seen since tells of the other.
-    let other = left(Ring { beside: Some(&mended), ..visit.ring() }, visit.evidence_since());
+    let ring = Ring { beside: Some(&mended), ..visit.ring() };
+    let other = left(ring, visit.evidence_since());
     if other.first().is_some_and(|one| one.differs == 0) {
-        let ring = Ring { beside: Some(&mended), ..visit.ring() };
         [vec![surer.clone()], by_all(ring, visit.evidence(), other)]
     } else {
         again

@@ -27,7 +27,7 @@ pub fn in_line(seen: &BoxView) -> Html {
 
 /// The utility's relay in the off-peak cable, its flag as last seen.
 pub fn off_peak_relay(closed: Option<bool>) -> Html {
-    let state = closed.map(text::relay_state);
+    let state = closed.map(text::contacts_state);
     html! {
         <>
             <rect x="184" y="90" width="24" height="24" class="card" />

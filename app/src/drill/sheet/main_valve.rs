@@ -10,9 +10,9 @@ pub fn main_valve(opening: f64) -> Html {
     html! {
         <>
             { valve(24.0, 16.0, 11.0, opening) }
-            <text x="42" y="33" class="lab">{ text::MAIN_SHORT }</text>
+            <text x="42" y="31" class="lab">{ text::MAIN_SHORT }</text>
             if opening < 1.0 {
-                <text x="6" y="47" class="sub">{ text::opening(opening) }</text>
+                <text x="42" y="44" class="sub">{ text::opening(opening) }</text>
             }
         </>
     }

@@ -60,9 +60,9 @@ pub fn Pipes(props: &Props) -> Html {
             }
             <text x="358" y="26" class="lab">{ text::HOT_PIPE[0] }</text>
             <text x="358" y="41" class="sub">{ text::HOT_PIPE[1] }</text>
-            <Spot place={Place::HeaterTop} area={(40.0, 30.0, 170.0, 62.0)}>
-                <text x="136" y="53" class="lab end">{ text::COLD_VALVE }</text>
-                <text x="136" y="68" class="sub end">{ text::opening(view.cold_valve) }</text>
+            <Spot place={Place::HeaterTop} area={(40.0, 30.0, 170.0, 56.0)}>
+                <text x="136" y="60" class="lab end">{ text::COLD_VALVE }</text>
+                <text x="136" y="74" class="sub end">{ text::opening(view.cold_valve) }</text>
                 { valve(184.0, 56.0, 13.0, view.cold_valve) }
                 if known.expansion == Some(true) {
                     <path class="ink" d="M150 28h12" />
